@@ -1,0 +1,41 @@
+import type { DrawnPiece, Level, NestedPiece } from './piece.ts';
+import type { Band, Follower, GarmentLevel, Seam } from './seam.ts';
+import type { SizeChart } from './chart.ts';
+
+export type GarmentKind = 'bodice' | 'dress' | 'top' | 'skirt' | 'trousers' | 'jacket' | 'smock';
+
+/** What the pattern is drafted for. Stretch is a share: 0.25 = 4 in stretches to 5 in. */
+export type ClothNeed =
+  | { readonly kind: 'woven' }
+  | { readonly kind: 'knit'; readonly stretch: number };
+
+/** A multi-size pattern: pieces in all sizes, how they join, and the maker's table. */
+export interface Pattern {
+  readonly format: 'pintrue-pattern';
+  readonly version: 1;
+  readonly id: string;
+  readonly name: string;
+  readonly about: string;
+  readonly garment: GarmentKind;
+  readonly wearer: 'woman' | 'man' | 'child';
+  readonly cloth: ClothNeed;
+  readonly chart: SizeChart;
+  readonly pieces: readonly NestedPiece[];
+  readonly seams: readonly Seam[];
+  readonly followers: readonly Follower[];
+  readonly bands: readonly Band[];
+  readonly levels: readonly GarmentLevel[];
+  /** Level at which the garment ends, if it ends above the hip: judged at its own hem. */
+  readonly endsAt?: Level;
+  /** Caution topics that always apply to it: `child-drawstring`, `child-sleepwear`, `tight`. */
+  readonly cautions: readonly string[];
+}
+
+/** The working set of one person's garment: what alterations take and give. */
+export interface Garment {
+  readonly pieces: readonly DrawnPiece[];
+  readonly seams: readonly Seam[];
+  readonly followers: readonly Follower[];
+  readonly bands: readonly Band[];
+  readonly levels: readonly GarmentLevel[];
+}
