@@ -1,3 +1,4 @@
+export * from './at-size.ts';
 export * from './piece.ts';
 export * from './seam.ts';
 export * from './level.ts';
