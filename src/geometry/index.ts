@@ -1,2 +1,12 @@
 export * from './types.ts';
 export * from './tolerance.ts';
+export * from './vector.ts';
+export * from './path.ts';
+export * from './place.ts';
+export * from './length.ts';
+export * from './box.ts';
+export * from './flatten.ts';
+export * from './area.ts';
+export * from './nearest.ts';
+export { cubicCount, cubicOf, cubicIsStraight } from './cubic.ts';
+export type { Cubic } from './cubic.ts';

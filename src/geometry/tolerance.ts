@@ -18,3 +18,7 @@ export const SEAM_ERROR_MM = 3;
 export const FINISHED_MM = 3;
 /** Printed scale, as a share of the length. */
 export const PRINT_SCALE = 0.001;
+/** A cubic whose controls are this near to its thirds is straight: far below LENGTH_MM even over a hundred cubics. */
+export const STRAIGHT_MM = 1e-9;
+/** Two points this near are one point: a thousandth of what is stored, a thousand times the rounding of float64 at 10 m. */
+export const SAME_MM = 1e-5;

@@ -1,0 +1,83 @@
+import {
+  cubicAcceleration,
+  cubicCount,
+  cubicIsStraight,
+  cubicOf,
+  cubicPoint,
+  cubicVelocity,
+} from './cubic.ts';
+import type { Cubic } from './cubic.ts';
+import { pointsBox } from './box.ts';
+import { placePoint } from './place.ts';
+import type { Path, PathPlace, Point } from './types.ts';
+
+/** Samples per curved cubic before refining: a cubic has at most three nearest candidates to a point. */
+const SAMPLES = 16;
+
+function refine(cubic: Cubic, point: Point, lo: number, guess: number, hi: number): number {
+  // Zero of (B − p)·B′, Newton kept inside the bracket.
+  let t = guess;
+  for (let k = 0; k < 60; k++) {
+    const p = cubicPoint(cubic, t);
+    const v = cubicVelocity(cubic, t);
+    const a = cubicAcceleration(cubic, t);
+    const dx = p.x - point.x;
+    const dy = p.y - point.y;
+    const f = dx * v.x + dy * v.y;
+    if (f === 0) return t;
+    if (f < 0) lo = t;
+    else hi = t;
+    const df = v.x * v.x + v.y * v.y + dx * a.x + dy * a.y;
+    let next = df > 0 ? t - f / df : (lo + hi) / 2;
+    if (!(next > lo && next < hi)) next = (lo + hi) / 2;
+    if (Math.abs(next - t) < 1e-15) return next;
+    t = next;
+  }
+  return t;
+}
+
+/** The place of the path nearest to a point, the point there, and how far it is. The first one where several are equally near. */
+export function nearestPlace(path: Path, point: Point): { place: PathPlace; point: Point; distance: number } {
+  let best = Infinity;
+  let place: PathPlace = { cubic: 0, t: 0 };
+  const offer = (cubic: number, t: number, at: Point): void => {
+    const dx = at.x - point.x;
+    const dy = at.y - point.y;
+    const d = dx * dx + dy * dy;
+    if (d < best) {
+      best = d;
+      place = { cubic, t };
+    }
+  };
+  for (let i = 0; i < cubicCount(path); i++) {
+    const cubic = cubicOf(path, i);
+    const box = pointsBox(cubic);
+    const outX = Math.max(box.minX - point.x, 0, point.x - box.maxX);
+    const outY = Math.max(box.minY - point.y, 0, point.y - box.maxY);
+    if (outX * outX + outY * outY >= best) continue;
+    const [a, , , d] = cubic;
+    if (cubicIsStraight(cubic)) {
+      const vx = d.x - a.x;
+      const vy = d.y - a.y;
+      const vv = vx * vx + vy * vy;
+      const t = vv > 0 ? Math.min(1, Math.max(0, ((point.x - a.x) * vx + (point.y - a.y) * vy) / vv)) : 0;
+      offer(i, t, { x: a.x + vx * t, y: a.y + vy * t });
+      continue;
+    }
+    offer(i, 0, a);
+    offer(i, 1, d);
+    const far: number[] = [];
+    for (let k = 0; k <= SAMPLES; k++) {
+      const p = cubicPoint(cubic, k / SAMPLES);
+      far.push((p.x - point.x) ** 2 + (p.y - point.y) ** 2);
+    }
+    for (let k = 0; k <= SAMPLES; k++) {
+      if (far[k]! > (far[k - 1] ?? Infinity) || far[k]! > (far[k + 1] ?? Infinity)) continue;
+      const lo = Math.max(0, k - 1) / SAMPLES;
+      const hi = Math.min(SAMPLES, k + 1) / SAMPLES;
+      const t = refine(cubic, point, lo, k / SAMPLES, hi);
+      offer(i, t, cubicPoint(cubic, t));
+    }
+  }
+  return { place, point: placePoint(path, place), distance: Math.sqrt(best) };
+}
