@@ -1,0 +1,213 @@
+import { boxesTouch, pointsBox } from './box.ts';
+import { cubicIsStraight, cubicPart, cubicPoint, cubicSplit, cubicVelocity } from './cubic.ts';
+import type { Cubic } from './cubic.ts';
+import { nearestPlace } from './nearest.ts';
+import { cubicRoots } from './root.ts';
+import { SAME_MM } from './tolerance.ts';
+import type { Point } from './types.ts';
+import { cross, distance, dot, lerp, sub } from './vector.ts';
+
+/** Where two cubics meet: the parameter on each, and the point. */
+export interface CubicMeeting {
+  readonly ta: number;
+  readonly tb: number;
+  readonly point: Point;
+}
+
+/** Parts shorter than this that still run side by side are settled by their nearest approach. */
+const SIDE_BY_SIDE_MM = 0.05;
+/** Sine of the angle under which two flat parts count as running side by side. */
+const PARALLEL = 0.02;
+/** So many halvings mean that the curves lie on one another; then the shared run is looked for instead. */
+const MANY = 2000;
+
+const clamp = (t: number): number => (t < 0 ? 0 : t > 1 ? 1 : t);
+
+function segments(a: Cubic, b: Cubic): CubicMeeting[] {
+  const [p, , , p1] = a;
+  const [q, , , q1] = b;
+  const r = sub(p1, p);
+  const s = sub(q1, q);
+  const rLength = Math.hypot(r.x, r.y);
+  const sLength = Math.hypot(s.x, s.y);
+  if (rLength === 0 || sLength === 0) return [];
+  const denominator = cross(r, s);
+  if (Math.abs(denominator) > 1e-12 * rLength * sLength) {
+    const ta = cross(sub(q, p), s) / denominator;
+    const tb = cross(sub(q, p), r) / denominator;
+    if (ta * rLength < -SAME_MM || (ta - 1) * rLength > SAME_MM) return [];
+    if (tb * sLength < -SAME_MM || (tb - 1) * sLength > SAME_MM) return [];
+    return [{ ta: clamp(ta), tb: clamp(tb), point: lerp(p, p1, clamp(ta)) }];
+  }
+  if (Math.abs(cross(sub(q, p), r)) > SAME_MM * rLength) return [];
+  // On one line: the ends of the shared run.
+  const along = (x: Point): number => dot(sub(x, p), r) / (rLength * rLength);
+  const b0 = along(q);
+  const b1 = along(q1);
+  const lo = Math.max(0, Math.min(b0, b1));
+  const hi = Math.min(1, Math.max(b0, b1));
+  if ((lo - hi) * rLength > SAME_MM) return [];
+  const meet = (ta: number): CubicMeeting => ({
+    ta: clamp(ta),
+    tb: clamp((ta - b0) / (b1 - b0)),
+    point: lerp(p, p1, clamp(ta)),
+  });
+  return (hi - lo) * rLength <= SAME_MM ? [meet(lo)] : [meet(lo), meet(hi)];
+}
+
+/** Parameters at which the cubic crosses or touches the endless line through p and q. */
+export function cubicLineRoots(cubic: Cubic, p: Point, q: Point): number[] {
+  const d = sub(q, p);
+  const l = Math.hypot(d.x, d.y);
+  if (l === 0) return [];
+  const off = cubic.map((c) => (d.x * (c.y - p.y) - d.y * (c.x - p.x)) / l);
+  if (cubicIsStraight(cubic)) {
+    const [o0, , , o3] = off as [number, number, number, number];
+    if (o0 === o3) return o0 === 0 ? [0, 1] : [];
+    const t = o0 / (o0 - o3);
+    const reach = distance(cubic[0], cubic[3]);
+    return t * reach < -SAME_MM || (t - 1) * reach > SAME_MM ? [] : [clamp(t)];
+  }
+  return cubicRoots(off[0]!, off[1]!, off[2]!, off[3]!, 1e-9);
+}
+
+function segmentCurve(line: Cubic, curve: Cubic): CubicMeeting[] {
+  const [p, , , q] = line;
+  const d = sub(q, p);
+  const l = Math.hypot(d.x, d.y);
+  const out: CubicMeeting[] = [];
+  for (const tb of cubicLineRoots(curve, p, q)) {
+    const point = cubicPoint(curve, tb);
+    const ta = dot(sub(point, p), d) / (l * l);
+    if (ta * l < -SAME_MM || (ta - 1) * l > SAME_MM) continue;
+    out.push({ ta: clamp(ta), tb, point });
+  }
+  return out;
+}
+
+/** Newton on A(ta) = B(tb) from a guess; nothing when it does not land on both. */
+function polish(a: Cubic, b: Cubic, ta: number, tb: number): CubicMeeting | undefined {
+  for (let k = 0; k < 12; k++) {
+    const miss = sub(cubicPoint(b, tb), cubicPoint(a, ta));
+    const va = cubicVelocity(a, ta);
+    const vb = cubicVelocity(b, tb);
+    const det = cross(va, vb);
+    if (det === 0) break;
+    const na = clamp(ta + cross(miss, vb) / det);
+    const nb = clamp(tb + cross(miss, va) / det);
+    const still = Math.abs(na - ta) + Math.abs(nb - tb) < 1e-15;
+    ta = na;
+    tb = nb;
+    if (still) break;
+  }
+  const point = cubicPoint(a, ta);
+  return distance(point, cubicPoint(b, tb)) <= SAME_MM ? { ta, tb, point } : undefined;
+}
+
+/** Two curves side by side: their nearest approach, if it is a touch. */
+function approach(a: Cubic, b: Cubic, ta: number, tb: number): CubicMeeting | undefined {
+  // The squared distance is minimised by Gauss-Newton with the second derivatives left out (they matter little when near).
+  for (let k = 0; k < 30; k++) {
+    const pa = cubicPoint(a, ta);
+    const near = nearestPlace(b, pa);
+    const back = nearestPlace(a, near.point);
+    const still = Math.abs(back.place.t - ta) < 1e-12;
+    tb = near.place.t;
+    ta = back.place.t;
+    if (still) break;
+  }
+  return polish(a, b, ta, tb);
+}
+
+const flatness = ([a, b, c, d]: Cubic): number =>
+  Math.max(
+    Math.hypot(3 * b.x - 2 * a.x - d.x, 3 * b.y - 2 * a.y - d.y),
+    Math.hypot(3 * c.x - a.x - 2 * d.x, 3 * c.y - a.y - 2 * d.y),
+  );
+
+/** The two ends of a run that both curves share, if there is one. */
+function sharedRun(a: Cubic, b: Cubic): CubicMeeting[] {
+  const ends: CubicMeeting[] = [];
+  for (const t of [0, 1]) {
+    const onB = nearestPlace(b, cubicPoint(a, t));
+    if (onB.distance <= SAME_MM) ends.push({ ta: t, tb: onB.place.t, point: cubicPoint(a, t) });
+    const onA = nearestPlace(a, cubicPoint(b, t));
+    if (onA.distance <= SAME_MM) ends.push({ ta: onA.place.t, tb: t, point: cubicPoint(b, t) });
+  }
+  ends.sort((m, n) => m.ta - n.ta);
+  const first = ends[0];
+  const last = ends[ends.length - 1];
+  if (!first || !last || distance(first.point, last.point) <= SAME_MM) return [];
+  const run = cubicPart(a, first.ta, last.ta);
+  for (const t of [0.25, 0.5, 0.75]) if (nearestPlace(b, cubicPoint(run, t)).distance > SAME_MM) return [];
+  return [first, last];
+}
+
+/**
+ * All places where two cubics meet, touching included. Boxes are halved until both parts are flat, then Newton polishes;
+ * a run lying on the other curve is told by its two ends. Points agree within SAME_MM.
+ */
+export function cubicMeetings(a: Cubic, b: Cubic): CubicMeeting[] {
+  if (!boxesTouch(pointsBox(a), pointsBox(b), SAME_MM)) return [];
+  const aStraight = cubicIsStraight(a);
+  const bStraight = cubicIsStraight(b);
+  if (aStraight && bStraight) return segments(a, b);
+  if (aStraight) return segmentCurve(a, b);
+  if (bStraight) return segmentCurve(b, a).map(({ ta, tb, point }) => ({ ta: tb, tb: ta, point }));
+  const found: CubicMeeting[] = [];
+  const put = (m: CubicMeeting | undefined, apart: number): void => {
+    if (m && !found.some((o) => distance(o.point, m.point) <= apart && Math.abs(o.ta - m.ta) < 0.01))
+      found.push(m);
+  };
+  let halvings = 0;
+  type Part = { readonly curve: Cubic; readonly from: number; readonly to: number };
+  const visit = (pa: Part, pb: Part): void => {
+    if (halvings > MANY) return;
+    if (!boxesTouch(pointsBox(pa.curve), pointsBox(pb.curve), SAME_MM)) return;
+    const chordA = sub(pa.curve[3], pa.curve[0]);
+    const chordB = sub(pb.curve[3], pb.curve[0]);
+    const lengthA = Math.hypot(chordA.x, chordA.y);
+    const lengthB = Math.hypot(chordB.x, chordB.y);
+    const flatA = flatness(pa.curve) <= 0.02 * lengthA;
+    const flatB = flatness(pb.curve) <= 0.02 * lengthB;
+    const small = lengthA < SIDE_BY_SIDE_MM && lengthB < SIDE_BY_SIDE_MM;
+    const middle = (p: Part, share: number): number => p.from + (p.to - p.from) * share;
+    if (flatA && flatB) {
+      const turn = cross(chordA, chordB);
+      if (Math.abs(turn) > PARALLEL * 4 * lengthA * lengthB) {
+        const gap = sub(pb.curve[0], pa.curve[0]);
+        const sa = cross(gap, chordB) / turn;
+        const sb = cross(gap, chordA) / turn;
+        // Chords lie within a hundredth of their length of the curves, so a true crossing is not far outside.
+        if (sa < -0.3 || sa > 1.3 || sb < -0.3 || sb > 1.3) return;
+        put(polish(a, b, clamp(middle(pa, sa)), clamp(middle(pb, sb))), SAME_MM * 4);
+        return;
+      }
+      if (small) {
+        put(approach(a, b, middle(pa, 0.5), middle(pb, 0.5)), SIDE_BY_SIDE_MM);
+        return;
+      }
+    } else if (small) {
+      put(polish(a, b, middle(pa, 0.5), middle(pb, 0.5)), SAME_MM * 4);
+      return;
+    }
+    halvings++;
+    const halve = (p: Part): [Part, Part] => {
+      const [first, second] = cubicSplit(p.curve, 0.5);
+      const m = middle(p, 0.5);
+      return [
+        { curve: first, from: p.from, to: m },
+        { curve: second, from: m, to: p.to },
+      ];
+    };
+    const splitA = lengthA >= lengthB ? !small || !flatA : flatB && lengthB < SIDE_BY_SIDE_MM / 2;
+    if (splitA || lengthA >= lengthB) for (const part of halve(pa)) visit(part, pb);
+    else for (const part of halve(pb)) visit(pa, part);
+  };
+  visit({ curve: a, from: 0, to: 1 }, { curve: b, from: 0, to: 1 });
+  if (halvings > MANY || found.length > 9) {
+    const run = sharedRun(a, b);
+    if (run.length > 0) return run;
+  }
+  return found.sort((m, n) => m.ta - n.ta);
+}
