@@ -5,9 +5,7 @@ import type { SizeChart } from './chart.ts';
 export type GarmentKind = 'bodice' | 'dress' | 'top' | 'skirt' | 'trousers' | 'jacket' | 'smock';
 
 /** What the pattern is drafted for. Stretch is a share: 0.25 = 4 in stretches to 5 in. */
-export type ClothNeed =
-  | { readonly kind: 'woven' }
-  | { readonly kind: 'knit'; readonly stretch: number };
+export type ClothNeed = { readonly kind: 'woven' } | { readonly kind: 'knit'; readonly stretch: number };
 
 /** A multi-size pattern: pieces in all sizes, how they join, and the maker's table. */
 export interface Pattern {

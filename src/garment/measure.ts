@@ -1,0 +1,75 @@
+import type { Body } from './body.ts';
+import type { MeasureId } from './measure-id.ts';
+import { MEASURE_TABLE, type Measure } from './measure-table.ts';
+import type { Reading } from './body.ts';
+
+/** Every measure by its id: names, how to take it, range. */
+export const MEASURES: Readonly<Record<MeasureId, Measure>> = Object.fromEntries(
+  MEASURE_TABLE.map((m) => [m.id, m]),
+) as Record<MeasureId, Measure>;
+
+/**
+ * Repeat readings this close count as the same, mm: girths 10 (3/8 in), lengths 6 (1/4 in); beyond it a third is asked for.
+ * Common practice (trade notes 1.2, memory). Degrees: the reading error of a hand level.
+ */
+export const REPEAT_WITHIN: Readonly<Record<Measure['kind'], number>> = { girth: 10, length: 6, angle: 3 };
+
+/** Measurements older than this beside a newer one are history: extension bulletin E-372 asks to measure again every six months (seen). Days. */
+const READING_LASTS = 183;
+const DAY = 86_400_000;
+
+/** Readings that still speak for the body: all undated ones, and the dated ones within six months of the newest. */
+function current(readings: readonly Reading[]): readonly Reading[] {
+  const newest = Math.max(
+    ...readings.map((r) => (r.on === undefined ? Number.NEGATIVE_INFINITY : Date.parse(r.on))),
+  );
+  return readings.filter((r) => r.on === undefined || Date.parse(r.on) >= newest - READING_LASTS * DAY);
+}
+
+/** The largest set of readings that lie within `span` of one another; among equals the one that holds the newest. Indices into `readings`. */
+function agreeing(readings: readonly Reading[], span: number): readonly Reading[] {
+  let best: readonly Reading[] = [];
+  let newest = -1;
+  for (const low of readings) {
+    const group = readings.filter((r) => r.value >= low.value && r.value - low.value <= span);
+    const last = Math.max(...group.map((r) => readings.indexOf(r)));
+    if (group.length > best.length || (group.length === best.length && last > newest)) {
+      best = group;
+      newest = last;
+    }
+  }
+  return best;
+}
+
+/** What the readings of one measure come to. */
+export interface Taken {
+  /** mm (degrees for an angle). */
+  readonly value: number;
+  /** How many agreeing readings were averaged. */
+  readonly from: number;
+  /** `second`: a girth read once. `third`: two readings that differ too much (or three that all do); their mean stands in meanwhile. */
+  readonly ask: 'second' | 'third' | null;
+}
+
+/**
+ * The measure as it is used: the average of the readings that agree, and whether another is wanted.
+ * Undefined when it was never taken.
+ */
+export function bodyReading(body: Body, id: MeasureId): Taken | undefined {
+  const all = body.readings[id];
+  if (all === undefined || all.length === 0) return undefined;
+  const kind = MEASURES[id].kind;
+  const readings = current(all);
+  const mean = (group: readonly Reading[]): number =>
+    group.reduce((sum, r) => sum + r.value, 0) / group.length;
+  if (readings.length === 1)
+    return { value: readings[0]!.value, from: 1, ask: kind === 'girth' ? 'second' : null };
+  const group = agreeing(readings, REPEAT_WITHIN[kind]);
+  if (group.length === 1) return { value: mean(readings), from: readings.length, ask: 'third' };
+  return { value: mean(group), from: group.length, ask: null };
+}
+
+/** The value used for a measure, mm (degrees for shoulder-slope), or undefined when it was never taken. */
+export function bodyValue(body: Body, id: MeasureId): number | undefined {
+  return bodyReading(body, id)?.value;
+}

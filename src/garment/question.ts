@@ -1,0 +1,15 @@
+import type { MeasureId } from './measure-id.ts';
+
+/**
+ * Something doubtful about an entry, put to the person instead of being guessed. The entry stands as typed until they answer.
+ * `suggest` is what they may have meant, in mm, with the words for the button.
+ */
+export interface Question {
+  /** Stable, kebab-case: `unit-doubtful`, `swapped`, `out-of-range`, `second-reading`, `third-reading`, `which-waist`. */
+  readonly code: string;
+  readonly measure: MeasureId;
+  /** The other entry concerned, when two may have been exchanged. */
+  readonly other?: MeasureId;
+  readonly message: string;
+  readonly suggest?: { readonly value: number; readonly say: string };
+}

@@ -1,0 +1,252 @@
+/** Units a length may be typed in. */
+export type LengthUnit = 'in' | 'cm' | 'mm' | 'm' | 'ft' | 'yd';
+
+/** mm in one of each unit; the inch is 25.4 mm exactly (international inch, 1959). */
+export const MM_PER: Readonly<Record<LengthUnit, number>> = {
+  in: 25.4,
+  cm: 10,
+  mm: 1,
+  m: 1000,
+  ft: 304.8,
+  yd: 914.4,
+};
+
+/**
+ * What became of a typed length. `length`: mm, and whether the person wrote the unit. `doubt`: it can be read in two
+ * ways; ask. `problem`: it cannot be read; `code` is stable, `message` says why in plain words.
+ */
+export type LengthResult =
+  | { readonly kind: 'length'; readonly mm: number; readonly unit: LengthUnit; readonly unitSaid: boolean }
+  | {
+      readonly kind: 'doubt';
+      readonly code: 'thousands-or-decimal';
+      readonly mm: readonly [number, number];
+      readonly message: string;
+    }
+  | { readonly kind: 'problem'; readonly code: string; readonly message: string };
+
+const UNIT_WORDS: Readonly<Record<string, LengthUnit>> = {
+  '"': 'in',
+  '″': 'in',
+  '”': 'in',
+  '“': 'in',
+  "''": 'in',
+  '’’': 'in',
+  '′′': 'in',
+  in: 'in',
+  'in.': 'in',
+  ins: 'in',
+  inch: 'in',
+  inches: 'in',
+  cm: 'cm',
+  'cm.': 'cm',
+  centimetre: 'cm',
+  centimetres: 'cm',
+  centimeter: 'cm',
+  centimeters: 'cm',
+  mm: 'mm',
+  'mm.': 'mm',
+  millimetre: 'mm',
+  millimetres: 'mm',
+  millimeter: 'mm',
+  millimeters: 'mm',
+  m: 'm',
+  metre: 'm',
+  metres: 'm',
+  meter: 'm',
+  meters: 'm',
+  "'": 'ft',
+  '′': 'ft',
+  '’': 'ft',
+  ft: 'ft',
+  'ft.': 'ft',
+  foot: 'ft',
+  feet: 'ft',
+  yd: 'yd',
+  'yd.': 'yd',
+  yds: 'yd',
+  yard: 'yd',
+  yards: 'yd',
+};
+
+const UNICODE_FRACTIONS: Readonly<Record<string, readonly [number, number]>> = {
+  '½': [1, 2],
+  '⅓': [1, 3],
+  '⅔': [2, 3],
+  '¼': [1, 4],
+  '¾': [3, 4],
+  '⅕': [1, 5],
+  '⅖': [2, 5],
+  '⅗': [3, 5],
+  '⅘': [4, 5],
+  '⅙': [1, 6],
+  '⅚': [5, 6],
+  '⅛': [1, 8],
+  '⅜': [3, 8],
+  '⅝': [5, 8],
+  '⅞': [7, 8],
+};
+
+/** Divisions found on rulers and tapes; another denominator is a slip of the finger more often than meant. */
+const DENOMINATORS = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64]);
+
+/** A tape entry is short; anything longer is not one. */
+const LONGEST_ENTRY = 40;
+/** 10 m: longer than any cloth measure typed here, so a slip. mm. */
+const LARGEST = 10_000;
+
+const NUMBER = /^(\d{1,9})(?:([.,])(\d{1,9}))?$|^([.,])(\d{1,9})$/;
+
+interface Amount {
+  readonly value: number;
+  /** Set when a mark before exactly three digits may part thousands as well as decimals. */
+  readonly thousands?: number;
+}
+type Fault = { readonly code: string; readonly message: string };
+
+function problem(code: string, message: string): Fault {
+  return { code, message };
+}
+
+function readNumber(text: string): Amount | Fault {
+  const m = NUMBER.exec(text);
+  if (m === null) return problem('not-a-number', `"${text}" is not a number.`);
+  if (m[4] !== undefined) return { value: Number(`0.${m[5]}`) };
+  const whole = m[1]!;
+  const decimals = m[3];
+  if (decimals === undefined) return { value: Number(whole) };
+  const value = Number(`${whole}.${decimals}`);
+  const grouped = decimals.length === 3 && whole.length <= 3 && whole !== '0';
+  return grouped ? { value, thousands: Number(whole + decimals) } : { value };
+}
+
+function readFraction(top: string, bottom: string, whole: number, mixed: boolean): Amount | Fault {
+  const a = Number(top);
+  const b = Number(bottom);
+  if (b === 0) return problem('zero-denominator', `${top}/${bottom} divides by nothing.`);
+  if (!DENOMINATORS.has(b))
+    return problem(
+      'odd-fraction',
+      `${top}/${bottom} is not a division of a tape: halves, quarters, eighths and sixteenths are.`,
+    );
+  if (mixed && a >= b)
+    return problem('odd-fraction', `${top}/${bottom} after a whole number should be less than one.`);
+  return { value: whole + a / b };
+}
+
+/** `40`, `40.5`, `40 1/2`, `40-1/2`, `40½`, `3/8`. */
+function readAmount(text: string): Amount | Fault {
+  const last = text.at(-1) ?? '';
+  const unicode = UNICODE_FRACTIONS[last];
+  if (unicode !== undefined) {
+    const head = text.slice(0, -1).trim().replace(/-$/, '');
+    if (head !== '' && !/^\d{1,9}$/.test(head)) return problem('not-a-number', `"${text}" is not a number.`);
+    return { value: Number(head || 0) + unicode[0] / unicode[1] };
+  }
+  const m = /^(?:(\d{1,9})(?:\s*-\s*|\s+))?(\d{1,9})\s*\/\s*(\d{1,9})$/.exec(text);
+  if (m !== null) return readFraction(m[2]!, m[3]!, Number(m[1] ?? 0), m[1] !== undefined);
+  if (/^\d+\s+\d+$/.test(text))
+    return problem('two-numbers', `"${text}" is two numbers; write a fraction as 40 1/2.`);
+  return readNumber(text);
+}
+
+const isFault = (a: Amount | Fault): a is Fault => 'code' in a;
+/** Clears the dust of binary fractions far below anything a tape can show (1e-6 mm). */
+const clean = (mm: number): number => Math.round(mm * 1e6) / 1e6;
+
+/** Parts a tail such as `in`, `"` or `cm` from the number before it. */
+function partUnit(text: string): { amount: string; unit: LengthUnit | null; word: string } {
+  const m = /^(.*?)\s*([a-z]+\.?|["″”“]|'{1,2}|’{1,2}|′{1,2})$/i.exec(text);
+  if (m === null) return { amount: text, unit: null, word: '' };
+  const word = m[2]!.toLowerCase();
+  return { amount: m[1]!.trim(), unit: Object.hasOwn(UNIT_WORDS, word) ? UNIT_WORDS[word]! : null, word };
+}
+
+/** `5' 4 1/2"` and `5 ft 4 in`: feet, then inches with or without their own mark. */
+function readFeet(text: string): LengthResult | null {
+  const m = /^(\d{1,2})\s*(?:'(?!')|’(?!’)|′(?!′)|ft\.?|feet|foot)\s*(\S.*)$/i.exec(text);
+  if (m === null) return null;
+  const tail = partUnit(m[2]!);
+  if (tail.word !== '' && tail.unit !== 'in') return null;
+  const inches = readAmount(tail.amount);
+  if (isFault(inches)) return { kind: 'problem', ...inches };
+  if (inches.value >= 12)
+    return {
+      kind: 'problem',
+      code: 'too-many-inches',
+      message: `After feet the inches go up to 11; "${text}" has ${inches.value}.`,
+    };
+  return {
+    kind: 'length',
+    mm: clean(Number(m[1]) * MM_PER.ft + inches.value * MM_PER.in),
+    unit: 'ft',
+    unitSaid: true,
+  };
+}
+
+/**
+ * Reads a length as people write it: `40`, `40 1/2`, `40½`, `40.5"`, `40-1/2 in`, `102,9 cm`, `1029mm`, `3/8`, `5' 4"`.
+ * @param text what was typed
+ * @param unit the unit when none is written
+ * @param options `signed` lets an amount of change be zero or negative (`-1/2`); a measure must be positive
+ */
+export function readLength(
+  text: string,
+  unit: LengthUnit,
+  options: { readonly signed?: boolean } = {},
+): LengthResult {
+  let rest = text
+    .trim()
+    .replace(/[\u00a0\u2007\u2009\u202f]/g, ' ')
+    .replace(/\u2044/g, '/');
+  if (rest === '') return { kind: 'problem', code: 'empty', message: 'Nothing is written here.' };
+  if (rest.length > LONGEST_ENTRY)
+    return {
+      kind: 'problem',
+      code: 'too-long',
+      message: `That is longer than a length can be (${rest.length} characters).`,
+    };
+  let sign = 1;
+  const signed = /^([-−–+])\s*(?=[\d.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/.exec(rest);
+  if (signed !== null) {
+    if (options.signed !== true && signed[1] !== '+')
+      return { kind: 'problem', code: 'negative', message: `A measurement can't be below zero: "${rest}".` };
+    sign = signed[1] === '+' ? 1 : -1;
+    rest = rest.slice(signed[0].length);
+  }
+  const feet = readFeet(rest);
+  const result = feet ?? readPlain(rest, unit);
+  if (result.kind !== 'length') return result;
+  if (result.mm === 0 && options.signed !== true)
+    return { kind: 'problem', code: 'zero', message: 'A measurement must be more than nothing.' };
+  if (result.mm > LARGEST)
+    return { kind: 'problem', code: 'too-large', message: `"${text.trim()}" would be over 10 metres.` };
+  return { ...result, mm: sign * result.mm };
+}
+
+function readPlain(text: string, fallback: LengthUnit): LengthResult {
+  const { amount, unit: said, word } = partUnit(text);
+  if (word !== '' && said === null)
+    return {
+      kind: 'problem',
+      code: 'unknown-unit',
+      message: `"${word}" is not a unit known here: in, cm or mm.`,
+    };
+  const read = readAmount(amount);
+  if (isFault(read)) return { kind: 'problem', ...read };
+  const unit = said ?? fallback;
+  // `40.125 in` is an eighth written out. But a comma before three digits, or thousandths of a millimetre, is thousands as likely.
+  if (read.thousands !== undefined && (amount.includes(',') || unit === 'mm')) {
+    const pair: readonly [number, number] = [
+      clean(read.value * MM_PER[unit]),
+      clean(read.thousands * MM_PER[unit]),
+    ];
+    return {
+      kind: 'doubt',
+      code: 'thousands-or-decimal',
+      mm: pair,
+      message: `"${text}" can mean ${read.value} or ${read.thousands} ${unit}; write it without the mark between the digits.`,
+    };
+  }
+  return { kind: 'length', mm: clean(read.value * MM_PER[unit]), unit, unitSaid: said !== null };
+}

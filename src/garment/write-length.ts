@@ -1,0 +1,45 @@
+import { MM_PER } from './read-length.ts';
+
+/** How a length is shown: inches to the nearest eighth or sixteenth, whole mm, or cm to one decimal. */
+export type LengthStyle = { readonly in: 8 | 16 } | 'mm' | 'cm';
+
+/** `-0` reads as a bug on paper. */
+const plain = (n: number): number => (n === 0 ? 0 : n);
+
+/** Inches as on a tape, without the unit: `40 1/2`, `3/8`, `0`, `-1 1/4`. Halves round away from zero. */
+function inchFraction(mm: number, parts: 8 | 16): string {
+  const total = Math.round((Math.abs(mm) / MM_PER.in) * parts);
+  const whole = Math.floor(total / parts);
+  let top = total % parts;
+  let bottom: number = parts;
+  while (top > 0 && top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  const words = [
+    ...(whole > 0 || top === 0 ? [String(whole)] : []),
+    ...(top > 0 ? [`${top}/${bottom}`] : []),
+  ];
+  return (mm < 0 && total > 0 ? '-' : '') + words.join(' ');
+}
+
+/**
+ * A length in words a tape can show: `40 1/2 in`, `1029 mm`, `102.9 cm`.
+ * Plain ASCII, so that it prints in any font. @param mm the length in mm
+ */
+export function writeLength(mm: number, style: LengthStyle): string {
+  if (style === 'mm') return `${plain(Math.round(mm))} mm`;
+  if (style === 'cm') return `${plain(Math.round(mm) / 10)} cm`;
+  return `${inchFraction(mm, style.in)} in`;
+}
+
+/**
+ * A length in both systems in one phrase, for findings: `38 mm (1 1/2 in)`. Under 10 mm it keeps one decimal,
+ * and what is smaller than half a sixteenth of an inch is called so.
+ */
+export function say(mm: number): string {
+  const metric = Math.abs(mm) < 9.95 ? plain(Math.round(mm * 10) / 10) : Math.round(mm);
+  const inches = inchFraction(mm, 16);
+  if (inches === '0' && metric !== 0) return `${metric} mm (under 1/16 in)`;
+  return `${metric} mm (${inches} in)`;
+}
