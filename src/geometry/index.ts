@@ -17,3 +17,4 @@ export * from './self-cross.ts';
 export * from './fit.ts';
 export * from './through.ts';
 export * from './region.ts';
+export { pathIsStraight } from './straight.ts';
