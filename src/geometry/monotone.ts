@@ -12,7 +12,7 @@ export interface Monotone {
  */
 export function monotone(xs: readonly number[], ys: readonly number[]): Monotone {
   const n = xs.length;
-  const slopes = new Array<number>(n).fill(0);
+  const slopes = xs.map(() => 0);
   for (let i = 1; i + 1 < n; i++) {
     const before = (ys[i]! - ys[i - 1]!) / (xs[i]! - xs[i - 1]!);
     const after = (ys[i + 1]! - ys[i]!) / (xs[i + 1]! - xs[i]!);

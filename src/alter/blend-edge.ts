@@ -1,0 +1,208 @@
+import type { Edge } from '../garment/index.ts';
+import {
+  CURVE_MM,
+  cubicCount,
+  lengthAtPlace,
+  lerp,
+  linePath,
+  monotone,
+  pathIsStraight,
+  placeAtLength,
+  placeAtShare,
+  redrawPath,
+  shareAtPlace,
+} from '../geometry/index.ts';
+import type { Path, PathPlace, Point } from '../geometry/index.ts';
+
+/** The two printed sizes a fractional one lies between, and how far from the first to the second. Beyond the nest the last step goes on. */
+function between(size: number, count: number): { low: number; high: number; share: number } {
+  if (count === 1) return { low: 0, high: 0, share: 0 };
+  const low = Math.min(count - 2, Math.max(0, Math.floor(size)));
+  return { low, high: low + 1, share: size - low };
+}
+
+/** A number printed per size, at a fractional size. */
+export function numberAtSize(nest: readonly number[], size: number): number {
+  const { low, high, share } = between(size, nest.length);
+  return nest[low]! + (nest[high]! - nest[low]!) * share;
+}
+
+/** A point printed per size, at a fractional size. */
+export function pointAtSize(nest: readonly Point[], size: number): Point {
+  const { low, high, share } = between(size, nest.length);
+  return share === 0 ? nest[low]! : lerp(nest[low]!, nest[high]!, share);
+}
+
+/** A path at a fractional size, point by point. A printed size gives the printed path itself, so that nothing later is measured twice. */
+export function pathAtSize(nest: readonly Path[], size: number): Path {
+  const { low, high, share } = between(size, nest.length);
+  if (share === 0) return nest[low]!;
+  if (share === 1) return nest[high]!;
+  const b = nest[high]!;
+  return nest[low]!.map((p, i) => lerp(p, b[i]!, share));
+}
+
+/** Sizes along one edge: at its start, at each of its level crossings, at its end. */
+export interface EdgeSizes {
+  readonly start: number;
+  readonly crossings: readonly number[];
+  readonly end: number;
+}
+
+export interface BlendedEdge {
+  readonly edge: Edge<'one'>;
+  /** Where a place of the nest's edge (same cubic, same t in every size) lies on the blended edge. */
+  readonly place: (nest: PathPlace) => PathPlace;
+}
+
+/**
+ * One edge with the size running along it. Constant size: every point interpolated. Varying size: the size is a monotone C1
+ * function of arc length through the level crossings (`monotone`), each point is interpolated at its own size, and the curve so
+ * defined is drawn within CURVE_MM. Legs of darts and folds stay straight where the nest draws them straight.
+ */
+export function blendEdge(edge: Edge<'nest'>, sizes: EdgeSizes): BlendedEdge {
+  const nest = edge.path;
+  const count = nest.length;
+  const constant = sizes.crossings.every((s) => s === sizes.start) && sizes.end === sizes.start;
+  const straightKind = edge.kind === 'dart' || edge.kind === 'fold';
+  if (constant || (straightKind && nest.every(pathIsStraight))) {
+    const path = constant
+      ? pathAtSize(nest, sizes.start)
+      : linePath(
+          pointAtSize(
+            nest.map((p) => p[0]!),
+            sizes.start,
+          ),
+          pointAtSize(
+            nest.map((p) => p[p.length - 1]!),
+            sizes.end,
+          ),
+        );
+    return {
+      edge: {
+        ...edge,
+        path,
+        crossings: edge.crossings.map((c, i) => ({
+          level: c.level,
+          at: numberAtSize(c.at, sizes.crossings[i]!),
+        })),
+        notches: edge.notches.map((n) => ({ ...n, at: numberAtSize(n.at, (sizes.start + sizes.end) / 2) })),
+      },
+      place: constant ? (p) => p : (p) => ({ cubic: 0, t: (p.cubic + p.t) / cubicCount(nest[0]!) }),
+    };
+  }
+
+  const all = [sizes.start, ...sizes.crossings, sizes.end];
+  // Arc length is taken on one middling size, so that it is one coordinate for every size of the edge.
+  const ruler = pathAtSize(nest, (Math.min(...all) + Math.max(...all)) / 2);
+  const last = cubicCount(ruler) - 1;
+  const places: PathPlace[] = [
+    { cubic: 0, t: 0 },
+    ...edge.crossings.map((c, i) => {
+      const size = sizes.crossings[i]!;
+      return placeAtShare(pathAtSize(nest, size), numberAtSize(c.at, size));
+    }),
+    { cubic: last, t: 1 },
+  ];
+  const xs = places.map((p) => lengthAtPlace(ruler, p));
+  // A crossing on the corner itself adds nothing: the corner's own size holds there.
+  const kept = xs.map(
+    (x, i) => i === 0 || i === xs.length - 1 || (x > xs[0]! && x < xs[xs.length - 1]! && x > xs[i - 1]!),
+  );
+  const knotX = xs.filter((_, i) => kept[i]);
+  const knotZ = all.filter((_, i) => kept[i]);
+  const field = monotone(knotX, knotZ);
+
+  const to = (cubic: number, t: number, later: boolean): { point: Point; velocity: Point } => {
+    const x = lengthAtPlace(ruler, { cubic, t });
+    const size = field.value(x);
+    const slope = field.slope(x);
+    const { low, high } = sideOf(size, slope > 0 === later, count);
+    const share = size - low;
+    const a = bezier(nest[low]!, cubic, t);
+    const b = bezier(nest[high]!, cubic, t);
+    const r = bezier(ruler, cubic, t);
+    const speed = slope * Math.hypot(r.vx, r.vy);
+    return {
+      point: { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share },
+      velocity: {
+        x: a.vx + (b.vx - a.vx) * share + (b.x - a.x) * speed,
+        y: a.vy + (b.vy - a.vy) * share + (b.y - a.y) * speed,
+      },
+    };
+  };
+
+  const breaks = [...places];
+  for (let k = 0; k + 1 < knotX.length; k++) {
+    for (const x of wholeSizes(field.value, knotX[k]!, knotX[k + 1]!, knotZ[k]!, knotZ[k + 1]!)) {
+      breaks.push(placeAtLength(ruler, x));
+    }
+  }
+  const drawn = redrawPath(ruler, to, breaks, CURVE_MM / 2);
+  const share = (place: PathPlace): number => shareAtPlace(drawn.path, drawn.place(place));
+  return {
+    edge: {
+      ...edge,
+      path: drawn.path,
+      crossings: edge.crossings.map((c, i) => ({ level: c.level, at: share(places[i + 1]!) })),
+      notches: edge.notches.map((n) => ({ ...n, at: share(notchPlace(n.at)) })),
+    },
+    place: drawn.place,
+  };
+
+  /** The place where the notch lies on the size that holds there; the size moves with the place, hence the few rounds. */
+  function notchPlace(at: readonly number[]): PathPlace {
+    let size = sizes.start;
+    let place: PathPlace = { cubic: 0, t: 0 };
+    for (let round = 0; round < 4; round++) {
+      place = placeAtShare(pathAtSize(nest, size), numberAtSize(at, size));
+      size = field.value(lengthAtPlace(ruler, place));
+    }
+    return place;
+  }
+}
+
+/** The two sizes around `size`; exactly on a printed one, the pair above (`up`) or below it. */
+function sideOf(size: number, up: boolean, count: number): { low: number; high: number } {
+  if (count === 1) return { low: 0, high: 0 };
+  const near = Math.round(size);
+  const floor = Math.abs(size - near) < 1e-9 ? (up ? near : near - 1) : Math.floor(size);
+  const low = Math.min(count - 2, Math.max(0, floor));
+  return { low, high: low + 1 };
+}
+
+/** Lengths at which a monotone size passes a printed size between two knots: the grade may bend there, so the fit must know. */
+function wholeSizes(value: (x: number) => number, x0: number, x1: number, z0: number, z1: number): number[] {
+  const out: number[] = [];
+  const rising = z1 > z0;
+  for (let whole = Math.floor(Math.min(z0, z1)) + 1; whole < Math.max(z0, z1); whole++) {
+    let lo = x0;
+    let hi = x1;
+    for (let k = 0; k < 50; k++) {
+      const middle = (lo + hi) / 2;
+      if (value(middle) < whole === rising) lo = middle;
+      else hi = middle;
+    }
+    out.push((lo + hi) / 2);
+  }
+  return out;
+}
+
+function bezier(path: Path, cubic: number, t: number): { x: number; y: number; vx: number; vy: number } {
+  const i = cubic * 3;
+  const a = path[i]!;
+  const b = path[i + 1]!;
+  const c = path[i + 2]!;
+  const d = path[i + 3]!;
+  const s = 1 - t;
+  const w0 = s * s * s;
+  const w1 = 3 * s * s * t;
+  const w2 = 3 * s * t * t;
+  const w3 = t * t * t;
+  return {
+    x: w0 * a.x + w1 * b.x + w2 * c.x + w3 * d.x,
+    y: w0 * a.y + w1 * b.y + w2 * c.y + w3 * d.y,
+    vx: 3 * (s * s * (b.x - a.x) + 2 * s * t * (c.x - b.x) + t * t * (d.x - c.x)),
+    vy: 3 * (s * s * (b.y - a.y) + 2 * s * t * (c.y - b.y) + t * t * (d.y - c.y)),
+  };
+}

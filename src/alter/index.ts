@@ -1,0 +1,2 @@
+export { blend } from './blend.ts';
+export type { BlendSizes } from './blend.ts';
