@@ -1,5 +1,5 @@
-import { polylinePath, type Path, type Point } from '../../geometry/index.ts';
-import { boxAround, pointsBox, type DrawnText, type Drawing, type Stroke } from '../drawing.ts';
+import { boxAround, pointsBox, polylinePath, type Path, type Point } from '../../geometry/index.ts';
+import { type DrawnText, type Drawing, type Stroke } from '../drawing.ts';
 import { readDxfStyle, type DxfPiece, type DxfStyle } from './style.ts';
 
 /** A cross this long marks a place (notch, drill) where a drawing has only lines. */
