@@ -18,3 +18,6 @@ export * from './fit.ts';
 export * from './through.ts';
 export * from './region.ts';
 export { pathIsStraight } from './straight.ts';
+export * from './parallel.ts';
+export * from './offset.ts';
+export type { CornerResult, CornerStyle } from './offset-corner.ts';

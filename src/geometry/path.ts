@@ -63,6 +63,20 @@ export function movePoint(point: Point, motion: Motion): Point {
 /** The path after the motion. A mirrored path keeps its order of points, so an outline made of them turns clockwise. */
 export const pathMove = (path: Path, motion: Motion): Path => path.map((p) => movePoint(p, motion));
 
+/** The point mirrored across the line through `at` along `direction` (any length but zero). */
+export function reflectPoint(point: Point, at: Point, direction: Point): Point {
+  const d = dot(direction, direction);
+  const along = dot(sub(point, at), direction) / d;
+  return {
+    x: 2 * (at.x + direction.x * along) - point.x,
+    y: 2 * (at.y + direction.y * along) - point.y,
+  };
+}
+
+/** The path mirrored across a line; its order of points stays. */
+export const pathReflect = (path: Path, at: Point, direction: Point): Path =>
+  path.map((p) => reflectPoint(p, at, direction));
+
 /** The motion that turns by `angle` about `centre` and leaves it where it is. */
 export function turnAbout(centre: Point, angle: number): Motion {
   const c = Math.cos(angle);

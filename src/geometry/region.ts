@@ -26,3 +26,6 @@ export const ringsIntersect = (a: readonly Ring[], b: readonly Ring[]): Ring[] =
 /** What is inside the first region and not inside the second. */
 export const ringsDifference = (a: readonly Ring[], b: readonly Ring[]): Ring[] =>
   back(Clipper.difference(there(a), there(b), FillRule.NonZero));
+
+/** What a self-crossing ring winds round counter-clockwise: loops that turn the other way are dropped. Holes come back clockwise. */
+export const ringsFilled = (ring: Ring): Ring[] => back(Clipper.union(there([ring]), [], FillRule.Positive));

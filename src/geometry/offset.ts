@@ -1,0 +1,78 @@
+import { pathsArea, ringArea } from './area.ts';
+import { pathsRing } from './flatten.ts';
+import { mitreCorner, shapedCorner } from './offset-corner.ts';
+import type { Corner, CornerResult, CornerSide, CornerStyle } from './offset-corner.ts';
+import { pathParallel } from './parallel.ts';
+import { pathReverse } from './path.ts';
+import { ringsFilled } from './region.ts';
+import { selfIntersections } from './self-cross.ts';
+import { FLATTEN_MM } from './tolerance.ts';
+import type { Path, Ring } from './types.ts';
+
+/** One edge of the outline with the width of its allowance (mm, outward; 0 on a fold) and the shape of the allowance's two ends. */
+export interface OffsetSide {
+  readonly path: Path;
+  readonly width: number;
+  readonly start: CornerStyle;
+  readonly end: CornerStyle;
+}
+
+export interface OffsetOutline {
+  /** The cutting line of each side, corner shapes included: a closed chain like the sides given. */
+  readonly sides: readonly Path[];
+  /** What the corner at the end of each side became. */
+  readonly corners: readonly CornerResult[];
+  /** The cutting outline as a ring, counter-clockwise, loops of tight bends cut off, within FLATTEN_MM of `sides`. */
+  readonly outline: Ring;
+  /** mm² that were cut off as loops; 0 where `sides` and `outline` are the same line. */
+  readonly looped: number;
+}
+
+/**
+ * The cutting outline round a counter-clockwise closed outline: each side moved outward by its own width, the corners shaped.
+ * At a corner a shaped end (`square`, `mirrored`) takes precedence over a mitre; where both are shaped the wider allowance decides
+ * (a deep hem is turned up over the side seam, not the other way round), and the side before where they are equal.
+ * A shape that cannot be made within reach becomes a mitre; `corners` says so.
+ */
+export function offsetOutline(sides: readonly OffsetSide[]): OffsetOutline {
+  const n = sides.length;
+  const cuts = sides.map((s) => pathParallel(s.path, s.width));
+  const corners: CornerResult[] = [];
+  for (let i = 0; i < n; i++) {
+    const k = (i + 1) % n;
+    const a: CornerSide = { stitch: sides[i]!.path, cut: cuts[i]!, width: sides[i]!.width };
+    const b: CornerSide = { stitch: sides[k]!.path, cut: cuts[k]!, width: sides[k]!.width };
+    const corner = shape(a, sides[i]!.end, b, sides[k]!.start);
+    cuts[i] = corner.before;
+    cuts[k] = corner.after;
+    corners.push(corner.result);
+  }
+  const ring = pathsRing(cuts, FLATTEN_MM);
+  if (selfIntersections(cuts).length === 0) return { sides: cuts, corners, outline: ring, looped: 0 };
+  const kept = ringsFilled(ring).sort((a, b) => ringArea(b) - ringArea(a))[0] ?? ring;
+  return { sides: cuts, corners, outline: kept, looped: Math.abs(pathsArea(cuts) - ringArea(kept)) };
+}
+
+function shape(a: CornerSide, styleA: CornerStyle, b: CornerSide, styleB: CornerStyle): Corner {
+  const kindA = styleA.kind !== 'mitre' && a.width > 0 ? styleA.kind : undefined;
+  const kindB = styleB.kind !== 'mitre' && b.width > 0 ? styleB.kind : undefined;
+  if (kindA && (!kindB || a.width >= b.width)) {
+    const made = shapedCorner(a, b, kindA);
+    if (made) return made;
+  } else if (kindB) {
+    const made = shapedCorner(backwards(b), backwards(a), kindB);
+    if (made) {
+      return { before: pathReverse(made.after), after: pathReverse(made.before), result: made.result };
+    }
+  }
+  const limits = [styleA, styleB].flatMap((s) =>
+    s.kind === 'mitre' && s.limit !== undefined ? [s.limit] : [],
+  );
+  return mitreCorner(a, b, limits.length > 0 ? Math.max(...limits) : undefined);
+}
+
+const backwards = (s: CornerSide): CornerSide => ({
+  stitch: pathReverse(s.stitch),
+  cut: pathReverse(s.cut),
+  width: s.width,
+});
