@@ -1,0 +1,214 @@
+import type { DrawnPiece, Garment, InnerLine, Level, Pattern, PieceId } from '../garment/index.ts';
+import { garmentAtSize } from '../garment/index.ts';
+import {
+  distance,
+  lengthAtPlace,
+  linePath,
+  pathEnd,
+  pathIntersections,
+  pathIsStraight,
+  pathJoin,
+  pathLength,
+  pathLineIntersections,
+  pathStart,
+  pathsRing,
+  placeAtLength,
+  placePoint,
+  placeTangent,
+  ringContains,
+} from '../geometry/index.ts';
+import type { Path, Point, Ring } from '../geometry/index.ts';
+import { pieceOf, timesCut } from './parts.ts';
+
+/** How far past its drawn ends a level line is followed to meet an outline that has been moved. */
+const REACH_MM = 100;
+/** A corner on the line's own level this near to the line is where it meets the outline, whatever its edges do by a hair. */
+const CORNER_MM = 1;
+/** On a nearly level armhole a hair in height is millimetres in width: crossings this near to such a corner are the corner. */
+const BY_CORNER_MM = 15;
+/** An edge or place this near to the line lies on it. */
+const ON_LINE_MM = 0.2;
+/** Two hits this near are one. */
+const ONE_HIT_MM = 0.01;
+
+export interface PieceWidth {
+  readonly piece: PieceId;
+  /** Width of the drawn outline along its level line, what lies in darts left out. */
+  readonly width: number;
+  readonly times: number;
+}
+
+export interface Girth {
+  readonly level: Level;
+  /** All round, mm: Σ width × times cut. */
+  readonly girth: number;
+  readonly parts: readonly PieceWidth[];
+  /** Pieces that should count but have no such line, or whose line misses their outline. */
+  readonly missing: readonly PieceId[];
+}
+
+/** Finished girth of the garment at a level, from the pieces (formulas.md, Measuring pieces). `null` where no piece is said to make it up. */
+export function girthAt(garment: Garment, level: Level): Girth | null {
+  const pieces = garment.levels.find((l) => l.level === level)?.pieces ?? [];
+  if (pieces.length === 0) return null;
+  const parts: PieceWidth[] = [];
+  const missing: PieceId[] = [];
+  for (const id of pieces) {
+    const piece = pieceOf(garment, id);
+    const width = piece ? widthAt(piece, level) : null;
+    if (piece && width !== null) parts.push({ piece: id, width, times: timesCut(piece) });
+    else missing.push(id);
+  }
+  return { level, girth: parts.reduce((sum, p) => sum + p.width * p.times, 0), parts, missing };
+}
+
+const measuredPieces = new WeakMap<DrawnPiece, Map<Level, number | null>>();
+
+/** Width of one drawn outline at a level, along its level line (bowed or not); null without such a line or where it misses the outline. */
+export function widthAt(piece: DrawnPiece, level: Level): number | null {
+  let known = measuredPieces.get(piece);
+  if (!known) measuredPieces.set(piece, (known = new Map()));
+  const had = known.get(level);
+  if (had !== undefined) return had;
+  const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
+  const width = line ? insideLength(piece, line) : null;
+  known.set(level, width);
+  return width;
+}
+
+const measuredNests = new WeakMap<Pattern, Readonly<Record<Level, readonly (number | null)[]>>>();
+
+/** Finished girths of every size as the pieces give them, by level; null for a size that cannot be measured. Levels without pieces are left out. */
+export function measureNest(pattern: Pattern): Readonly<Record<Level, readonly (number | null)[]>> {
+  const known = measuredNests.get(pattern);
+  if (known) return known;
+  const out: Record<Level, (number | null)[]> = {};
+  const levels = pattern.levels.filter((l) => l.pieces.length > 0);
+  pattern.chart.sizes.forEach((_, size) => {
+    const garment = garmentAtSize(pattern, size);
+    for (const { level } of levels) {
+      const girth = girthAt(garment, level);
+      (out[level] ??= []).push(girth && girth.missing.length === 0 ? girth.girth : null);
+    }
+  });
+  measuredNests.set(pattern, out);
+  return out;
+}
+
+/** Length of the line inside the outline: between each two neighbouring hits it is in or out as its middle is. */
+function insideLength(piece: DrawnPiece, line: InnerLine<'one'>): number | null {
+  const ruler = pathIsStraight(line.path) ? straightRuler(line.path) : bowedRuler(line.path);
+  if (!ruler) return null;
+  const hits = meetings(piece, line, ruler);
+  if (hits.length < 2) return null;
+  if (hits.length === 2) return hits[1]! - hits[0]!;
+  let sum = 0;
+  for (let i = 0; i + 1 < hits.length; i++) {
+    if (isInside(piece, ruler.at((hits[i]! + hits[i + 1]!) / 2))) sum += hits[i + 1]! - hits[i]!;
+  }
+  return sum;
+}
+
+/** A line as a ruler that reaches past its drawn ends: 0 at its start. */
+interface Ruler {
+  readonly length: number;
+  /** Distances along the ruler at which the path meets it. */
+  readonly meet: (path: Path) => readonly number[];
+  readonly at: (along: number) => Point;
+  /** Across and along distance of a point from the ruler; exact for straight ones, by the chord at its ends for bowed. */
+  readonly nearest: (point: Point) => { along: number; across: number };
+}
+
+function straightRuler(path: Path): Ruler | null {
+  const p = pathStart(path);
+  const q = pathEnd(path);
+  const length = distance(p, q);
+  if (!(length > 0)) return null;
+  const ux = (q.x - p.x) / length;
+  const uy = (q.y - p.y) / length;
+  return {
+    length,
+    meet: (edge) => pathLineIntersections(edge, p, q).map((m) => m.along * length),
+    at: (along) => ({ x: p.x + ux * along, y: p.y + uy * along }),
+    nearest: (point) => {
+      const x = point.x - p.x;
+      const y = point.y - p.y;
+      return { along: x * ux + y * uy, across: Math.abs(x * uy - y * ux) };
+    },
+  };
+}
+
+function bowedRuler(path: Path): Ruler | null {
+  const length = pathLength(path);
+  if (!(length > 0)) return null;
+  const last = { cubic: (path.length - 1) / 3 - 1, t: 1 };
+  const start = pathStart(path);
+  const end = pathEnd(path);
+  const back = placeTangent(path, { cubic: 0, t: 0 });
+  const on = placeTangent(path, last);
+  const whole = pathJoin([
+    linePath({ x: start.x - back.x * REACH_MM, y: start.y - back.y * REACH_MM }, start),
+    path,
+    linePath(end, { x: end.x + on.x * REACH_MM, y: end.y + on.y * REACH_MM }),
+  ]);
+  const near = (point: Point, from: Point, direction: Point, offset: number) => ({
+    along: offset + (point.x - from.x) * direction.x + (point.y - from.y) * direction.y,
+    across: Math.abs((point.x - from.x) * direction.y - (point.y - from.y) * direction.x),
+  });
+  return {
+    length,
+    meet: (edge) => pathIntersections(whole, edge).map((m) => lengthAtPlace(whole, m.a) - REACH_MM),
+    at: (along) => placePoint(whole, placeAtLength(whole, along + REACH_MM)),
+    nearest: (point) =>
+      distance(point, start) < distance(point, end)
+        ? near(point, start, back, 0)
+        : near(point, end, on, length),
+  };
+}
+
+/** Ordered distances along the ruler at which it meets the outline; corners on the line's own level stand for what lies next to them. */
+function meetings(piece: DrawnPiece, line: InnerLine<'one'>, ruler: Ruler): number[] {
+  const within = (along: number): boolean => along >= -REACH_MM && along <= ruler.length + REACH_MM;
+  const corners = piece.edges.map((edge) => {
+    if (edge.from !== line.level) return null;
+    const near = ruler.nearest(pathStart(edge.path));
+    return near.across <= CORNER_MM && within(near.along) ? near.along : null;
+  });
+  const hits: number[] = corners.filter((c): c is number => c !== null);
+  piece.edges.forEach((edge, i) => {
+    const ends = [corners[i] ?? null, corners[(i + 1) % piece.edges.length] ?? null];
+    // An edge that runs along the line from corner to corner (a waist seam that is the waist line) is measured by its corners.
+    if (ends[0] !== null && ends[1] !== null && edge.path.every((p) => ruler.nearest(p).across <= ON_LINE_MM))
+      return;
+    for (const along of ruler.meet(edge.path)) {
+      if (!within(along)) continue;
+      if (ends.some((c) => c !== null && Math.abs(along - c) <= BY_CORNER_MM)) continue;
+      hits.push(along);
+    }
+  });
+  hits.sort((a, b) => a - b);
+  return hits.filter((h, i) => i === 0 || h - hits[i - 1]! > ONE_HIT_MM);
+}
+
+const rings = new WeakMap<DrawnPiece, Ring>();
+
+function isInside(piece: DrawnPiece, point: Point): boolean {
+  let ring = rings.get(piece);
+  if (!ring) {
+    ring = pathsRing(
+      piece.edges.map((e) => e.path),
+      ON_LINE_MM / 4,
+    );
+    rings.set(piece, ring);
+  }
+  if (ringContains(ring, point)) return true;
+  return ring.some((a, i) => offSegment(point, a, ring[(i + 1) % ring.length]!) <= ON_LINE_MM);
+}
+
+function offSegment(p: Point, a: Point, b: Point): number {
+  const x = b.x - a.x;
+  const y = b.y - a.y;
+  const l2 = x * x + y * y;
+  const u = l2 > 0 ? Math.max(0, Math.min(1, ((p.x - a.x) * x + (p.y - a.y) * y) / l2)) : 0;
+  return Math.hypot(p.x - a.x - x * u, p.y - a.y - y * u);
+}

@@ -1,0 +1,31 @@
+import type { DrawnPiece, Edge, EdgeRef, Garment, PieceId } from '../garment/index.ts';
+
+/** One edge as found on the garment. */
+export interface FoundEdge {
+  readonly piece: DrawnPiece;
+  readonly edge: Edge<'one'>;
+  /** Its place in the piece's outline. */
+  readonly index: number;
+}
+
+const byId = new WeakMap<readonly DrawnPiece[], Map<PieceId, DrawnPiece>>();
+
+/** The piece of that id, or undefined. */
+export function pieceOf(garment: Garment, id: PieceId): DrawnPiece | undefined {
+  let known = byId.get(garment.pieces);
+  if (!known) byId.set(garment.pieces, (known = new Map(garment.pieces.map((p) => [p.id, p]))));
+  return known.get(id);
+}
+
+/** The edge a seam speaks of, or undefined where the garment has none such. */
+export function edgeOf(garment: Garment, ref: EdgeRef): FoundEdge | undefined {
+  const piece = pieceOf(garment, ref.piece);
+  const index = piece?.edges.findIndex((e) => e.id === ref.edge) ?? -1;
+  if (!piece || index < 0) return undefined;
+  return { piece, edge: piece.edges[index]!, index };
+}
+
+/** How many parts of the garment one drawn outline stands for: cut twice, or doubled by the fold it is cut on. */
+export function timesCut(piece: DrawnPiece): number {
+  return piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
+}

@@ -1,0 +1,185 @@
+import type { EdgeRef, Finding, Garment, Seam, Severity } from '../garment/index.ts';
+import { say } from '../garment/index.ts';
+import { SEAM_ERROR_MM, SEAM_NOTE_MM, SEAM_WARNING_MM, pathLength } from '../geometry/index.ts';
+import { edgeOf } from './parts.ts';
+
+/** Where two notches that should meet stand, walked from the common start. */
+export interface NotchWalk {
+  readonly id: string;
+  readonly a: number;
+  readonly b: number;
+  /** mm by which they miss one another beyond what the seam's ease or gathers allow; positive: further along on `a`. */
+  readonly difference: number;
+}
+
+/** A stretch between two neighbouring meeting points. */
+export interface Interval {
+  readonly from: string;
+  readonly to: string;
+  readonly a: number;
+  readonly b: number;
+}
+
+export interface Walk {
+  readonly seam: Seam;
+  /** Walked length of each chain, mm. */
+  readonly a: number;
+  readonly b: number;
+  /** How much longer `a` is meant to be than `b`, mm. */
+  readonly least: number;
+  readonly most: number;
+  /** mm by which a − b lies outside of that, 0 inside; positive: `a` too long. */
+  readonly difference: number;
+  readonly notches: readonly NotchWalk[];
+  readonly intervals: readonly Interval[];
+  /** Edges the seam names that the garment does not have. */
+  readonly missing: readonly EdgeRef[];
+}
+
+interface Chain {
+  readonly length: number;
+  readonly notches: ReadonlyMap<string, number>;
+  readonly missing: readonly EdgeRef[];
+}
+
+function walkChain(garment: Garment, chain: readonly EdgeRef[]): Chain {
+  let length = 0;
+  const notches = new Map<string, number>();
+  const missing: EdgeRef[] = [];
+  for (const ref of chain) {
+    const found = edgeOf(garment, ref);
+    if (!found) {
+      missing.push(ref);
+      continue;
+    }
+    const own = pathLength(found.edge.path);
+    for (const notch of found.edge.notches) {
+      const at = (ref.backwards ? 1 - notch.at : notch.at) * own;
+      // The first of two like-named notches on one chain is the one that meets; a mirrored second half repeats it.
+      if (!notches.has(notch.id)) notches.set(notch.id, length + at);
+    }
+    length += own;
+  }
+  return { length, notches, missing };
+}
+
+/** The range in which `a` may be longer than `b` over a stretch of `b`: nothing on a plain seam, the intended ease, or the gathers. */
+export function intendedExtra(seam: Seam, b: number): { least: number; most: number } {
+  if (seam.join.kind === 'plain') return { least: 0, most: 0 };
+  if (seam.join.kind === 'eased') return { least: seam.join.least, most: seam.join.most };
+  return { least: (seam.join.least - 1) * b, most: (seam.join.most - 1) * b };
+}
+
+/** How far `value` lies outside of least..most; 0 inside. */
+export function outside(value: number, least: number, most: number): number {
+  return value < least ? value - least : value > most ? value - most : 0;
+}
+
+/**
+ * The two chains of a seam walked side by side from their common start, notch by notch (trade.md 6.2).
+ * On an eased seam the ease may lie anywhere between the notches, so a notch may stand from 0 up to the whole intended ease further along on
+ * `a`; on a gathered one the same with the gathers.
+ */
+export function walkSeam(garment: Garment, seam: Seam): Walk {
+  const a = walkChain(garment, seam.a);
+  const b = walkChain(garment, seam.b);
+  const { least, most } = intendedExtra(seam, b.length);
+  const notches: NotchWalk[] = [];
+  for (const [id, onA] of a.notches) {
+    const onB = b.notches.get(id);
+    if (onB === undefined) continue;
+    notches.push({
+      id,
+      a: onA,
+      b: onB,
+      difference: outside(onA - onB, Math.min(0, least), Math.max(0, most)),
+    });
+  }
+  notches.sort((p, q) => p.b - q.b || p.a - q.a);
+  const stops = [{ id: 'start', a: 0, b: 0 }, ...notches, { id: 'end', a: a.length, b: b.length }];
+  return {
+    seam,
+    a: a.length,
+    b: b.length,
+    least,
+    most,
+    difference: outside(a.length - b.length, least, most),
+    notches,
+    intervals: stops.slice(1).map((to, i) => ({
+      from: stops[i]!.id,
+      to: to.id,
+      a: to.a - stops[i]!.a,
+      b: to.b - stops[i]!.b,
+    })),
+    missing: [...a.missing, ...b.missing],
+  };
+}
+
+/** Every seam of the garment, in sewing order. */
+export function walkAll(garment: Garment): readonly Walk[] {
+  return [...garment.seams].sort((p, q) => p.order - q.order).map((seam) => walkSeam(garment, seam));
+}
+
+/** Severity of a walked difference (docs/architecture.md, Numbers); undefined below a note. */
+export function seamSeverity(mm: number): Severity | undefined {
+  const off = Math.abs(mm);
+  if (off > SEAM_ERROR_MM) return 'error';
+  if (off > SEAM_WARNING_MM) return 'warning';
+  return off > SEAM_NOTE_MM ? 'note' : undefined;
+}
+
+function chainName(garment: Garment, chain: readonly EdgeRef[]): string {
+  const names = new Set(chain.map((ref) => edgeOf(garment, ref)?.piece.name ?? ref.piece));
+  return [...names].join(' and ');
+}
+
+/**
+ * What a walk has to say. Findings: `seam-edge-missing` (error), `seam-differs` (by size of the difference), `notch-differs` (at most a
+ * warning: a notch can be ignored at the machine, a length cannot). Remedy of the last two: true the seam.
+ */
+export function walkFindings(garment: Garment, walk: Walk): Finding[] {
+  const { seam } = walk;
+  const findings: Finding[] = walk.missing.map((ref) => ({
+    code: 'seam-edge-missing',
+    severity: 'error',
+    where: { seam: seam.id, piece: ref.piece, edge: ref.edge },
+    message: `The seam “${seam.name}” names an edge “${ref.edge}” of “${ref.piece}” that this garment does not have, so it cannot be walked.`,
+  }));
+  if (walk.missing.length > 0) return findings;
+  const remedy = {
+    say: `True “${seam.name}”`,
+    steps: [{ id: `true-${seam.id}`, kind: 'true' as const, seams: [seam.id] }],
+  };
+  const first = seam.a[0]!;
+  const severity = seamSeverity(walk.difference);
+  if (severity) {
+    const [long, short] = walk.difference > 0 ? [seam.a, seam.b] : [seam.b, seam.a];
+    const meant =
+      seam.join.kind === 'plain'
+        ? ''
+        : ` than the intended ${seam.join.kind === 'eased' ? 'ease' : 'gathering'} allows`;
+    const side = (chain: readonly EdgeRef[]): string =>
+      `${chainName(garment, chain)} (${say(chain === seam.a ? walk.a : walk.b)})`;
+    findings.push({
+      code: 'seam-differs',
+      severity,
+      where: { seam: seam.id, piece: first.piece, edge: first.edge },
+      amount: walk.difference,
+      message: `Seam “${seam.name}”: ${side(long)} is ${say(Math.abs(walk.difference))} longer${meant || ` than ${side(short)}`}${meant ? `, against ${side(short)}` : ''}.`,
+      remedy,
+    });
+  }
+  for (const notch of walk.notches) {
+    const off = seamSeverity(notch.difference);
+    if (!off) continue;
+    findings.push({
+      code: 'notch-differs',
+      severity: off === 'error' ? 'warning' : off,
+      where: { seam: seam.id, piece: first.piece, edge: first.edge },
+      amount: notch.difference,
+      message: `Seam “${seam.name}”: the notches “${notch.id}” miss one another by ${say(Math.abs(notch.difference))}.`,
+      remedy,
+    });
+  }
+  return findings;
+}
