@@ -6,4 +6,7 @@ export { readSvg } from './svg-read.ts';
 export { readDxf } from './dxf/drawing.ts';
 export { readDxfStyle } from './dxf/style.ts';
 export type { DxfPiece, DxfStyle } from './dxf/style.ts';
-export { writeDxfText } from './dxf/write.ts';
+export { writeDxfText, DXF_LOSSES, type DxfBlockSource, type DxfSource } from './dxf/write.ts';
+export { readGradeRules, gradePiece, type GradeRules } from './dxf/grade-rules.ts';
+export { DxfError } from './dxf/pairs.ts';
+export * from './photo/index.ts';

@@ -1,0 +1,250 @@
+// A camera of our own making, independent of the one under test: standard pin hole, forward radial distortion with two terms, sensor noise.
+import { describe, expect, it } from 'vitest';
+import {
+  distance,
+  pathLength,
+  throughPoints,
+  pathFlatten,
+  pathLineIntersections,
+  linePath,
+  type Path,
+  type Point,
+} from '../../geometry/index.ts';
+import { fitCamera, PhotoError, toPhoto, toSurface, type Known } from './camera.ts';
+import { photoAccuracy } from './accuracy.ts';
+import { findSheet } from './sheet.ts';
+import { mirrorAbout, traceAlong, traceLine } from './trace.ts';
+import { rectify, scanPlane } from './plane.ts';
+import type { Grey } from './image.ts';
+
+const WIDTH = 1600;
+const HEIGHT = 1200;
+
+/** Deterministic noise (mulberry32), roughly normal by adding four. */
+function noise(seed: number): () => number {
+  let a = seed;
+  const one = () => {
+    a = (a + 0x6d2b79f5) | 0;
+    let t = Math.imul(a ^ (a >>> 15), 1 | a);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+  return () => (one() + one() + one() + one() - 2) * Math.sqrt(3);
+}
+
+/** mm on the table to px: the camera looks down, tilted, from about 700 mm. */
+function pinHole(k1: number, k2: number, tilt = 0.18) {
+  const f = 1700;
+  const [c, s] = [Math.cos(tilt), Math.sin(tilt)];
+  const [cz, sz] = [Math.cos(0.06), Math.sin(0.06)];
+  return (mm: Point): Point => {
+    const X = (mm.x - 250) * cz - (mm.y - 200) * sz;
+    const Y = -((mm.x - 250) * sz + (mm.y - 200) * cz);
+    const Z = 900 - Y * s;
+    const x = X / Z;
+    const y = (Y * c) / Z;
+    const r2 = x * x + y * y;
+    const d = 1 + k1 * r2 + k2 * r2 * r2;
+    return { x: WIDTH / 2 + f * x * d, y: HEIGHT / 2 + f * y * d };
+  };
+}
+
+type Drawn = { readonly path: Path; readonly width: number };
+
+/** Renders lines on a white 500 × 400 mm sheet lying on dark ground, through the camera, by distance to the drawn lines. */
+function photograph(camera: (mm: Point) => Point, lines: readonly Drawn[], sigma: number): Grey {
+  const data = new Float32Array(WIDTH * HEIGHT).fill(60);
+  const inside = [
+    { x: 0, y: 0 },
+    { x: 500, y: 0 },
+    { x: 500, y: 400 },
+    { x: 0, y: 400 },
+  ];
+  const rim: Point[] = inside.flatMap((a, i) => {
+    const b = inside[(i + 1) % 4]!;
+    return Array.from({ length: 100 }, (_, k) =>
+      camera({ x: a.x + ((b.x - a.x) * k) / 100, y: a.y + ((b.y - a.y) * k) / 100 }),
+    );
+  });
+  for (let y = 0; y < HEIGHT; y++) {
+    // Four sub-rows with exact horizontal coverage: a soft, true rim.
+    for (const sub of [-0.375, -0.125, 0.125, 0.375]) {
+      const xs: number[] = [];
+      rim.forEach((p, i) => {
+        const q = rim[(i + 1) % rim.length]!;
+        if (p.y > y + sub !== q.y > y + sub) xs.push(p.x + ((y + sub - p.y) / (q.y - p.y)) * (q.x - p.x));
+      });
+      xs.sort((a, b) => a - b);
+      for (let k = 0; k + 1 < xs.length; k += 2) {
+        for (let x = Math.max(0, Math.floor(xs[k]!)); x <= Math.min(WIDTH - 1, Math.ceil(xs[k + 1]!)); x++) {
+          const cover = Math.max(0, Math.min(xs[k + 1]!, x + 0.5) - Math.max(xs[k]!, x - 0.5));
+          data[y * WIDTH + x]! += (170 * Math.min(1, cover)) / 4;
+        }
+      }
+    }
+  }
+  for (const { path, width } of lines) {
+    const points = pathFlatten(path, 0.02).flatMap((p, i, all) => {
+      const q = all[i + 1];
+      if (!q) return [p];
+      const n = Math.max(1, Math.ceil(distance(p, q) / 0.15));
+      return Array.from({ length: n }, (_, k) => ({
+        x: p.x + ((q.x - p.x) * k) / n,
+        y: p.y + ((q.y - p.y) * k) / n,
+      }));
+    });
+    const near = new Map<number, number>();
+    for (const mm of points) {
+      const p = camera(mm);
+      const half = distance(camera({ x: mm.x + width / 2, y: mm.y }), p);
+      for (let y = Math.floor(p.y - half - 2); y <= p.y + half + 2; y++) {
+        for (let x = Math.floor(p.x - half - 2); x <= p.x + half + 2; x++) {
+          if (x < 0 || y < 0 || x >= WIDTH || y >= HEIGHT) continue;
+          const ink = Math.min(1, Math.max(0, half + 0.5 - Math.hypot(x - p.x, y - p.y)));
+          const at = y * WIDTH + x;
+          if (ink > (near.get(at) ?? 0)) near.set(at, ink);
+        }
+      }
+    }
+    for (const [at, ink] of near) data[at] = data[at]! * (1 - ink) + 40 * ink;
+  }
+  const random = noise(7);
+  return { width: WIDTH, height: HEIGHT, data: Uint8ClampedArray.from(data, (v) => v + sigma * random()) };
+}
+
+const grid = Array.from({ length: 63 }, (_, i) => ({ x: 50 + (i % 9) * 50, y: 50 + Math.floor(i / 9) * 50 }));
+const drawnCurve = throughPoints([
+  { x: 60, y: 100 },
+  { x: 180, y: 150 },
+  { x: 300, y: 130 },
+  { x: 440, y: 260 },
+]);
+const drawnLine = linePath({ x: 50, y: 60 }, { x: 450, y: 60 });
+
+describe('a photograph of a flat piece', () => {
+  const lens = pinHole(-0.12, 0.05);
+  const photo = photograph(
+    lens,
+    [
+      { path: drawnCurve, width: 1 },
+      { path: drawnLine, width: 1 },
+    ],
+    4,
+  );
+  const random = noise(3);
+  const known: Known[] = grid.map((mm) => {
+    const p = lens(mm);
+    return { mm, photo: { x: p.x + 0.2 * random(), y: p.y + 0.2 * random() } };
+  });
+  const camera = fitCamera(WIDTH, HEIGHT, known);
+  const accuracy = photoAccuracy(camera, known);
+
+  it('with a grid is laid flat: places between the grid points come within a third of a millimetre', () => {
+    for (const mm of grid.map((p) => ({ x: p.x + 21, y: p.y + 17 }))) {
+      expect(distance(toSurface(camera, lens(mm)), mm)).toBeLessThan(0.33);
+    }
+    expect(accuracy.residualMost).toBeGreaterThan(0);
+    expect(accuracy.residualMost).toBeLessThan(0.5);
+    expect(accuracy.coarsest).toBeGreaterThan(accuracy.finest);
+  });
+
+  it('maps there and back to a thousandth of a pixel', () => {
+    for (const { photo: p } of known)
+      expect(distance(toPhoto(camera, toSurface(camera, p)), p)).toBeLessThan(1e-3);
+  });
+
+  it('gives traced lengths within 0.5 % over 400 mm, and the stated error covers the true one', () => {
+    const plane = rectify(photo, camera, { minX: 0, minY: 0, maxX: 500, maxY: 400 }, 0.5);
+    const straight = traceLine(plane, [
+      { at: { x: 50.8, y: 59.4 } },
+      { at: { x: 449.5, y: 60.5 }, straight: true },
+    ])[0]!;
+    // Ends are where the person clicked; the direction and place are the line's own.
+    expect(pathLength(straight.path)).toBeWithinMm(
+      distance({ x: 50.8, y: 60 }, { x: 449.5, y: 60 }),
+      0.005 * 400,
+    );
+    for (const p of straight.path) expect(p.y).toBeWithinMm(60, 0.5);
+    const curved = traceLine(plane, [{ at: { x: 60.5, y: 100.5 } }, { at: { x: 439.6, y: 259.7 } }])[0]!;
+    const off = Math.abs(pathLength(curved.path) - pathLength(drawnCurve));
+    expect(off).toBeLessThan(0.005 * pathLength(drawnCurve));
+    expect(curved.contrast).toBeGreaterThan(0.3);
+    expect(off).toBeLessThan(accuracy.over400);
+    const span = distance(
+      toSurface(camera, lens({ x: 50, y: 200 })),
+      toSurface(camera, lens({ x: 450, y: 200 })),
+    );
+    expect(Math.abs(span - 400)).toBeLessThan(accuracy.over400);
+    expect(accuracy.over400).toBeLessThan(4);
+  });
+
+  it('without a grid finds the sheet, and its straight rim judges the lens', () => {
+    const found = findSheet(photo);
+    const corners = [
+      { x: 0, y: 400 },
+      { x: 500, y: 400 },
+      { x: 500, y: 0 },
+      { x: 0, y: 0 },
+    ];
+    const four = found.corners.map((p, i) => ({ photo: p, mm: corners[i]! }));
+    found.corners.forEach((p, i) => expect(distance(p, lens(corners[i]!))).toBeLessThan(4));
+    const lines = found.sides.flatMap((side, i) =>
+      side.map((p) => ({ photo: p, from: corners[i]!, to: corners[(i + 1) % 4]! })),
+    );
+    const plain = fitCamera(WIDTH, HEIGHT, four);
+    const judged = fitCamera(WIDTH, HEIGHT, four, lines);
+    const error = (c: typeof plain) => Math.max(...grid.map((mm) => distance(toSurface(c, lens(mm)), mm)));
+    expect(judged.lens).not.toBe(0);
+    expect(error(judged)).toBeLessThan(error(plain));
+    expect(photoAccuracy(plain, four).lensKnown).toBe(false);
+    expect(2 * error(plain)).toBeLessThan(photoAccuracy(plain, four).over400 * 1.5);
+    expect(photoAccuracy(judged, four, lines).over400).toBeLessThan(photoAccuracy(plain, four).over400);
+  });
+
+  it('needs four places not in line', () => {
+    expect(() => fitCamera(WIDTH, HEIGHT, known.slice(0, 3))).toThrow(
+      /Four known places are needed; there are 3/,
+    );
+    expect(() => fitCamera(WIDTH, HEIGHT, known.slice(0, 5))).toThrow(PhotoError);
+    expect(() => findSheet({ width: 200, height: 200, data: new Uint8Array(40000) })).toThrow(PhotoError);
+  });
+});
+
+describe('a scan', () => {
+  const at = (x: number) => ({ path: linePath({ x, y: 20 }, { x: x + 6, y: 180 }), width: 0.8 });
+  const flat = (mm: Point) => ({ x: (mm.x / 25.4) * 100 - 0.5, y: ((200 - mm.y) / 25.4) * 100 - 0.5 });
+  const width = 800;
+  const height = Math.round((200 / 25.4) * 100);
+  const sizes = [30, 38, 46.5].map(at);
+  const page = photograph(flat, sizes, 3);
+  const cropped: Grey = {
+    width,
+    height,
+    data: Uint8ClampedArray.from(
+      { length: width * height },
+      (_, i) => page.data[Math.floor(i / width) * WIDTH + (i % width)]!,
+    ),
+  };
+  const plane = scanPlane(cropped, 100);
+
+  it('gives further sizes along the first', () => {
+    const first = traceLine(plane, [{ at: { x: 31, y: 30 } }, { at: { x: 35, y: 170 } }])[0]!.path;
+    const found = traceAlong(plane, first, 2, 25);
+    expect(found).toHaveLength(2);
+    const across = (path: Path) =>
+      pathLineIntersections(path, { x: 0, y: 100 }, { x: 200, y: 100 })[0]!.point.x;
+    expect(across(found[0]!) - across(first)).toBeWithinMm(8, 0.3);
+    expect(across(found[1]!) - across(first)).toBeWithinMm(16.5, 0.3);
+  });
+
+  it('mirrors about the fold and walks on', () => {
+    const half = linePath({ x: 0, y: 0 }, { x: 50, y: 100 });
+    const other = mirrorAbout(half, { x: 50, y: 0 }, { x: 50, y: 100 });
+    expect(other[0]).toEqual({ x: 50, y: 100 });
+    expect(other.at(-1)).toEqual({ x: 100, y: 0 });
+  });
+
+  it('refuses a resolution that no scanner has', () => {
+    expect(() => scanPlane(cropped, 5)).toThrow(/between 30 and 4800/);
+  });
+});

@@ -1,0 +1,58 @@
+import type { Box, Point } from '../../geometry/index.ts';
+import { greyAt, type Grey } from './image.ts';
+import { PhotoError, toPhoto, type Camera } from './camera.ts';
+
+/** A grey picture laid flat: `box` in mm (y up), `mmPerPixel` across. Row 0 is at the top (largest y). */
+export interface Plane {
+  readonly image: Grey;
+  readonly box: Box;
+  readonly mmPerPixel: number;
+}
+
+/** A rectified picture may have this many pixels: an A0 sheet at 0.3 mm. */
+const MOST_PIXELS = 12_000_000;
+
+/** The photo seen straight from above within `box` (mm). Throws PhotoError where that would be too many pixels. */
+export function rectify(photo: Grey, camera: Camera, box: Box, mmPerPixel: number): Plane {
+  const width = Math.ceil((box.maxX - box.minX) / mmPerPixel);
+  const height = Math.ceil((box.maxY - box.minY) / mmPerPixel);
+  if (!(width > 0 && height > 0) || width * height > MOST_PIXELS) {
+    throw new PhotoError(
+      'That area at that fineness is too large a picture; take a smaller area or a coarser pixel.',
+    );
+  }
+  const data = new Uint8ClampedArray(width * height);
+  for (let row = 0; row < height; row++) {
+    for (let col = 0; col < width; col++) {
+      const mm = { x: box.minX + (col + 0.5) * mmPerPixel, y: box.maxY - (row + 0.5) * mmPerPixel };
+      const p = toPhoto(camera, mm);
+      data[row * width + col] = greyAt(photo, p.x, p.y);
+    }
+  }
+  return { image: { width, height, data }, box, mmPerPixel };
+}
+
+/** A flatbed scan at known dots per inch is flat already. */
+export function scanPlane(image: Grey, dpi: number): Plane {
+  if (!(dpi >= 30 && dpi <= 4800)) throw new PhotoError('A scan has between 30 and 4800 dots per inch.');
+  const mmPerPixel = 25.4 / dpi;
+  return {
+    image,
+    mmPerPixel,
+    box: { minX: 0, minY: 0, maxX: image.width * mmPerPixel, maxY: image.height * mmPerPixel },
+  };
+}
+
+export function planePixel(plane: Plane, mm: Point): Point {
+  return {
+    x: (mm.x - plane.box.minX) / plane.mmPerPixel - 0.5,
+    y: (plane.box.maxY - mm.y) / plane.mmPerPixel - 0.5,
+  };
+}
+
+export function planeMm(plane: Plane, pixel: Point): Point {
+  return {
+    x: plane.box.minX + (pixel.x + 0.5) * plane.mmPerPixel,
+    y: plane.box.maxY - (pixel.y + 0.5) * plane.mmPerPixel,
+  };
+}

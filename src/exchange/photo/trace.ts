@@ -1,0 +1,227 @@
+import {
+  distance,
+  fitPath,
+  linePath,
+  nearestPlace,
+  pathAt,
+  pathLength,
+  placeTangent,
+  type Path,
+  type Point,
+} from '../../geometry/index.ts';
+import { greyAt } from './image.ts';
+import { darkestWay } from './live-line.ts';
+import { planeMm, planePixel, type Plane } from './plane.ts';
+
+/** A clicked corner of the outline; `straight` says how it is joined to the one before. */
+export interface Click {
+  readonly at: Point;
+  readonly straight?: boolean;
+}
+
+/** One traced run between two clicks, mm. `contrast`: how much darker the line is than its ground, 0..1. */
+export interface Traced {
+  readonly path: Path;
+  readonly contrast: number;
+}
+
+/** Below this a "line" is no darker than the grain of the picture. */
+export const FAINT_CONTRAST = 0.08;
+
+/** Centre of the dark line near a place, along a direction (px): the darkness-weighted middle within `reach`. Null where nothing is dark. */
+function centre(
+  plane: Plane,
+  at: Point,
+  across: Point,
+  reach: number,
+): { shift: number; contrast: number } | null {
+  const steps = Math.ceil(reach * 2);
+  const values: number[] = [];
+  for (let i = -steps; i <= steps; i++) {
+    const s = (i * reach) / steps;
+    values.push(greyAt(plane.image, at.x + across.x * s, at.y + across.y * s));
+  }
+  const ground = values.toSorted((a, b) => a - b)[Math.floor(values.length * 0.75)]!;
+  const darkest = values.indexOf(Math.min(...values));
+  const depth = ground - values[darkest]!;
+  if (depth < 255 * FAINT_CONTRAST) return null;
+  let weight = 0;
+  let sum = 0;
+  // Only the dark hill around the darkest sample, so that a neighbouring size does not pull.
+  for (const step of [1, -1]) {
+    for (let i = step === 1 ? darkest : darkest - 1; i >= 0 && i < values.length; i += step) {
+      const d = ground - values[i]! - depth * 0.25;
+      if (d <= 0) break;
+      weight += d;
+      sum += d * (((i - steps) * reach) / steps);
+    }
+  }
+  return weight > 0 ? { shift: sum / weight, contrast: depth / 255 } : null;
+}
+
+function tangent(points: readonly Point[], i: number, span: number): Point {
+  const a = points[Math.max(0, i - span)]!;
+  const b = points[Math.min(points.length - 1, i + span)]!;
+  const d = distance(a, b) || 1;
+  return { x: (b.x - a.x) / d, y: (b.y - a.y) / d };
+}
+
+/** Pixels of a rough way moved to the middle of the dark line. */
+function refine(plane: Plane, way: readonly Point[], reach: number): { points: Point[]; contrast: number } {
+  const points: Point[] = [];
+  let contrast = 0;
+  let seen = 0;
+  way.forEach((p, i) => {
+    const along = tangent(way, i, 4);
+    const found = centre(plane, p, { x: -along.y, y: along.x }, reach);
+    if (found) {
+      points.push({ x: p.x - along.y * found.shift, y: p.y + along.x * found.shift });
+      contrast += found.contrast;
+      seen++;
+    } else if (i === 0 || i === way.length - 1) points.push(p);
+  });
+  return { points, contrast: way.length > 0 ? (contrast / Math.max(1, seen)) * (seen / way.length) : 0 };
+}
+
+/** Straight run: the least-squares line through the dark middles, its ends nearest the two clicks. */
+function straight(points: readonly Point[]): Path {
+  const n = points.length;
+  const mx = points.reduce((s, p) => s + p.x, 0) / n;
+  const my = points.reduce((s, p) => s + p.y, 0) / n;
+  let xx = 0;
+  let xy = 0;
+  let yy = 0;
+  for (const p of points) {
+    xx += (p.x - mx) ** 2;
+    xy += (p.x - mx) * (p.y - my);
+    yy += (p.y - my) ** 2;
+  }
+  const angle = 0.5 * Math.atan2(2 * xy, xx - yy);
+  const u = { x: Math.cos(angle), y: Math.sin(angle) };
+  const foot = (p: Point) => {
+    const t = (p.x - mx) * u.x + (p.y - my) * u.y;
+    return { x: mx + u.x * t, y: my + u.y * t };
+  };
+  return linePath(foot(points[0]!), foot(points.at(-1)!));
+}
+
+/**
+ * Traces a line of a flat picture through clicked corners (mm): between two clicks the darkest way, moved to the middle of the line,
+ * and fitted by cubics within `tolerance` mm. Each run starts where the one before ends.
+ */
+export function traceLine(plane: Plane, clicks: readonly Click[], tolerance = 0.3): Traced[] {
+  const reach = Math.max(3, 1.5 / plane.mmPerPixel);
+  const runs = clicks.slice(1).map((click, i): { points: Point[]; contrast: number; straight: boolean } => {
+    const a = planePixel(plane, clicks[i]!.at);
+    const b = planePixel(plane, click.at);
+    const way = click.straight ? evenly(a, b) : darkestWay(plane.image, a, b);
+    const { points, contrast } = refine(plane, way, reach);
+    return { points: points.map((p) => planeMm(plane, p)), contrast, straight: click.straight === true };
+  });
+  const paths = runs.map((run, i): Path => {
+    if (run.points.length < 2) return linePath(clicks[i]!.at, clicks[i + 1]!.at);
+    return run.straight ? straight(run.points) : fitPath(smoothed(run.points), tolerance);
+  });
+  return paths.map((path, i) => ({ path: joined(path, paths[i - 1]), contrast: runs[i]!.contrast }));
+}
+
+function evenly(a: Point, b: Point): Point[] {
+  const n = Math.max(2, Math.round(distance(a, b)));
+  return Array.from({ length: n + 1 }, (_, i) => ({
+    x: a.x + ((b.x - a.x) * i) / n,
+    y: a.y + ((b.y - a.y) * i) / n,
+  }));
+}
+
+/** Single pixels step by whole diagonals; a short running mean takes the steps out without moving the curve. */
+function smoothed(points: readonly Point[]): Point[] {
+  return points.map((p, i) => {
+    const span = Math.min(3, i, points.length - 1 - i);
+    if (span === 0) return p;
+    const near = points.slice(i - span, i + span + 1);
+    return {
+      x: near.reduce((s, q) => s + q.x, 0) / near.length,
+      y: near.reduce((s, q) => s + q.y, 0) / near.length,
+    };
+  });
+}
+
+function joined(path: Path, before: Path | undefined): Path {
+  return before ? [before.at(-1)!, ...path.slice(1)] : path;
+}
+
+/**
+ * Further sizes with the first as a guide: the dark lines met when walking outwards (`from`..`to` mm, negative inwards) across the guide.
+ * Gives one path per line that runs along the whole guide, nearest first.
+ */
+export function traceAlong(plane: Plane, guide: Path, from: number, to: number, tolerance = 0.3): Path[] {
+  const length = pathLength(guide);
+  const count = Math.max(8, Math.round(length / 4));
+  const stations = Array.from({ length: count + 1 }, (_, i) => {
+    const at = pathAt(guide, i / count);
+    const along = placeTangent(guide, nearestPlace(guide, at).place);
+    return { at, across: { x: along.y, y: -along.x } };
+  });
+  const peaks = stations.map(({ at, across }) => darkPeaks(plane, at, across, from, to));
+  const lines: Path[] = [];
+  for (const first of peaks[0]!) {
+    let last = first;
+    const chain = [first];
+    for (const next of peaks.slice(1)) {
+      const nearest = next.toSorted((a, b) => Math.abs(a - last) - Math.abs(b - last))[0];
+      // A graded line drifts slowly from its guide: under 1.5 mm in 4 mm of seam.
+      if (nearest === undefined || Math.abs(nearest - last) > 1.5) break;
+      chain.push(nearest);
+      last = nearest;
+    }
+    if (chain.length < stations.length) continue;
+    const points = chain.map((s, i) => {
+      const { at, across } = stations[i]!;
+      return { x: at.x + across.x * s, y: at.y + across.y * s };
+    });
+    lines.push(fitPath(points, tolerance));
+  }
+  return lines;
+}
+
+/** Distances (mm) at which a dark line is crossed. */
+function darkPeaks(plane: Plane, at: Point, across: Point, from: number, to: number): number[] {
+  const step = plane.mmPerPixel / 2;
+  const n = Math.max(2, Math.round(Math.abs(to - from) / step));
+  const values = Array.from({ length: n + 1 }, (_, i) => {
+    const s = from + ((to - from) * i) / n;
+    const p = planePixel(plane, { x: at.x + across.x * s, y: at.y + across.y * s });
+    return greyAt(plane.image, p.x, p.y);
+  });
+  const ground = values.toSorted((a, b) => a - b)[Math.floor(values.length * 0.75)]!;
+  const found: number[] = [];
+  const limit = ground - 255 * FAINT_CONTRAST;
+  for (let i = 0; i < values.length;) {
+    if (values[i]! >= limit) {
+      i++;
+      continue;
+    }
+    let weight = 0;
+    let sum = 0;
+    while (i < values.length && values[i]! < limit) {
+      weight += ground - values[i]!;
+      sum += (ground - values[i]!) * i;
+      i++;
+    }
+    found.push(from + ((to - from) * (sum / weight)) / n);
+  }
+  return found;
+}
+
+/** The other half of a piece drawn to its fold: mirrored about the line from `a` to `b`, walked so that the outline goes on. */
+export function mirrorAbout(path: Path, a: Point, b: Point): Path {
+  const d = distance(a, b);
+  const u = { x: (b.x - a.x) / d, y: (b.y - a.y) / d };
+  return path
+    .map((p) => {
+      const along = (p.x - a.x) * u.x + (p.y - a.y) * u.y;
+      const foot = { x: a.x + u.x * along, y: a.y + u.y * along };
+      return { x: 2 * foot.x - p.x, y: 2 * foot.y - p.y };
+    })
+    .toReversed();
+}
