@@ -1,3 +1,4 @@
+import { stretchPath } from '../garment/index.ts';
 import type { DrawnPiece, Edge, InnerLine, NestedPiece } from '../garment/index.ts';
 import {
   distance,
@@ -125,7 +126,7 @@ function blendLine(
   const start =
     onOutline(piece, pathStart(line.path[printed]!), printed, line.level, blended) ?? pathStart(path);
   const end = onOutline(piece, pathEnd(line.path[printed]!), printed, line.level, blended) ?? pathEnd(path);
-  return { ...line, path: stretchTo(path, start, end) };
+  return { ...line, path: stretchPath(path, start, end) };
 }
 
 /** Where a line's end that lies on the outline of a printed size lies on the blended outline; undefined when it lies inside. */
@@ -154,22 +155,6 @@ function onOutline(
   if (!best) return undefined;
   const { edge, place } = blended[best.i]!;
   return placePoint(edge.path, place(best.place));
-}
-
-/** The path moved so that it starts and ends at the given points, what lies between going along in proportion. */
-export function stretchTo(path: Path, start: Point, end: Point): Path {
-  const a = pathStart(path);
-  const d = pathEnd(path);
-  const dx0 = start.x - a.x;
-  const dy0 = start.y - a.y;
-  const dx1 = end.x - d.x;
-  const dy1 = end.y - d.y;
-  if (dx0 === 0 && dy0 === 0 && dx1 === 0 && dy1 === 0) return path;
-  const last = path.length - 1;
-  return path.map((p, i) => {
-    const u = i / last;
-    return { x: p.x + dx0 + (dx1 - dx0) * u, y: p.y + dy0 + (dy1 - dy0) * u };
-  });
 }
 
 /** Size for a line without a level: between the levels above and below its middle, by height. */

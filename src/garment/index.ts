@@ -24,3 +24,4 @@ export { parseChartCsv } from './chart-csv.ts';
 export { readPattern, writePattern } from './pattern-reader.ts';
 export { readBody, readFitting, writeBody, writeFitting, type BodyDocument } from './fitting-reader.ts';
 export { writeJson } from './write-json.ts';
+export * from './reshape.ts';
