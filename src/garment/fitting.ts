@@ -46,7 +46,8 @@ export interface PlanChoices {
   readonly ease: Readonly<Record<Level, number>>;
   /** Size id by level; overrides the computed one. `base` is the size of neck, shoulder and armhole. */
   readonly size: Readonly<Record<Level, string>>;
-  readonly between: 'smaller' | 'larger';
+  /** Between two sizes; `nearest` takes the smaller only when halfway. */
+  readonly between: 'smaller' | 'larger' | 'nearest';
   /** `whole`: each level at one size, the rest spread on the seams. `part`: between sizes by interpolation, no residual. */
   readonly method: 'whole' | 'part';
   /** Which of the two taught ways reads the upper-bust rule (trade.md 4.1). */

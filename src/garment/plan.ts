@@ -27,6 +27,8 @@ export interface LevelPlan {
   readonly perEdge: number;
   /** Change of each movable cut edge at this level, drawn outline (a mirrored twin or fold half gets the same). Outward is positive. */
   readonly shares: readonly { readonly piece: string; readonly edge: string; readonly change: number }[];
+  /** What of the residual goes to the front and to the back, when they differ from an even share. */
+  readonly split?: { readonly front: number; readonly back: number; readonly why: Why };
   readonly why: {
     readonly size: Why;
     readonly target: Why;

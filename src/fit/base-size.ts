@@ -1,0 +1,202 @@
+import {
+  bodyValue,
+  MM_PER,
+  say,
+  type Finding,
+  type MeasureId,
+  type Plan,
+  type Why,
+} from '../garment/index.ts';
+import { FINISHED_MM } from '../geometry/index.ts';
+import { atIndex, cutSize, type CutSize } from './cut-size.ts';
+import type { PlanInput } from './input.ts';
+import { chartBody, filled, levelTable } from './level-table.ts';
+import { tellFor, type Tell } from './tell.ts';
+import { leastEase } from './wearing-ease.ts';
+
+/** Published rule where a chart has no upper bust: from 2 in of difference on, choose by the upper bust (Texas E-372, seen). mm */
+export const TWO_INCHES = 2 * MM_PER.in;
+
+/** The size of neck, shoulder and armhole, and whether it was chosen by the upper bust: then the bust is cut at it too and altered. */
+export interface Base {
+  readonly plan: Plan['base'];
+  /** Set when the upper-bust rule chose: how much more the body's difference is than the size chart's, mm. */
+  readonly fullerBy: number | null;
+  readonly findings: readonly Finding[];
+}
+
+const label = (input: PlanInput, index: number): string =>
+  input.chart.sizes[Math.min(input.chart.sizes.length - 1, Math.max(0, Math.round(index)))]!.label;
+
+function placed(input: PlanInput, index: number, why: Why): Plan['base'] {
+  const clamped = Math.min(input.chart.sizes.length - 1, Math.max(0, index));
+  // Halfway counts as the smaller size.
+  const whole = Math.ceil(clamped - 0.5);
+  return { size: input.chart.sizes[whole]!.id, sizeIndex: clamped, why };
+}
+
+/** How the size came out, in words. */
+export function tellSize(input: PlanInput, found: CutSize, row: readonly number[], tell: Tell): string {
+  const size = (i: number): string => `${label(input, i)} (${tell(row[i]!)})`;
+  if (found.how === 'exact') return `that is size ${label(input, found.index)}`;
+  if (found.how === 'below') return `smaller than the smallest size ${size(found.index)}`;
+  if (found.how === 'above') return `larger than the largest size ${size(found.index)}`;
+  const [a, b] = found.between!;
+  if (!Number.isInteger(found.index))
+    return `${Math.round((found.index - a) * 100)} % of the way from size ${size(a)} to ${size(b)}`;
+  const rule =
+    input.choices.between === 'nearest'
+      ? 'the nearer (halfway, the smaller)'
+      : `the ${input.choices.between}`;
+  return `between sizes ${size(a)} and ${size(b)}: ${rule} is taken, ${label(input, found.index)}`;
+}
+
+/** The rule to apply to the upper bust: which chart row it is compared with, and what a standard body's difference is. */
+function upperBust(
+  input: PlanInput,
+  bust: number,
+  bustRow: readonly number[],
+): { index: CutSize; excess: number; why: Why } | null {
+  const upper = bodyValue(input.body, 'upper-bust-girth');
+  if (input.choices.upperBust === 'off' || upper === undefined) return null;
+  const tell = tellFor(input.body.show);
+  const difference = bust - upper;
+  const upperRow =
+    input.choices.upperBust === 'chart-difference' ? filled(chartBody(input, 'upper-bust')) : null;
+  const said = `The bust (${tell(bust)}) is ${tell(difference)} more than the upper bust (${tell(upper)})`;
+  if (upperRow !== null) {
+    // The chart's own difference at the size this bust would take: it is not the same in every size.
+    const at = cutSize(bustRow, bust, { between: 'smaller', method: 'part' }).index;
+    const allowed = atIndex(bustRow, at) - atIndex(upperRow, at);
+    if (difference - allowed <= FINISHED_MM) return null;
+    const index = cutSize(upperRow, upper, input.choices);
+    const sentence = `${said}; the size chart allows ${tell(allowed)} at size ${label(input, at)}. So the upper bust chooses: ${tell(upper)} is ${tellSize(input, index, upperRow, tell)}. Neck, shoulder and armhole then fit; the bust is altered.`;
+    return {
+      index,
+      excess: difference - (atIndex(bustRow, index.index) - atIndex(upperRow, index.index)),
+      why: { sentence, source: 'upper-bust rule with the size chart’s own difference' },
+    };
+  }
+  if (difference < TWO_INCHES - 1e-6) return null;
+  const index = cutSize(bustRow, upper + TWO_INCHES, input.choices);
+  const sentence = `${said}, and 2 in or more means choosing by the upper bust: a bust of ${tell(upper)} + 2 in = ${tell(upper + TWO_INCHES)} is ${tellSize(input, index, bustRow, tell)}. Neck, shoulder and armhole then fit; the bust is altered.`;
+  return {
+    index,
+    excess: difference - TWO_INCHES,
+    why: { sentence, source: 'Texas AgriLife Extension E-372 (2 in rule)' },
+  };
+}
+
+/**
+ * Trousers between two sizes take the one that fits the seat (US Army TM 10-227, seen): the smaller if it leaves the seat
+ * its wearing ease, else the larger.
+ */
+function seatSize(input: PlanInput, found: CutSize, hip: number): CutSize {
+  const { table } = levelTable(input, 'hip');
+  if (
+    input.garment !== 'trousers' ||
+    found.between === undefined ||
+    table === null ||
+    input.cloth.kind === 'knit' ||
+    input.choices.method === 'part'
+  )
+    return found;
+  const least = leastEase('hip', 'trousers') ?? 0;
+  const [small, large] = found.between;
+  return { ...found, index: table.finished[small]! - hip >= least - 1e-6 ? small : large };
+}
+
+function byGirth(input: PlanInput, id: MeasureId, row: readonly number[], value: number): Plan['base'] {
+  const tell = tellFor(input.body.show);
+  const plain = cutSize(row, value, input.choices);
+  const found = id === 'hip-girth' ? seatSize(input, plain, value) : plain;
+  const name = id === 'hip-girth' ? 'hip' : id === 'waist-girth' ? 'waist' : 'bust';
+  const seat = found !== plain && found.between !== undefined;
+  const words = seat
+    ? `between sizes ${label(input, found.between[0])} and ${label(input, found.between[1])}: ${label(input, found.index)} is the one that fits the seat`
+    : tellSize(input, found, row, tell);
+  return placed(input, found.index, {
+    sentence: `By the ${name}: ${tell(value)} is ${words}.`,
+    source: seat ? 'US Army TM 10-227 (trousers by the seat)' : 'size by the girth that is hardest to alter',
+  });
+}
+
+/** The girths a garment's base size is chosen by, the first that both body and chart know. */
+function measuresFor(input: PlanInput): readonly MeasureId[] {
+  const lower: readonly MeasureId[] = ['hip-girth', 'waist-girth'];
+  return input.garment === 'skirt' || input.garment === 'trousers'
+    ? lower
+    : ['bust-girth', 'upper-bust-girth', ...lower];
+}
+
+const LEVEL_OF: Readonly<Partial<Record<MeasureId, string>>> = {
+  'hip-girth': 'hip',
+  'waist-girth': 'waist',
+  'bust-girth': 'bust',
+  'upper-bust-girth': 'upper-bust',
+};
+
+function chosenBase(input: PlanInput): Plan['base'] | null {
+  const id = input.choices.size['base'];
+  const index = id === undefined ? -1 : input.chart.sizes.findIndex((s) => s.id === id);
+  return index === -1
+    ? null
+    : placed(input, index, { sentence: `Size ${label(input, index)} was chosen by hand.` });
+}
+
+/** Children's sizes go by height where both the chart and the child have it (EN 13402 practice). */
+function byHeight(input: PlanInput): Plan['base'] | null {
+  const height = bodyValue(input.body, 'stature');
+  const row = input.chart.body.stature === undefined ? null : filled(input.chart.body.stature);
+  if (input.body.wearer !== 'child' || height === undefined || row === null) return null;
+  const tell = tellFor(input.body.show);
+  // A child outgrows: between two heights the one that is long enough, unless chosen otherwise.
+  const found = cutSize(row, height, input.choices);
+  return placed(input, found.index, {
+    sentence: `By height: ${tell(height)} is ${tellSize(input, found, row, tell)}.`,
+    source: 'EN 13402 practice: children by height',
+  });
+}
+
+/**
+ * The size of neck, shoulder and armhole. Tops: by the bust, or by the upper bust where the full bust exceeds it by more than the size
+ * chart allows; skirts and trousers by the hip; children by height. A size chosen by hand (`choices.size.base`) goes before all.
+ */
+export function baseSize(input: PlanInput): Base {
+  const chosen = chosenBase(input) ?? byHeight(input);
+  if (chosen !== null) return { plan: chosen, fullerBy: null, findings: [] };
+  for (const id of measuresFor(input)) {
+    const value = bodyValue(input.body, id);
+    const row = filled(chartBody(input, LEVEL_OF[id]!));
+    if (value === undefined || row === null) continue;
+    const fuller = id === 'bust-girth' ? upperBust(input, value, row) : null;
+    if (fuller === null) return { plan: byGirth(input, id, row, value), fullerBy: null, findings: [] };
+    const finding: Finding = {
+      code: 'bust-fuller',
+      severity: 'note',
+      where: { level: 'bust', measure: 'bust-girth' },
+      amount: fuller.excess,
+      message: `The bust is ${say(fuller.excess)} fuller than size ${label(input, fuller.index.index)} is made for. A bust alteration gives it room where it is needed; wider side seams would only give room under the arm.`,
+    };
+    return {
+      plan: placed(input, fuller.index.index, fuller.why),
+      fullerBy: fuller.excess,
+      findings: [finding],
+    };
+  }
+  const middle = Math.floor((input.chart.sizes.length - 1) / 2);
+  const finding: Finding = {
+    code: 'base-unknown',
+    severity: 'error',
+    where: {},
+    message:
+      'No measure that both the body and the size chart have can choose a size: measure the bust (or the hip for skirts and trousers), or choose a size.',
+  };
+  return {
+    plan: placed(input, middle, {
+      sentence: `Nothing chooses a size; ${label(input, middle)}, the middle of the chart, stands in.`,
+    }),
+    fullerBy: null,
+    findings: [finding],
+  };
+}

@@ -1,0 +1,11 @@
+export { planFit } from './plan-fit.ts';
+export type { Opening, PlanInput } from './input.ts';
+export { canSplit, cutEdges, spread } from './spread.ts';
+export { categoryBounds, categoryOf, easeRow, leastEase } from './wearing-ease.ts';
+export * from './ease-table.ts';
+export { closeReduction, fabricReduction, passes, smallestGirth, usefulShare } from './stretch.ts';
+export { atIndex, cutSize, type CutSize } from './cut-size.ts';
+export { EDGE_CHANGE } from './edge-bounds.ts';
+export { bodyAtDepth, depthsOf, girthAtDepth, HIGH_HIP_DEPTH, HIP_DEPTH, type Depths } from './girth-at.ts';
+export { TRUNK } from './reach.ts';
+export { filled } from './level-table.ts';

@@ -1,0 +1,114 @@
+import {
+  bodyValue,
+  MEASURES,
+  MEASURE_IDS,
+  MM_PER,
+  say,
+  type Finding,
+  type LengthPlan,
+  type MeasureId,
+} from '../garment/index.ts';
+import { FINISHED_MM } from '../geometry/index.ts';
+import { atIndex } from './cut-size.ts';
+import { CROTCH_DEPTH_EASE, LENGTH_EASE } from './ease-table.ts';
+import type { PlanInput } from './input.ts';
+import { filled } from './level-table.ts';
+import { tellFor, tellPlus } from './tell.ts';
+
+/** Lengths and widths a pattern is compared with; height and angles are not lengths of a garment. */
+function compared(): readonly MeasureId[] {
+  return MEASURE_IDS.filter((id) => MEASURES[id].kind === 'length' && id !== 'stature');
+}
+
+/** Published ease in a length, mm, with its source; used only where the pattern does not print both body and finished length. */
+function lengthEase(input: PlanInput, id: MeasureId): { ease: number; source: string | null } {
+  if (id === 'crotch-depth') {
+    const hip = (bodyValue(input.body, 'hip-girth') ?? 0) / MM_PER.in;
+    const { smallHip, largeHip, small, between, large, source } = CROTCH_DEPTH_EASE;
+    return { ease: (hip < smallHip ? small : hip > largeHip ? large : between) * MM_PER.in, source };
+  }
+  const row = LENGTH_EASE.find((r) => r.measure === id);
+  return row === undefined ? { ease: 0, source: null } : { ease: row.least * MM_PER.in, source: row.source };
+}
+
+/** One length at the base size: ease is the pattern's own where it prints both, else published. */
+function lengthPlan(input: PlanInput, id: MeasureId, index: number): LengthPlan | null {
+  const body = bodyValue(input.body, id);
+  const at = (row: readonly (number | null)[] | undefined): number | null => {
+    const full = row === undefined ? null : filled(row);
+    return full === null ? null : atIndex(full, index);
+  };
+  const finished = at(input.chart.finishedLengths[id]);
+  const chart = at(input.chart.body[id]);
+  if (body === undefined || (finished === null && chart === null)) return null;
+  const published = lengthEase(input, id);
+  const own = finished !== null && chart !== null;
+  const ease = own ? finished - chart : published.ease;
+  const pattern = finished ?? chart! + ease;
+  const residual = body + ease - pattern;
+  const tell = tellFor(input.body.show);
+  const verb =
+    Math.abs(residual) < 0.05
+      ? 'nothing to do'
+      : residual > 0
+        ? `lengthen by ${tell(residual)}`
+        : `shorten by ${tell(-residual)}`;
+  const whose = own ? "the pattern's own ease" : published.source === null ? 'no ease' : 'published ease';
+  const sentence = `${MEASURES[id].name}: body ${tell(body)} ${tellPlus(tell, ease)} (${whose}) = ${tell(body + ease)}; the pattern has ${tell(pattern)}: ${verb}.`;
+  return {
+    measure: id,
+    body,
+    pattern,
+    ease,
+    residual,
+    why: {
+      sentence: sentence[0]!.toUpperCase() + sentence.slice(1),
+      ...(own || published.source === null ? {} : { source: published.source }),
+    },
+  };
+}
+
+/** Front and back waist change by different amounts: the side seams then end at different heights. */
+function sidesDiffer(plans: readonly LengthPlan[]): Finding | null {
+  const of = (id: MeasureId): LengthPlan | undefined => plans.find((p) => p.measure === id);
+  const front = of('front-waist-length') ?? of('centre-front-length');
+  const back = of('back-waist-length');
+  if (front === undefined || back === undefined) return null;
+  const off = front.residual - back.residual;
+  if (Math.abs(off) <= FINISHED_MM) return null;
+  return {
+    code: 'front-back-length',
+    severity: 'note',
+    where: { level: 'waist', measure: 'front-waist-length' },
+    amount: off,
+    message: `Front and back change in length by amounts ${say(Math.abs(off))} apart, so their side edges would end at different heights. Taper the change along the side edges or take it in a wedge, and walk the side seam again.`,
+  };
+}
+
+/** The length that decides whether a garment's waist sits where the body's is. */
+function askFor(input: PlanInput): Finding | null {
+  const upper = input.garment !== 'skirt' && input.garment !== 'trousers';
+  const id: MeasureId = upper ? 'back-waist-length' : 'hip-depth';
+  const inChart = input.chart.body[id] !== undefined || input.chart.finishedLengths[id] !== undefined;
+  if (!inChart || bodyValue(input.body, id) !== undefined) return null;
+  return {
+    code: 'measure-missing',
+    severity: 'note',
+    where: { measure: id },
+    message: `The ${MEASURES[id].name} was not measured. Girths say next to nothing about lengths (survey data: correlation below 0.2): please take it.`,
+  };
+}
+
+/**
+ * Every length that both the body and the pattern have, compared from the same points at the base size:
+ * residual = body + ease − pattern; lengthen when positive.
+ */
+export function planLengths(
+  input: PlanInput,
+  index: number,
+): { readonly lengths: readonly LengthPlan[]; readonly findings: readonly Finding[] } {
+  const lengths = compared()
+    .map((id) => lengthPlan(input, id, index))
+    .filter((p) => p !== null);
+  return { lengths, findings: [sidesDiffer(lengths), askFor(input)].filter((f) => f !== null) };
+}

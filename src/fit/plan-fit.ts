@@ -1,0 +1,94 @@
+import { LEVELS, type Finding, type Level, type LevelPlan, type Plan } from '../garment/index.ts';
+import { baseSize } from './base-size.ts';
+import { atIndex } from './cut-size.ts';
+import { fabricFindings } from './fabric.ts';
+import { depthsOf } from './girth-at.ts';
+import type { PlanInput } from './input.ts';
+import { planLengths } from './lengths.ts';
+import { levelTable } from './level-table.ts';
+import { planLevel } from './plan-level.ts';
+import { levelsReached, TRUNK } from './reach.ts';
+import { tellFor } from './tell.ts';
+import { waistFinding } from './waist.ts';
+
+/** Neighbouring levels more sizes apart than this are altered rather than blended (common practice; trade notes, rule 7). */
+const SIZES_APART = 2;
+
+/** Neighbouring levels of the trunk whose sizes lie too far apart to blend. */
+function farApart(levels: readonly LevelPlan[]): readonly Finding[] {
+  const trunk = levels.filter((l) => TRUNK.includes(l.level) || l.level === 'hem');
+  const name = (level: Level): string => LEVELS.find((l) => l.level === level)?.name ?? level;
+  return trunk.slice(1).flatMap((lower, i) => {
+    const upper = trunk[i]!;
+    const apart = Math.abs(lower.sizeIndex - upper.sizeIndex);
+    if (apart <= SIZES_APART + 1e-9) return [];
+    const count = Math.round(apart * 10) / 10;
+    return [
+      {
+        code: 'sizes-far-apart',
+        severity: 'warning' as const,
+        where: { level: lower.level },
+        message: `${name(upper.level)} and ${name(lower.level)} are ${count} sizes apart (${upper.size} and ${lower.size}). Beyond two sizes alter rather than blend, and make a test garment.`,
+      },
+    ];
+  });
+}
+
+/** Waist to hip is 9 in when nothing is known (common practice); said when it mattered. */
+function hipDepthNote(input: PlanInput, levels: readonly LevelPlan[]): Finding | null {
+  const depths = depthsOf(input.body);
+  if (
+    depths.hipKnown ||
+    !levels.some((l) => l.level === 'hip' || l.level === 'high-hip' || l.level === 'hem')
+  )
+    return null;
+  const tell = tellFor(input.body.show);
+  return {
+    code: 'hip-depth-assumed',
+    severity: 'note',
+    where: { level: 'hip', measure: 'hip-depth' },
+    amount: depths.hip,
+    message: `How far the hip lies below the waist was not measured; ${tell(depths.hip)} is taken. Please measure it.`,
+  };
+}
+
+/**
+ * The plan for one body and one pattern: the base size, the size at every level the garment reaches, what is left over at each and
+ * how the seams share it, and the lengths. Every number carries its reason in words.
+ * @returns lengths in mm; findings for everything a careful sewist would want to know. Never throws on plausible or implausible bodies.
+ */
+export function planFit(input: PlanInput): Plan {
+  const base = baseSize(input);
+  const depths = depthsOf(input.body);
+  const reached = levelsReached(input, depths.hip, depths.highHip);
+  const bust = reached.includes('bust') ? levelTable(input, 'bust').table : null;
+  const ownBust = bust === null ? null : atIndex(bust.ease, base.plan.sizeIndex);
+  const outcomes = reached.map((level) => planLevel(input, base, level, ownBust));
+  const levels = outcomes.map((o) => o.plan).filter((p) => p !== null);
+  const { lengths, findings } = planLengths(input, base.plan.sizeIndex);
+  const waist = levels.some((l) => l.level === 'waist') ? waistFinding(input) : null;
+  const unknownBase: Finding | null =
+    input.choices.size['base'] !== undefined &&
+    !input.chart.sizes.some((s) => s.id === input.choices.size['base'])
+      ? {
+          code: 'unknown-size',
+          severity: 'error',
+          where: {},
+          message: `Size "${input.choices.size['base']}" was chosen, but the pattern has no such size.`,
+        }
+      : null;
+  const notes = [unknownBase, waist, hipDepthNote(input, levels)].filter((f) => f !== null);
+  return {
+    base: base.plan,
+    levels,
+    lengths,
+    findings: [
+      ...fabricFindings(input),
+      ...base.findings,
+      ...outcomes.flatMap((o) => o.findings),
+      ...farApart(levels),
+      ...findings,
+      ...notes,
+    ],
+  };
+}

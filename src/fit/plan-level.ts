@@ -1,0 +1,235 @@
+import {
+  bodyValue,
+  LEVELS,
+  say,
+  type Finding,
+  type Level,
+  type LevelPlan,
+  type MovableEdge,
+  type Why,
+} from '../garment/index.ts';
+import { tellSize, type Base } from './base-size.ts';
+import { atIndex, cutSize } from './cut-size.ts';
+import { edgeFindings } from './edge-bounds.ts';
+import { frontSplit } from './front-split.ts';
+import { bodyAtDepth, depthsOf } from './girth-at.ts';
+import type { PlanInput } from './input.ts';
+import { girthOf, levelTable, type LevelTable } from './level-table.ts';
+import { cutEdges, spread } from './spread.ts';
+import { tellFor, tellPlus } from './tell.ts';
+import { wantedEase } from './wanted-ease.ts';
+
+/** Seams that share a residual when only a chart is known and nobody says: the two side seams. */
+const SIDE_SEAMS = 2;
+
+type Outcome = { readonly plan: LevelPlan | null; readonly findings: readonly Finding[] };
+
+/** The body's girth at a level; at the hem, and at a high hip not measured, between its neighbours. */
+function bodyGirth(input: PlanInput, level: Level): { girth: number; assumed: boolean } | null {
+  const id = girthOf(level);
+  const value = id === undefined ? undefined : bodyValue(input.body, id);
+  if (value !== undefined) return { girth: value, assumed: false };
+  const depths = depthsOf(input.body);
+  const depth = level === 'hem' ? input.hemDepth : level === 'high-hip' ? depths.highHip : undefined;
+  const girth = depth === undefined ? null : bodyAtDepth(input.body, depths, depth);
+  return girth === null ? null : { girth, assumed: level !== 'hem' };
+}
+
+/** The cut size at a level: by hand, at the base size where the upper bust chose, else where the finished girth meets the target. */
+function sizeOf(
+  input: PlanInput,
+  base: Base,
+  table: LevelTable,
+  target: number,
+  name: string,
+): { index: number; why: Why; finding: Finding | null } {
+  const tell = tellFor(input.body.show);
+  const asked = Object.hasOwn(input.choices.size, table.level) ? input.choices.size[table.level]! : null;
+  const byHand = asked === null ? -1 : input.chart.sizes.findIndex((s) => s.id === asked);
+  if (byHand !== -1)
+    return {
+      index: byHand,
+      why: { sentence: `Size ${input.chart.sizes[byHand]!.label} was chosen by hand for the ${name}.` },
+      finding: null,
+    };
+  const finding: Finding | null =
+    asked === null
+      ? null
+      : {
+          code: 'unknown-size',
+          severity: 'error',
+          where: { level: table.level },
+          message: `Size "${asked}" was chosen for the ${name}, but the pattern has no such size.`,
+        };
+  const index = base.plan.sizeIndex;
+  if (base.fullerBy !== null && table.level === 'bust')
+    return {
+      index,
+      why: {
+        sentence: `The upper bust chose the size, ${base.plan.size}; the bust is cut at it too and what it lacks is altered.`,
+      },
+      finding,
+    };
+  if (input.garment === 'trousers' && table.level === 'hip')
+    return {
+      index,
+      why: {
+        sentence: `Trousers are cut by the seat. ${base.plan.why.sentence}`,
+        ...(base.plan.why.source === undefined ? {} : { source: base.plan.why.source }),
+      },
+      finding,
+    };
+  const found = cutSize(table.finished, target, input.choices, Math.round(index));
+  const row = table.finished.map((f) => f);
+  return {
+    index: found.index,
+    why: { sentence: `Finished ${name}: ${tell(target)} is ${tellSize(input, found, row, tell)}.` },
+    finding,
+  };
+}
+
+/** Which edges may take part, and how many seams and cut edges that is. */
+function movableAt(
+  input: PlanInput,
+  level: Level,
+): { list: readonly MovableEdge[]; seams: number; edges: number; pieces: boolean } {
+  if (input.movable === undefined) {
+    const seams = input.seams ?? SIDE_SEAMS;
+    return { list: [], seams, edges: 2 * seams, pieces: false };
+  }
+  const list = (input.movable[level] ?? []).filter((e) => !input.choices.still.includes(e.seam));
+  const edges = cutEdges(list);
+  return { list, seams: edges / 2, edges, pieces: true };
+}
+
+function beyond(
+  input: PlanInput,
+  table: LevelTable,
+  target: number,
+  index: number,
+  name: string,
+): Finding | null {
+  const last = input.chart.sizes.length - 1;
+  const step = last > 0 ? Math.abs(table.finished[last]! - table.finished[0]!) / last : 0;
+  const over = target - atIndex(table.finished, index);
+  const end = index >= last && over > 0 ? 'largest' : index <= 0 && over < 0 ? 'smallest' : null;
+  if (end === null || Math.abs(over) <= step / 2) return null;
+  return {
+    code: 'outside-sizes',
+    severity: 'warning',
+    where: { level: table.level },
+    amount: over,
+    message: `At the ${name} the body lies ${say(Math.abs(over))} beyond the ${end} size. Proportions of the pattern are a guess out there; make a test garment.`,
+  };
+}
+
+/** The plan at one level, or why there is none. */
+export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: number | null): Outcome {
+  const name = LEVELS.find((l) => l.level === level)?.name ?? level;
+  const { table, findings } = levelTable(input, level);
+  if (table === null) return { plan: null, findings };
+  const measured = bodyGirth(input, level);
+  if (measured === null) {
+    const note: Finding = {
+      code: 'measure-missing',
+      severity: 'note',
+      where: { level, ...(girthOf(level) === undefined ? {} : { measure: girthOf(level)! }) },
+      message: `The ${name} was not measured; it is cut at the base size, ${base.plan.size}.`,
+    };
+    return { plan: null, findings: [note] };
+  }
+  const tell = tellFor(input.body.show);
+  const body = measured.girth;
+  const own = atIndex(table.ease, base.plan.sizeIndex);
+  const wanted = wantedEase(
+    input,
+    { level, name, body, own, chart: atIndex(table.finished, base.plan.sizeIndex) - own },
+    ownBust,
+  );
+  const target = body + wanted.ease;
+  const size = sizeOf(input, base, table, target, name);
+  const finished = atIndex(table.finished, size.index);
+  const residual = target - finished;
+  const movable = movableAt(input, level);
+  const split = frontSplit(
+    input,
+    { level, body, ease: wanted.ease, finished, residual, sizeIndex: size.index },
+    movable.list,
+  );
+  const whole = Math.ceil(size.index - 0.5);
+  const chartAt = table.body[whole] ?? null;
+  const plan: LevelPlan = {
+    level,
+    body,
+    chartBody: Number.isInteger(size.index) ? chartAt : finished - atIndex(table.ease, size.index),
+    finished,
+    patternEase: atIndex(table.ease, size.index),
+    wantedEase: wanted.ease,
+    target,
+    size: input.chart.sizes[whole]!.id,
+    sizeIndex: size.index,
+    residual,
+    seams: movable.seams,
+    edges: movable.edges,
+    perSeam: movable.seams === 0 ? 0 : residual / movable.seams,
+    perEdge: movable.edges === 0 ? 0 : residual / movable.edges,
+    shares: spread(residual, movable.list, split?.front),
+    ...(split === null || split === undefined ? {} : { split }),
+    why: {
+      size: size.why,
+      target: {
+        sentence: `Body ${tell(body)} ${tellPlus(tell, wanted.ease)} ease = ${tell(target)} finished.`,
+      },
+      residual: {
+        sentence: tellResidual(input, {
+          target,
+          finished,
+          residual,
+          seams: movable.seams,
+          edges: movable.edges,
+          from: table.from,
+        }),
+      },
+      ease: wanted.why,
+    },
+  };
+  const assumed: readonly Finding[] = measured.assumed
+    ? [
+        {
+          code: 'body-assumed',
+          severity: 'note',
+          where: { level, measure: girthOf(level)! },
+          message: `The ${name} was not measured; ${tell(body)} is taken, between the waist and the hip. Please measure it.`,
+        },
+      ]
+    : [];
+  const more = [size.finding, beyond(input, table, target, size.index, name)].filter((f) => f !== null);
+  return {
+    plan,
+    findings: [
+      ...findings,
+      ...assumed,
+      ...wanted.findings,
+      ...more,
+      ...edgeFindings(plan, name, movable.pieces, input.fromAllowance),
+    ],
+  };
+}
+
+function tellResidual(
+  input: PlanInput,
+  r: {
+    target: number;
+    finished: number;
+    residual: number;
+    seams: number;
+    edges: number;
+    from: LevelTable['from'];
+  },
+): string {
+  const tell = tellFor(input.body.show);
+  const made = r.from === 'pieces' ? 'the pieces measure' : 'the size is made';
+  const start = `${tell(r.target)} wanted, ${made} ${tell(r.finished)}: ${tell(r.residual)} all round`;
+  if (r.edges === 0) return `${start}.`;
+  return `${start} = ${tell(r.residual / r.seams)} at each of ${r.seams} ${r.seams === 1 ? 'seam' : 'seams'} = ${tell(r.residual / r.edges)} on each of ${r.edges} cut edges.`;
+}
