@@ -1,0 +1,124 @@
+import type {
+  Cloth,
+  Dart,
+  DrawnPiece,
+  Edge,
+  EdgeKind,
+  InnerLine,
+  Level,
+  LineKind,
+  Mark,
+  Notch,
+} from '../garment/index.ts';
+import { linePath, pathLength, pathLineIntersections, shareAtPlace } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
+
+/** An edge as a draft thinks of it: heights and distances in mm instead of shares. */
+export interface EdgeDraft {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: EdgeKind;
+  readonly path: Path;
+  readonly from: Level;
+  readonly allowance: number;
+  /** Levels that it crosses and their heights; put into walking order here, and left out where the edge does not get there. */
+  readonly levels?: Readonly<Record<Level, number>>;
+  /** Distance from the edge's start in mm; negative: from its end. */
+  readonly notches?: readonly { readonly id: string; readonly count: 1 | 2 | 3; readonly mm: number }[];
+}
+
+/** Share of arc length at which a path first crosses the height y; null where it never does. */
+export function shareAtHeight(path: Path, y: number): number | null {
+  const met = pathLineIntersections(path, { x: 0, y }, { x: 1, y })[0];
+  return met ? shareAtPlace(path, met.place) : null;
+}
+
+/** The edge with its levels and notches as shares of its length. */
+export function edge(draft: EdgeDraft): Edge<'one'> {
+  const { levels = {}, notches = [], ...rest } = draft;
+  const whole = pathLength(draft.path);
+  const crossings = Object.entries(levels)
+    .flatMap(([level, y]) => {
+      const at = shareAtHeight(draft.path, y);
+      return at === null ? [] : [{ level, at }];
+    })
+    .sort((a, b) => a.at - b.at);
+  const placed: Notch<'one'>[] = notches.map(({ id, count, mm }) => ({
+    id,
+    count,
+    at: (mm < 0 || Object.is(mm, -0) ? whole + mm : mm) / whole,
+  }));
+  return { ...rest, crossings, notches: placed };
+}
+
+/**
+ * A straight line at height y from the outline's first to its last meeting with it.
+ * Throws RangeError where the height misses the piece.
+ */
+export function acrossAt(
+  edges: readonly Edge<'one'>[],
+  y: number,
+  line: { readonly id: string; readonly kind: LineKind; readonly level?: Level },
+): InnerLine<'one'> {
+  const xs = edges.flatMap(({ path }) =>
+    pathLineIntersections(path, { x: 0, y }, { x: 1, y }).map((m) => m.point.x),
+  );
+  const left = Math.min(...xs);
+  const right = Math.max(...xs);
+  if (!(right > left)) throw new RangeError(`${line.id}: height ${y} misses the outline`);
+  return { ...line, path: linePath({ x: left, y }, { x: right, y }) };
+}
+
+/** The grainline, upright from (x, low) to (x, high). */
+export const grain = (x: number, low: number, high: number): InnerLine<'one'> => ({
+  id: 'grain',
+  kind: 'grain',
+  path: linePath({ x, y: low }, { x, y: high }),
+});
+
+/** A piece as a draft hands it over: level lines by height, everything else as drawn. */
+export interface PieceDraft {
+  readonly id: string;
+  readonly name: string;
+  readonly number: number;
+  readonly cloth?: Cloth;
+  readonly cut: { readonly count: number; readonly mirrored: boolean };
+  readonly edges: readonly EdgeDraft[];
+  readonly darts?: readonly Dart[];
+  /** Heights of the level lines to draw. */
+  readonly levels?: Readonly<Record<Level, number>>;
+  /** Heights of the lengthen/shorten lines to draw, by id. */
+  readonly adjust?: Readonly<Record<string, number>>;
+  readonly lines?: readonly InnerLine<'one'>[];
+  readonly marks?: readonly Mark<'one'>[];
+}
+
+/** The piece in one size. */
+export function drawn(draft: PieceDraft): DrawnPiece {
+  const edges = draft.edges.map(edge);
+  const levelLines = Object.entries(draft.levels ?? {}).map(([level, y]) =>
+    acrossAt(edges, y, { id: level, kind: 'level', level }),
+  );
+  const adjustLines = Object.entries(draft.adjust ?? {}).map(([id, y]) =>
+    acrossAt(edges, y, { id, kind: 'adjust' }),
+  );
+  return {
+    id: draft.id,
+    name: draft.name,
+    number: draft.number,
+    cloth: draft.cloth ?? 'shell',
+    cut: draft.cut,
+    edges,
+    darts: draft.darts ?? [],
+    lines: [...levelLines, ...adjustLines, ...(draft.lines ?? [])],
+    marks: draft.marks ?? [],
+  };
+}
+
+/** A mark at a point. */
+export const mark = (id: string, kind: Mark<'one'>['kind'], level: Level, at: Point): Mark<'one'> => ({
+  id,
+  kind,
+  level,
+  at,
+});

@@ -1,0 +1,43 @@
+import type { DrawnPiece, GarmentLevel, Level, PieceId } from '../garment/index.ts';
+import { limbsAt } from '../garment/index.ts';
+import { pathLineIntersections } from '../geometry/index.ts';
+
+/** How many parts of the garment the drawn outline stands for. */
+const parts = (piece: DrawnPiece): number =>
+  piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
+
+/** Width of the cloth along the piece's line of that level; open darts are no cloth and count for nothing. */
+export function widthAt(piece: DrawnPiece, level: Level): number {
+  const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
+  if (!line) throw new RangeError(`${piece.name} has no line at ${level}`);
+  const y = line.path[0]!.y;
+  const xs = piece.edges
+    .flatMap(({ path }) => pathLineIntersections(path, { x: 0, y }, { x: 1, y }).map((m) => m.point.x))
+    .sort((a, b) => a - b)
+    .filter((x, i, all) => i === 0 || x - all[i - 1]! > 1e-4);
+  if (xs.length % 2 !== 0) throw new RangeError(`${piece.name}: ${level} only touches the outline`);
+  let width = 0;
+  for (let i = 0; i < xs.length; i += 2) width += xs[i + 1]! - xs[i]!;
+  return width;
+}
+
+/** Finished girth at a level, all round, from the pieces that make it up, in one size; of one limb where the level is a limb's. Rounded to 0.1 mm, as tabled. */
+export function girth(pieces: readonly DrawnPiece[], ids: readonly PieceId[], level: Level): number {
+  let sum = 0;
+  for (const id of ids) {
+    const piece = pieces.find((p) => p.id === id);
+    if (!piece) throw new RangeError(`no piece ${id}`);
+    sum += widthAt(piece, level) * parts(piece);
+  }
+  return Math.round((sum / limbsAt(level)) * 10) / 10;
+}
+
+/** The chart's finished rows: every girth level of the garment, measured from the pieces of every size. */
+export function finishedRows(
+  sizes: readonly (readonly DrawnPiece[])[],
+  levels: readonly GarmentLevel[],
+): Record<Level, number[]> {
+  return Object.fromEntries(
+    levels.map(({ level, pieces: ids }) => [level, sizes.map((pieces) => girth(pieces, ids, level))]),
+  );
+}

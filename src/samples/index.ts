@@ -1,0 +1,1 @@
+export { SAMPLES, sample } from './catalogue.ts';

@@ -1,0 +1,82 @@
+import { pathJoin, pathLength } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
+import { bend, heading } from './curve.ts';
+import { solve } from './solve.ts';
+
+/** How one half of a cap runs from the underarm to the crown. Shares of the half's width and of the cap's height. */
+export interface CapShape {
+  /** Where the hollow turns into the crown. */
+  readonly turnAt: { readonly along: number; readonly up: number };
+  /** How much steeper than the straight line from underarm to crown it is there (factor on the angle). */
+  readonly steeper: number;
+  /** Handle at the underarm: a longer one keeps the hollow deeper. */
+  readonly hollow: number;
+  /** Handle at the crown: a longer one makes it flatter on top. */
+  readonly crown: number;
+}
+
+/** Of a fitted sleeve: the front hollow is deeper than the back's, the back crown fuller. */
+export const FITTED_FRONT: CapShape = {
+  turnAt: { along: 0.44, up: 0.42 },
+  steeper: 1.36,
+  hollow: 0.6,
+  crown: 0.56,
+};
+export const FITTED_BACK: CapShape = {
+  turnAt: { along: 0.4, up: 0.46 },
+  steeper: 1.26,
+  hollow: 0.5,
+  crown: 0.56,
+};
+
+/** Half a cap from the underarm at (0, 0) to a crown at (width, height): level at both ends. */
+function half(shape: CapShape, width: number, height: number): Path {
+  const mid: Point = { x: shape.turnAt.along * width, y: shape.turnAt.up * height };
+  const way = heading((shape.steeper * Math.atan2(height, width) * 180) / Math.PI);
+  const low = Math.hypot(mid.x, mid.y);
+  const high = Math.hypot(width - mid.x, height - mid.y);
+  return pathJoin([
+    bend({ x: 0, y: 0 }, heading(0), shape.hollow * mid.x, mid, way, 0.36 * low),
+    bend(mid, way, 0.36 * high, { x: width, y: height }, heading(0), shape.crown * (width - mid.x)),
+  ]);
+}
+
+export interface Cap {
+  readonly height: number;
+  /** Widths of the two halves at the underarm, front then back, either side of the crown at x = 0. */
+  readonly frontWidth: number;
+  readonly backWidth: number;
+  /** From the crown down to the front underarm. */
+  readonly front: Path;
+  /** From the back underarm up to the crown. */
+  readonly back: Path;
+}
+
+/**
+ * The cap whose halves have exactly the wanted seam lengths (armhole + ease) on a sleeve of the wanted width:
+ * its height and the place of its crown are solved for.
+ * Throws RangeError where no cap of that width is so long.
+ */
+export function sleeveCap(wanted: {
+  readonly width: number;
+  readonly frontLength: number;
+  readonly backLength: number;
+  readonly frontShape: CapShape;
+  readonly backShape: CapShape;
+}): Cap {
+  const { width, frontLength, backLength, frontShape, backShape } = wanted;
+  const widthFor = (shape: CapShape, length: number, height: number): number =>
+    solve((w) => pathLength(half(shape, w, height)) - length, 0.05 * width, width);
+  const height = solve(
+    (h) => widthFor(frontShape, frontLength, h) + widthFor(backShape, backLength, h) - width,
+    0.1 * width,
+    0.85 * Math.min(frontLength, backLength),
+  );
+  const frontWidth = widthFor(frontShape, frontLength, height);
+  const backWidth = width - frontWidth;
+  const front = half(frontShape, frontWidth, height)
+    .map((p) => ({ x: p.x - frontWidth, y: p.y }))
+    .toReversed();
+  const back = half(backShape, backWidth, height).map((p) => ({ x: backWidth - p.x, y: p.y }));
+  return { height, frontWidth, backWidth, front, back };
+}

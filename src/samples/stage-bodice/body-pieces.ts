@@ -1,0 +1,325 @@
+import { linePath, pathEnd, pathLength, pathPart, pathReverse, pathStart } from '../../geometry/index.ts';
+import type { Path, Point } from '../../geometry/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
+import { hemBetween, startDirection } from '../curve.ts';
+import { drawn, grain, mark } from '../drawn.ts';
+import type { EdgeDraft } from '../drawn.ts';
+import { ARMHOLE_NOTCH, BUST_NOTCH } from './notches.ts';
+import type { BodiceRules } from './rules.ts';
+import { LINING_SHORTER } from './sleeve.ts';
+import type { Trunk } from './trunk.ts';
+
+/** The same panel serves shell and lining: the lining is drawn in register and ends higher. */
+export interface PanelMake {
+  readonly lining: boolean;
+  readonly number: number;
+}
+
+const piece = (id: string, name: string, make: PanelMake) => ({
+  id: make.lining ? `${id}-lining` : id,
+  name: make.lining ? `${name}, lining` : name,
+  number: make.number,
+  cloth: make.lining ? ('lining' as const) : ('shell' as const),
+});
+
+/** An upward seam line, its lower end taken up for the lining. */
+const above = (path: Path, make: PanelMake): Path =>
+  make.lining ? pathPart(path, LINING_SHORTER / pathLength(path), 1) : path;
+
+const hem = (left: Path, right: Path, make: PanelMake): EdgeDraft => ({
+  id: 'hem',
+  name: 'hem',
+  kind: 'hem',
+  from: 'high-hip',
+  allowance: make.lining ? 15 : 30,
+  path: hemBetween(pathStart(left), startDirection(left), pathStart(right), startDirection(right)),
+});
+
+/** Where the grainline lies on a panel: upright, from a little above the hem to high on the panel. */
+const panelGrain = (x: number, r: BodiceRules) => grain(x, -0.75 * r.skirtLength, 0.8 * r.bustLevel);
+
+const levels = (r: BodiceRules) => ({ 'high-hip': r.highHipLevel, waist: 0, bust: r.bustLevel });
+const adjust = (r: BodiceRules) => ({
+  'lengthen-waist': 0.4 * r.bustLevel,
+  'lengthen-hem': 0.4 * r.highHipLevel,
+});
+
+/** Centre front panel: neck, shoulder and the upper armhole; centre front on the fold. */
+export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece {
+  const seam = above(t.front.centrePanelSeam, make);
+  const top = pathEnd(t.frontNeck);
+  const foot: Point = { x: 0, y: -r.skirtLength + (make.lining ? LINING_SHORTER : 0) };
+  const fold = linePath(top, foot);
+  const toBust = pathLength(seam.slice(0, 10));
+  return drawn({
+    ...piece('front-centre', 'Centre front', make),
+    cut: { count: 1, mirrored: false },
+    edges: [
+      hem(pathReverse(fold), seam, make),
+      {
+        id: 'princess',
+        name: 'panel seam, front',
+        kind: 'seam',
+        from: 'high-hip',
+        allowance: 15,
+        path: seam,
+        levels: levels(r),
+        notches: [
+          { id: 'princess-front-low', count: 1, mm: toBust - BUST_NOTCH },
+          { id: 'princess-front-high', count: 1, mm: toBust + BUST_NOTCH },
+        ],
+      },
+      {
+        id: 'armhole',
+        name: 'armhole, upper',
+        kind: 'seam',
+        from: 'armhole',
+        allowance: 15,
+        path: t.front.upperArmhole,
+        notches: [{ id: 'armhole-shoulder', count: 1, mm: -0 }],
+      },
+      {
+        id: 'shoulder',
+        name: 'shoulder',
+        kind: 'seam',
+        from: 'shoulder',
+        allowance: 15,
+        path: t.frontShoulder,
+      },
+      {
+        id: 'neck',
+        name: 'front neck',
+        kind: make.lining ? 'free' : 'seam',
+        from: 'neck',
+        allowance: 10,
+        path: t.frontNeck,
+        notches: make.lining ? [] : [{ id: 'neck-shoulder', count: 1, mm: 0 }],
+      },
+      {
+        id: 'centre-front',
+        name: 'centre front',
+        kind: 'fold',
+        from: 'neck',
+        allowance: 0,
+        path: fold,
+        levels: levels(r),
+      },
+    ],
+    levels: levels(r),
+    adjust: adjust(r),
+    lines: [panelGrain(0.4 * r.princess.x, r)],
+    marks: [mark('bust-point', 'bust-point', 'bust', t.bustPoint)],
+  });
+}
+
+/** Side front panel: from the panel seam to the side seam; carries the front armhole notch. */
+export function frontSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece {
+  const seam = above(t.front.sidePanelSeam, make);
+  const centre = above(t.front.centrePanelSeam, make);
+  const side = above(t.front.side, make);
+  const toBust = pathLength(centre.slice(0, 10));
+  // Matched from both ends of the centre panel's seam, so that what is longer lies between the notches.
+  const fromTop = pathLength(centre) - toBust - BUST_NOTCH;
+  return drawn({
+    ...piece('front-side', 'Side front', make),
+    cut: { count: 2, mirrored: true },
+    edges: [
+      hem(seam, side, make),
+      {
+        id: 'side',
+        name: 'side',
+        kind: 'seam',
+        from: 'high-hip',
+        allowance: 15,
+        path: side,
+        levels: levels(r),
+      },
+      {
+        id: 'armhole',
+        name: 'armhole, lower',
+        kind: 'seam',
+        from: 'bust',
+        allowance: 15,
+        path: t.front.lowerArmhole,
+        notches: [{ id: 'armhole-front', count: 1, mm: ARMHOLE_NOTCH.front }],
+      },
+      {
+        id: 'princess',
+        name: 'panel seam, front',
+        kind: 'seam',
+        from: 'armhole',
+        allowance: 15,
+        path: pathReverse(seam),
+        levels: levels(r),
+        notches: [
+          { id: 'princess-front-high', count: 1, mm: fromTop },
+          { id: 'princess-front-low', count: 1, mm: -(toBust - BUST_NOTCH) },
+        ],
+      },
+    ],
+    levels: levels(r),
+    adjust: adjust(r),
+    lines: [panelGrain((r.princess.x + r.frontHalf) / 2 + 4, r)],
+  });
+}
+
+/** Side back panel: carries the double back notch. */
+export function backSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece {
+  const seam = above(t.back.sidePanelSeam, make);
+  const side = above(t.back.side, make);
+  return drawn({
+    ...piece('back-side', 'Side back', make),
+    cut: { count: 2, mirrored: true },
+    edges: [
+      hem(seam, side, make),
+      {
+        id: 'side',
+        name: 'side',
+        kind: 'seam',
+        from: 'high-hip',
+        allowance: 15,
+        path: side,
+        levels: levels(r),
+      },
+      {
+        id: 'armhole',
+        name: 'armhole, lower',
+        kind: 'seam',
+        from: 'bust',
+        allowance: 15,
+        path: t.back.lowerArmhole,
+        notches: [{ id: 'armhole-back', count: 2, mm: ARMHOLE_NOTCH.back }],
+      },
+      {
+        id: 'princess',
+        name: 'panel seam, back',
+        kind: 'seam',
+        from: 'armhole',
+        allowance: 15,
+        path: pathReverse(seam),
+        levels: levels(r),
+        notches: [{ id: 'princess-back', count: 2, mm: 0.35 * pathLength(seam) }],
+      },
+    ],
+    levels: levels(r),
+    adjust: adjust(r),
+    lines: [panelGrain((pathStart(t.back.lowerArmhole).x + t.back.sidePanelSeam[9]!.x) / 2, r)],
+  });
+}
+
+/** Centre back panel: opens along the shaped centre back. */
+export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece {
+  const seam = above(t.back.centrePanelSeam, make);
+  const opening = make.lining
+    ? pathPart(t.centreBack, 0, 1 - LINING_SHORTER / pathLength(t.centreBack))
+    : t.centreBack;
+  return drawn({
+    ...piece('back-centre', 'Centre back', make),
+    cut: { count: 2, mirrored: true },
+    edges: [
+      hem(pathReverse(opening), seam, make),
+      {
+        id: 'princess',
+        name: 'panel seam, back',
+        kind: 'seam',
+        from: 'high-hip',
+        allowance: 15,
+        path: seam,
+        levels: levels(r),
+        notches: [{ id: 'princess-back', count: 2, mm: -0.35 * pathLength(seam) }],
+      },
+      {
+        id: 'armhole',
+        name: 'armhole, upper',
+        kind: 'seam',
+        from: 'armhole',
+        allowance: 15,
+        path: t.back.upperArmhole,
+      },
+      {
+        id: 'shoulder',
+        name: 'shoulder',
+        kind: 'seam',
+        from: 'shoulder',
+        allowance: 15,
+        path: t.backShoulder,
+      },
+      {
+        id: 'neck',
+        name: 'back neck',
+        kind: make.lining ? 'free' : 'seam',
+        from: 'neck',
+        allowance: 10,
+        path: t.backNeck,
+      },
+      {
+        id: 'centre-back',
+        name: 'centre back opening',
+        kind: 'opening',
+        from: 'neck',
+        allowance: 20,
+        path: opening,
+        levels: levels(r),
+      },
+    ],
+    levels: levels(r),
+    adjust: adjust(r),
+    lines: [panelGrain(0.26 * r.acrossBack, r)],
+  });
+}
+
+/** A neck facing: neckline, a run of the shoulder and of the centre as on its parent, and a free edge beside the neckline. */
+export function facing(
+  parent: { readonly shoulder: Path; readonly neck: Path; readonly centre: Path },
+  own: {
+    readonly id: string;
+    readonly name: string;
+    readonly number: number;
+    readonly kind: 'fold' | 'opening';
+  },
+): DrawnPiece {
+  const run = (path: Path) => FACING_DEPTH / pathLength(path);
+  const shoulder = pathPart(parent.shoulder, 1 - run(parent.shoulder), 1);
+  const centre = pathPart(parent.centre, 0, run(parent.centre));
+  const foot = pathEnd(centre);
+  const tip = pathStart(shoulder);
+  const out = startDirection(shoulder);
+  // leaves the centre square, arrives at the shoulder square
+  const across = { x: -out.y, y: out.x };
+  const outer: Path = [
+    foot,
+    { x: foot.x + 0.5 * tip.x, y: foot.y },
+    { x: tip.x + across.x * 0.5 * (tip.y - foot.y), y: tip.y + across.y * 0.5 * (tip.y - foot.y) },
+    tip,
+  ];
+  return drawn({
+    id: own.id,
+    name: own.name,
+    number: own.number,
+    cut: own.kind === 'fold' ? { count: 1, mirrored: false } : { count: 2, mirrored: true },
+    edges: [
+      { id: 'outer', name: 'free edge', kind: 'free', from: 'neck', allowance: 10, path: outer },
+      { id: 'shoulder', name: 'shoulder', kind: 'seam', from: 'shoulder', allowance: 15, path: shoulder },
+      {
+        id: 'neck',
+        name: 'neck edge',
+        kind: 'seam',
+        from: 'neck',
+        allowance: 10,
+        path: parent.neck,
+        notches: own.kind === 'fold' ? [{ id: 'neck-shoulder', count: 1, mm: 0 }] : [],
+      },
+      {
+        id: 'centre',
+        name: own.kind === 'fold' ? 'centre front' : 'centre back opening',
+        kind: own.kind,
+        from: 'neck',
+        allowance: own.kind === 'fold' ? 0 : 20,
+        path: centre,
+      },
+    ],
+    lines: [grain(foot.x + 14, foot.y + 8, foot.y + FACING_DEPTH - 8)],
+  });
+}
+
+const FACING_DEPTH = 60;

@@ -1,0 +1,160 @@
+import {
+  add,
+  movePoint,
+  pathJoin,
+  pathLength,
+  pathPart,
+  pathReverse,
+  scale,
+  throughPoints,
+  turn,
+  turnAbout,
+} from '../../geometry/index.ts';
+import type { Path, Point } from '../../geometry/index.ts';
+import { bend, heading } from '../curve.ts';
+import { solve } from '../solve.ts';
+
+/** What a half front or half back is drafted from; mm and degrees, waist at y = 0, centre at x = 0. */
+export interface HalfRules {
+  readonly shoulderTip: Point;
+  readonly shoulderSlope: number;
+  /** Width across, on the closed half; the panel seam starts there. */
+  readonly across: number;
+  /** Share of the closed armhole's depth, from the tip, at which that width is taken. */
+  readonly acrossAt: number;
+  /** Point on which the upper part of the side panel is swung to open the dart that the panel seam holds. */
+  readonly apex: Point;
+  /** The dart's angle in radians. */
+  readonly dart: number;
+  readonly width: number;
+  readonly bustLevel: number;
+  readonly underarm: number;
+  readonly highHip: number;
+  readonly skirtLength: number;
+  /** Where the middle of the panel seam runs, and how much it takes out. */
+  readonly seamAt: { readonly waist: number; readonly highHip: number };
+  readonly seamIntake: { readonly waist: number; readonly highHip: number };
+  readonly sideIntake: { readonly waist: number; readonly highHip: number };
+  /** How much longer the side panel is along the panel seam, eased in over the bust. */
+  readonly ease: number;
+  /** Depth of the armhole's scoop below the width line: handle shares, upright and level. */
+  readonly scoop: readonly [number, number];
+}
+
+/** The lines of a half: every one walked upwards from the hem, or from the underarm towards the shoulder. */
+export interface HalfLines {
+  readonly centrePanelSeam: Path;
+  readonly sidePanelSeam: Path;
+  readonly side: Path;
+  /** From the underarm to the panel seam, on the side panel as cut. */
+  readonly lowerArmhole: Path;
+  /** From the panel seam to the shoulder tip, on the centre panel as cut. */
+  readonly upperArmhole: Path;
+}
+
+/** Direction in which both panels pass the apex: a little out of the upright, towards the armhole. */
+const APEX_HEADING = 81;
+/** Direction in which the seam runs into the armhole. */
+const SEAM_HEADING = 38;
+
+/** The part of an upward line below `over` mm under its waist knot (the end of its cubic number `knot`) is cut off. */
+function trimBelowWaist(line: Path, knot: number, over: number): Path {
+  const toWaist = pathLength(line.slice(0, 3 * knot + 1));
+  return pathPart(line, (toWaist - over) / pathLength(line), 1);
+}
+
+/** A seam line from hem to `top`, its part below the waist `skirt` long. */
+function seamLine(
+  rules: HalfRules,
+  x: { readonly waist: number; readonly highHip: number },
+  top: readonly Point[],
+  topHeading: Point,
+): Path {
+  const waist = { x: x.waist, y: 0 };
+  const highHip = { x: x.highHip, y: rules.highHip };
+  const below = add(highHip, scale({ x: highHip.x - waist.x, y: highHip.y }, 0.35));
+  const line = throughPoints([below, highHip, waist, ...top], { endTangent: topHeading });
+  return trimBelowWaist(line, 2, rules.skirtLength);
+}
+
+/** Drafts the half. Panel seams come out with the side panel `ease` longer than the centre panel to 0.001 mm. */
+export function halfLines(rules: HalfRules): HalfLines {
+  const { apex, dart } = rules;
+  const open = turnAbout(apex, -dart);
+  const underarm = { x: rules.width + 1, y: rules.underarm };
+  const closedUnderarm = movePoint(underarm, turnAbout(apex, dart));
+  const depth = rules.shoulderTip.y - closedUnderarm.y;
+  const onCentre = { x: rules.across, y: rules.shoulderTip.y - rules.acrossAt * depth };
+  const onSide = movePoint(onCentre, open);
+
+  const up = heading(90);
+  const rise = rules.shoulderTip.y - onCentre.y;
+  const upperArmhole = bend(
+    onCentre,
+    up,
+    0.42 * rise,
+    rules.shoulderTip,
+    turn(heading(-rules.shoulderSlope), Math.PI / 2),
+    0.36 * rise,
+  );
+  const [upright, level] = rules.scoop;
+  const lowerArmhole = bend(
+    underarm,
+    heading(180),
+    level * (underarm.x - onSide.x),
+    onSide,
+    turn(up, -dart),
+    upright * (onSide.y - underarm.y),
+  );
+
+  const half = (gap: { waist: number; highHip: number }, sign: 1 | -1) => ({
+    waist: rules.seamAt.waist + (sign * gap.waist) / 2,
+    highHip: rules.seamAt.highHip + (sign * gap.highHip) / 2,
+  });
+  const apexHeading = heading(APEX_HEADING);
+  const chord = Math.hypot(onCentre.x - apex.x, onCentre.y - apex.y);
+  const above = (end: Point, swing: number, reach: number): Path =>
+    bend(apex, apexHeading, reach * chord, end, turn(heading(SEAM_HEADING), -swing), reach * chord);
+  const centrePanelSeam = pathJoin([
+    seamLine(rules, half(rules.seamIntake, -1), [apex], apexHeading),
+    above(onCentre, 0, 0.36),
+  ]);
+  const sideBelow = seamLine(rules, half(rules.seamIntake, 1), [apex], apexHeading);
+  const wanted = pathLength(centrePanelSeam) + rules.ease - pathLength(sideBelow);
+  const reach = solve((r) => pathLength(above(onSide, dart, r)) - wanted, 0.02, 0.7);
+  const sidePanelSeam = pathJoin([sideBelow, above(onSide, dart, reach)]);
+
+  const side = seamLine(
+    rules,
+    {
+      waist: rules.width - rules.sideIntake.waist,
+      highHip: rules.width - rules.sideIntake.highHip,
+    },
+    [{ x: rules.width, y: rules.bustLevel }, underarm],
+    heading(88),
+  );
+  return { centrePanelSeam, sidePanelSeam, side, lowerArmhole, upperArmhole };
+}
+
+/** Length of the armhole of a half, panel seam closed. */
+export const armholeLength = (lines: HalfLines): number =>
+  pathLength(lines.lowerArmhole) + pathLength(lines.upperArmhole);
+
+/** The half's centre line from neck to hem where it is a seam: straight to the shoulder blades, then shaped to the waist. */
+export function centreSeam(
+  nape: Point,
+  straightTo: number,
+  x: { readonly waist: number; readonly highHip: number },
+  rules: { readonly highHip: number; readonly skirtLength: number },
+): Path {
+  const blade = { x: 0, y: straightTo };
+  const waist = { x: x.waist, y: 0 };
+  const highHip = { x: x.highHip, y: rules.highHip };
+  const below = add(highHip, scale({ x: highHip.x - waist.x, y: highHip.y }, 0.35));
+  const shaped = throughPoints([below, highHip, waist, blade], { endTangent: heading(90) });
+  const upward = pathJoin([
+    trimBelowWaist(shaped, 2, rules.skirtLength),
+    bend(blade, heading(90), (nape.y - straightTo) / 3, nape, heading(90), (nape.y - straightTo) / 3),
+  ]);
+  return pathReverse(upward);
+}

@@ -1,0 +1,116 @@
+import { pathEnd, pathLength, pathPart, pathReverse, throughPoints } from '../../geometry/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
+import { endDirection, hemBetween, startDirection } from '../curve.ts';
+import { drawn, grain } from '../drawn.ts';
+import { FITTED_BACK, FITTED_FRONT, sleeveCap } from '../sleeve-cap.ts';
+import type { WomanBody } from '../women-table.ts';
+import { ARMHOLE_NOTCH } from './notches.ts';
+import { armholeLength } from './panels.ts';
+import type { Trunk } from './trunk.ts';
+
+/** Cap ease, front and back: 22 in all, above the notches, a little more behind (docs/trade.md 3.6; woven 15 to 30). */
+const CAP_EASE = { front: 10, back: 12 };
+/** Less in the large sizes, where the arm gives. */
+const upperArmEase = (bust: number): number => 50 - (bust - 800) * 0.02;
+/** Wide enough at the wrist to pass the hand without an opening. */
+const WRIST_EASE = 76;
+/** The shoulder tip lies inside the arm's own end; the elbow takes a little more. */
+const LENGTH_EASE = 20;
+/** The upper arm is measured this far below the underarm. */
+const UPPER_ARM_DROP = 25;
+/** Height of the cap, near enough to know how far the arm narrows. */
+const USUAL_CAP = 110;
+/** How far the underarm seam is hollowed at the elbow. */
+const ELBOW_HOLLOW = 4;
+
+/** One-piece set-in sleeve; `shorter` mm are taken off at the hem (lining). */
+export function sleevePiece(
+  body: WomanBody,
+  trunk: Trunk,
+  own: { readonly id: string; readonly name: string; readonly number: number; readonly lining: boolean },
+): DrawnPiece {
+  const wristHalf = (body.wrist + WRIST_EASE) / 2;
+  const upperArm = body.upperArm + upperArmEase(body.bust);
+
+  // The seam narrows already between the underarm and the line where the arm is measured: so much wider at the underarm.
+  const slope = (upperArm / 2 - wristHalf) / (body.arm + LENGTH_EASE - USUAL_CAP);
+  const cap = sleeveCap({
+    width: upperArm + 2 * slope * UPPER_ARM_DROP,
+    frontLength: armholeLength(trunk.front) + CAP_EASE.front,
+    backLength: armholeLength(trunk.back) + CAP_EASE.back,
+    frontShape: FITTED_FRONT,
+    backShape: FITTED_BACK,
+  });
+  const hem = cap.height - (body.arm + LENGTH_EASE);
+  const middle = (cap.backWidth - cap.frontWidth) / 2;
+  const half = (cap.backWidth + cap.frontWidth) / 2;
+  const elbow = 0.5 * hem;
+  const right = throughPoints([
+    { x: middle + wristHalf, y: hem },
+    { x: middle + (half + wristHalf) / 2 - ELBOW_HOLLOW, y: elbow },
+    { x: middle + half, y: 0 },
+  ]);
+  const left = pathReverse(right.map((p) => ({ x: 2 * middle - p.x, y: p.y })));
+  const cut = own.lining ? LINING_SHORTER / pathLength(right) : 0;
+  const back = pathPart(right, cut, 1);
+  const front = pathPart(left, 0, 1 - cut);
+  const frontNotch = pathLength(cap.front) - ARMHOLE_NOTCH.front;
+  return drawn({
+    id: own.id,
+    name: own.name,
+    number: own.number,
+    cloth: own.lining ? 'lining' : 'shell',
+    cut: { count: 2, mirrored: true },
+    edges: [
+      {
+        id: 'hem',
+        name: 'wrist hem',
+        kind: 'hem',
+        from: 'wrist',
+        allowance: own.lining ? 15 : 30,
+        path: hemBetween(
+          pathEnd(front),
+          { x: -endDirection(front).x, y: -endDirection(front).y },
+          back[0]!,
+          startDirection(back),
+        ),
+      },
+      { id: 'underarm-back', name: 'underarm, back', kind: 'seam', from: 'wrist', allowance: 15, path: back },
+      {
+        id: 'cap-back',
+        name: 'cap, back',
+        kind: 'seam',
+        from: 'bust',
+        allowance: 15,
+        path: cap.back,
+        notches: [{ id: 'armhole-back', count: 2, mm: ARMHOLE_NOTCH.back }],
+      },
+      {
+        id: 'cap-front',
+        name: 'cap, front',
+        kind: 'seam',
+        from: 'armhole',
+        allowance: 15,
+        path: cap.front,
+        notches: [
+          { id: 'armhole-shoulder', count: 1, mm: 0 },
+          { id: 'armhole-front', count: 1, mm: frontNotch },
+        ],
+      },
+      {
+        id: 'underarm-front',
+        name: 'underarm, front',
+        kind: 'seam',
+        from: 'bust',
+        allowance: 15,
+        path: front,
+      },
+    ],
+    levels: { 'upper-arm': -UPPER_ARM_DROP, wrist: hem + 30 },
+    adjust: { 'lengthen-upper': 0.25 * hem, 'lengthen-lower': 0.7 * hem },
+    lines: [grain(0, hem + 60, 0.6 * cap.height)],
+  });
+}
+
+/** Lining ends this much above the shell. */
+export const LINING_SHORTER = 15;
