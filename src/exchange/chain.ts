@@ -1,0 +1,212 @@
+import { pathEnd, pathJoin, pathLength, pathReverse, pathStart, placeTangent, cubicCount, linePath } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
+
+/** A run made of one or more strokes of one style. */
+export interface Chain {
+  readonly path: Path;
+  readonly closed: boolean;
+  /** How many strokes it was made of. */
+  readonly strokes: number;
+  /** Sum of the gaps bridged, mm: a line drawn as separate dashes. */
+  readonly bridged: number;
+}
+
+/** Ends closer than this are one point: less than a pencil line, more than any file's rounding. */
+const JOIN_MM = 0.3;
+/** The widest gap taken for a gap between dashes. */
+const GAP_MM = 6;
+/** A stroke this short with a free end is a tick, no part of an outline. */
+const TICK_MM = 12;
+/** A dash looks along its gap within this angle. */
+const FACING = 0.35;
+
+/** A turn of one radian counts as much as a gap of this width. */
+const BEND_MM = 2;
+
+interface End {
+  readonly chain: number;
+  /** False: the start of its path. */
+  readonly tail: boolean;
+  readonly point: Point;
+  /** Pointing out of the chain. */
+  readonly out: Point;
+}
+
+interface Live {
+  path: Path;
+  strokes: number;
+  bridged: number;
+}
+
+/**
+ * Joins strokes of one style into long runs: first ends that touch, then ends that look at each other over the gap of a dash.
+ * Where three or more ends meet, ticks with a free end are left out, then the straightest pair goes on.
+ */
+export function chainPaths(paths: readonly { readonly path: Path; readonly closed: boolean }[]): Chain[] {
+  const done: Chain[] = paths.filter((one) => one.closed).map((one) => ({ path: one.path, closed: true, strokes: 1, bridged: 0 }));
+  let live: Live[] = paths.filter((one) => !one.closed).map((one) => ({ path: one.path, strokes: 1, bridged: 0 }));
+  // Only a style of many short strokes was drawn in dashes; elsewhere a gap is a gap.
+  const dashed = live.length > 30 && live.filter((one) => pathLength(one.path) < TICK_MM).length > live.length * 0.7;
+  live = settle(live, done, (chains) => touchingPairs(chains, dashed));
+  if (dashed) live = settle(live, done, facingPairs);
+  for (const one of live) done.push({ ...one, closed: false });
+  return done;
+}
+
+type Pairing = (chains: readonly Live[]) => [End, End][];
+
+/** Joins pairs until none are left; closed runs go to `done`. */
+function settle(chains: readonly Live[], done: Chain[], pairing: Pairing): Live[] {
+  const live: (Live | null)[] = [...chains];
+  // Which live run an original run is now part of, and which original ends are its free ones.
+  const at = live.map((_, i) => i);
+  const root = (i: number): number => {
+    let r = i;
+    while (at[r] !== r) r = at[r]!;
+    return r;
+  };
+  for (const [a, b] of pairing(chains)) {
+    const ra = root(a.chain);
+    const rb = root(b.chain);
+    const one = live[ra];
+    const two = live[rb];
+    if (!one || !two) continue;
+    const gap = Math.hypot(a.point.x - b.point.x, a.point.y - b.point.y);
+    const bridged = gap > JOIN_MM ? gap : 0;
+    if (ra === rb) {
+      if (!sameEnds(one.path, a.point, b.point)) continue;
+      done.push({ path: closeUp(one.path), closed: true, strokes: one.strokes, bridged: one.bridged + bridged });
+      live[ra] = null;
+      continue;
+    }
+    const first = near(pathEnd(one.path), a.point) ? one.path : pathReverse(one.path);
+    const second = near(pathStart(two.path), b.point) ? two.path : pathReverse(two.path);
+    live[ra] = { path: joinOver(first, second), strokes: one.strokes + two.strokes, bridged: one.bridged + two.bridged + bridged };
+    live[rb] = null;
+    at[rb] = ra;
+  }
+  return live.filter((one): one is Live => one !== null);
+}
+
+const near = (a: Point, b: Point): boolean => Math.hypot(a.x - b.x, a.y - b.y) <= JOIN_MM;
+
+const sameEnds = (path: Path, a: Point, b: Point): boolean =>
+  (near(pathStart(path), a) && near(pathEnd(path), b)) || (near(pathStart(path), b) && near(pathEnd(path), a));
+
+/** Second begins where first ends: a hair's gap is closed by moving the seam point, a wider one by a straight run. */
+function joinOver(first: Path, second: Path): Path {
+  const a = pathEnd(first);
+  const b = pathStart(second);
+  if (near(a, b)) return pathJoin([first, movedStart(second, a)]);
+  return pathJoin([first, linePath(a, b), second]);
+}
+
+function movedStart(path: Path, to: Point): Path {
+  const [p, c, ...rest] = path as [Point, Point, ...Point[]];
+  return [to, { x: c.x + to.x - p.x, y: c.y + to.y - p.y }, ...rest];
+}
+
+function closeUp(path: Path): Path {
+  const a = pathEnd(path);
+  const b = pathStart(path);
+  if (!near(a, b)) return pathJoin([path, linePath(a, b)]);
+  const c = path.at(-2)!;
+  return [...path.slice(0, -2), { x: c.x + b.x - a.x, y: c.y + b.y - a.y }, b];
+}
+
+function endsOf(chains: readonly Live[]): End[] {
+  return chains.flatMap((one, chain): End[] => {
+    const t0 = placeTangent(one.path, { cubic: 0, t: 0 });
+    const t1 = placeTangent(one.path, { cubic: cubicCount(one.path) - 1, t: 1 });
+    return [
+      { chain, tail: false, point: pathStart(one.path), out: { x: -t0.x, y: -t0.y } },
+      { chain, tail: true, point: pathEnd(one.path), out: t1 },
+    ];
+  });
+}
+
+/** Ends by cell of a square grid, so that neighbours are found without trying all. */
+function grid(ends: readonly End[], cell: number): (point: Point) => End[] {
+  const cells = new Map<string, End[]>();
+  const key = (x: number, y: number) => `${x} ${y}`;
+  for (const end of ends) {
+    const k = key(Math.floor(end.point.x / cell), Math.floor(end.point.y / cell));
+    const list = cells.get(k);
+    if (list) list.push(end);
+    else cells.set(k, [end]);
+  }
+  return (point) => {
+    const cx = Math.floor(point.x / cell);
+    const cy = Math.floor(point.y / cell);
+    const found: End[] = [];
+    for (let x = cx - 1; x <= cx + 1; x++) for (let y = cy - 1; y <= cy + 1; y++) found.push(...(cells.get(key(x, y)) ?? []));
+    return found;
+  };
+}
+
+function touchingPairs(chains: readonly Live[], dashed: boolean): [End, End][] {
+  const ends = endsOf(chains);
+  const around = grid(ends, JOIN_MM * 2);
+  const neighbours = (end: End) => around(end.point).filter((other) => other !== end && near(other.point, end.point));
+  const free = new Set(ends.filter((end) => neighbours(end).length === 0).map((end) => end.chain));
+  const tick = (end: End) => free.has(end.chain) && pathLength(chains[end.chain]!.path) < TICK_MM;
+  const used = new Set<End>();
+  const pairs: [End, End][] = [];
+  for (const end of ends) {
+    if (used.has(end)) continue;
+    const group = [end, ...neighbours(end)].filter((one) => !used.has(one));
+    let members = group;
+    if (members.length > 2) members = group.filter((one) => !tick(one));
+    if (members.length < 2) continue;
+    const options = members.flatMap((a, i) => members.slice(i + 1).map((b) => ({ a, b, bend: 1 + a.out.x * b.out.x + a.out.y * b.out.y })));
+    // A tick's own two ends are never its continuation.
+    options.sort((p, q) => p.bend - q.bend);
+    for (const { a, b, bend } of options) {
+      if (used.has(a) || used.has(b)) continue;
+      if (a.chain === b.chain && members.length > 2) continue;
+      // Among dashes a touching corner may be a tick's foot: it is weighed against the gaps later.
+      if (dashed && bend > 0.3) continue;
+      used.add(a);
+      used.add(b);
+      pairs.push([a, b]);
+    }
+  }
+  return pairs;
+}
+
+function facingPairs(chains: readonly Live[]): [End, End][] {
+  const ends = endsOf(chains);
+  const around = grid(ends, GAP_MM);
+  const options: { a: End; b: End; cost: number }[] = [];
+  for (const a of ends) {
+    for (const b of around(a.point)) {
+      if (b.chain < a.chain || (b.chain === a.chain && (!b.tail || a.tail))) continue;
+      if (b === a) continue;
+      const dx = b.point.x - a.point.x;
+      const dy = b.point.y - a.point.y;
+      const gap = Math.hypot(dx, dy);
+      if (gap > GAP_MM) continue;
+      // A run's own two ends meet only when it is long: a single dash is no ring.
+      if (a.chain === b.chain && chains[a.chain]!.strokes < 4) continue;
+      if (gap > JOIN_MM) {
+        const turnA = Math.acos(clamp((a.out.x * dx + a.out.y * dy) / gap));
+        const turnB = Math.acos(clamp(-(b.out.x * dx + b.out.y * dy) / gap));
+        if (Math.min(turnA, turnB) > FACING) continue;
+      }
+      const bend = Math.acos(clamp(-(a.out.x * b.out.x + a.out.y * b.out.y)));
+      options.push({ a, b, cost: gap + BEND_MM * bend });
+    }
+  }
+  options.sort((p, q) => p.cost - q.cost);
+  const used = new Set<End>();
+  const pairs: [End, End][] = [];
+  for (const { a, b } of options) {
+    if (used.has(a) || used.has(b)) continue;
+    used.add(a);
+    used.add(b);
+    pairs.push([a, b]);
+  }
+  return pairs;
+}
+
+const clamp = (v: number): number => Math.min(1, Math.max(-1, v));

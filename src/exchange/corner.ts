@@ -1,0 +1,76 @@
+import { cubicCount, pathEnd, pathJoin, pathLength, pathReverse, pathStart, placeAtLength, placePoint, pathsArea } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
+
+/** A corner of a closed outline: which point of it, and by how much it turns (left positive, radians). */
+export interface Corner {
+  /** Index of the cubic that starts here. */
+  readonly cubic: number;
+  readonly point: Point;
+  readonly turn: number;
+  /** mm along the outline from its start. */
+  readonly at: number;
+}
+
+/** Directions are taken over this length on either side, so that flattened curves show none at their joints. */
+const REACH_MM = 3;
+/** A turn over this is a corner (22°). */
+const CORNER = 0.38;
+/** Corners nearer than this to one another are one corner. */
+const ONE_MM = 2.5;
+
+/** Counter-clockwise as the house keeps outlines. */
+export const counterClockwise = (path: Path): Path => (pathsArea([path]) < 0 ? pathReverse(path) : path);
+
+/** Corners of a closed outline in order. None for a smooth ring. */
+export function outlineCorners(path: Path): Corner[] {
+  const n = cubicCount(path);
+  const total = pathLength(path);
+  const reach = Math.min(REACH_MM, total / 20);
+  const at = (mm: number): Point => placePoint(path, placeAtLength(path, ((mm % total) + total) % total));
+  const starts: number[] = [0];
+  for (let i = 0; i < n; i++) starts.push(starts[i]! + pathLength(path.slice(3 * i, 3 * i + 4)));
+  const found: Corner[] = [];
+  for (let i = 0; i < n; i++) {
+    const s = starts[i]!;
+    const point = path[3 * i]!;
+    const near = turnBetween(at(s - reach * 0.15), point, at(s + reach * 0.15));
+    const wide = turnBetween(at(s - reach), point, at(s + reach));
+    // A corner turns at its point; a tight curve turns only over its length.
+    if (Math.abs(wide) > CORNER && Math.abs(near) > CORNER * 0.8) found.push({ cubic: i, point, turn: wide, at: s });
+  }
+  return merged(found, total);
+}
+
+function turnBetween(a: Point, b: Point, c: Point): number {
+  const ux = b.x - a.x;
+  const uy = b.y - a.y;
+  const vx = c.x - b.x;
+  const vy = c.y - b.y;
+  return Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
+}
+
+/** Of corners close together the sharpest stays. */
+function merged(corners: readonly Corner[], total: number): Corner[] {
+  const apart = (a: Corner, b: Corner) => Math.min(Math.abs(a.at - b.at), total - Math.abs(a.at - b.at));
+  const sharpest = corners.toSorted((a, b) => Math.abs(b.turn) - Math.abs(a.turn) || a.at - b.at);
+  const kept: Corner[] = [];
+  for (const corner of sharpest) if (kept.every((other) => apart(other, corner) > ONE_MM)) kept.push(corner);
+  return kept.toSorted((a, b) => a.at - b.at);
+}
+
+/** Cuts a closed outline at the given cubics' starts into runs, the first beginning at the first cut. Without cuts: the whole, from its start. */
+export function cutOutline(path: Path, cubics: readonly number[]): Path[] {
+  const n = cubicCount(path);
+  if (cubics.length === 0) return [path];
+  return cubics.map((from, k) => {
+    const to = cubics[(k + 1) % cubics.length]!;
+    if (to > from) return path.slice(3 * from, 3 * to + 1);
+    const head = path.slice(3 * from, 3 * n + 1);
+    return to === 0 ? head : head.length < 4 ? path.slice(0, 3 * to + 1) : pathJoin([head, joined(path.slice(0, 3 * to + 1), pathEnd(head))]);
+  });
+}
+
+/** The outline's start and end are one point even where rounding says otherwise. */
+function joined(path: Path, start: Point): Path {
+  return pathStart(path).x === start.x && pathStart(path).y === start.y ? path : [start, ...path.slice(1)];
+}

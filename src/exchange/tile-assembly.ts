@@ -1,0 +1,229 @@
+import { pointsBox } from '../geometry/index.ts';
+import type { Box } from '../geometry/index.ts';
+import type { Finding } from '../garment/index.ts';
+import { ReadError } from './budget.ts';
+import type { ReadOptions } from './budget.ts';
+import type { DrawnText, Drawing, Stroke } from './drawing.ts';
+import { boxed } from './tile-crossing.ts';
+import { cellsQuality, findLayout } from './tile-layout.ts';
+import type { Cell, Layout } from './tile-layout.ts';
+import { borders, findOverlap } from './tile-overlap.ts';
+import type { BorderSet } from './tile-overlap.ts';
+import { liesOnBorder, pageFurniture, windowCandidates } from './tile-window.ts';
+
+/** How the pages lie together; shown to the person, who may correct it. */
+export interface Assembly {
+  /** Part of each page that counts, page mm. */
+  readonly window: Box;
+  /** By how much the windows of neighbours show the same, mm. */
+  readonly overlap: { readonly x: number; readonly y: number };
+  readonly columns: number;
+  readonly rows: number;
+  /** `page` indexes `Drawing.pages`; row 0 on top. */
+  readonly cells: readonly Cell[];
+  /** Pages with lines that belong to no cell: separate sheets. */
+  readonly apart: readonly number[];
+  readonly by: Layout['by'] | 'single' | 'given';
+  /** Share of the lines over page borders that go on on the neighbour, 0..1. */
+  readonly quality: number;
+  /** In words, why it lies so. */
+  readonly evidence: string;
+  readonly findings: readonly Finding[];
+}
+
+/** What a person may say about the assembly; everything said is taken as said. */
+export interface AssemblyCorrections {
+  readonly window?: Box;
+  readonly overlap?: { readonly x: number; readonly y: number };
+  readonly cells?: readonly Cell[];
+  /** Indices of pages that are no part of the pattern: instructions, advertisements. */
+  readonly leaveOut?: readonly number[];
+}
+
+/** Below this share of lines going on the assembly is doubtful and said to be. */
+const SURE = 0.9;
+
+/** Finds how the pages of a tiled drawing lie together. Throws ReadError `cancelled` and, for impossible cells, `wrong-correction`. */
+export function findAssembly(
+  drawing: Drawing,
+  corrections: AssemblyCorrections = {},
+  options: ReadOptions = {},
+): Assembly {
+  const out = new Set(corrections.leaveOut);
+  const drawnOn = new Set(drawing.strokes.map((stroke) => stroke.page));
+  const pages = drawing.pages.map((_, i) => i).filter((i) => drawnOn.has(i) && !out.has(i));
+  const tiles = commonSize(drawing, pages);
+  if (tiles.length < 2) return separate(drawing, pages);
+  const furniture = pageFurniture(drawing, tiles);
+  const windows = corrections.window ? [corrections.window] : windowCandidates(drawing, tiles, furniture);
+  let best: Assembly | undefined;
+  windows.forEach((window, i) => {
+    if (options.signal?.aborted)
+      throw new ReadError('cancelled', drawing.name, `Putting ${drawing.name} together was cancelled.`);
+    options.onProgress?.({ doing: 'putting pages together', done: i, total: windows.length });
+    const tried = tryWindow(drawing, tiles, pages, window, furniture, corrections);
+    if (!best || tried.quality > best.quality + 0.02) best = tried;
+  });
+  if (!best) return separate(drawing, pages);
+  if (best.quality === 0 && !corrections.cells) return separate(drawing, pages);
+  return best;
+}
+
+function tryWindow(
+  drawing: Drawing,
+  tiles: readonly number[],
+  pages: readonly number[],
+  window: Box,
+  furniture: ReadonlySet<Stroke>,
+  corrections: AssemblyCorrections,
+): Assembly {
+  const byPage = tiles.map((page) =>
+    drawing.strokes
+      .filter((stroke) => stroke.page === page && !furniture.has(stroke) && !liesOnBorder(stroke, window))
+      .map((stroke) => boxed(stroke, pointsBox(stroke.path))),
+  );
+  const given = corrections.overlap;
+  const sideways = given
+    ? { set: borders(byPage, window, 'x', given.x), sure: true }
+    : findOverlap(byPage, window, 'x');
+  const upDown = given
+    ? { set: borders(byPage, window, 'y', given.y), sure: true }
+    : findOverlap(byPage, window, 'y', [sideways.set.overlap]);
+  const x = sideways.set;
+  const y = upDown.set;
+  const labels = tiles.map((page) => pageLabel(drawing.texts.filter((text) => text.page === page)));
+  const layout = corrections.cells
+    ? givenLayout(corrections.cells, tiles, x, y, drawing.name)
+    : findLayout(x, y, labels);
+  const cells = layout.cells.map((cell) => ({ ...cell, page: tiles[cell.page]! }));
+  const placed = new Set(cells.map((cell) => cell.page));
+  const columns = 1 + Math.max(...cells.map((cell) => cell.column));
+  const rows = 1 + Math.max(...cells.map((cell) => cell.row));
+  const by = corrections.cells ? 'given' : layout.by;
+  const percent = Math.round(layout.quality * 100);
+  const overlap = { x: x.overlap, y: y.overlap };
+  const order = {
+    rows: 'row by row',
+    columns: 'column by column',
+    lines: 'by the lines that go on',
+    labels: 'by their labels',
+    given: 'as you said',
+  }[by];
+  const strip =
+    overlap.x || overlap.y
+      ? `, overlapping ${overlap.x.toFixed(1)} mm sideways and ${overlap.y.toFixed(1)} mm up and down`
+      : ', edge to edge';
+  return {
+    window,
+    overlap,
+    columns,
+    rows,
+    cells,
+    apart: pages.filter((page) => !placed.has(page)),
+    by,
+    quality: layout.quality,
+    evidence: `${cells.length} pages, ${columns} across and ${rows} down, ${order}${strip}: ${percent} % of the lines over page borders go on on the next page.`,
+    findings: doubts(layout.quality, columns > 1 && !sideways.sure, rows > 1 && !upDown.sure),
+  };
+}
+
+function doubts(quality: number, unsureX: boolean, unsureY: boolean): Finding[] {
+  const findings: Finding[] = [];
+  if (quality < SURE) {
+    const percent = Math.round(quality * 100);
+    findings.push({
+      code: 'assembly-doubtful',
+      severity: 'warning',
+      where: {},
+      amount: quality,
+      message: `Only ${percent} % of the lines that cross page borders go on on the next page. Look at how the pages lie and correct it.`,
+    });
+  }
+  if (unsureX || unsureY) {
+    const way = unsureX && unsureY ? 'sideways and up and down' : unsureX ? 'sideways' : 'up and down';
+    findings.push({
+      code: 'overlap-unsure',
+      severity: 'warning',
+      where: {},
+      message: `All lines cross the page borders squarely, so how far pages overlap ${way} cannot be told from them. Check a length that you know across pages.`,
+    });
+  }
+  return findings;
+}
+
+function givenLayout(
+  cells: readonly Cell[],
+  tiles: readonly number[],
+  x: BorderSet,
+  y: BorderSet,
+  name: string,
+): Layout {
+  const own = cells.map((cell) => ({ ...cell, page: tiles.indexOf(cell.page) }));
+  const places = new Set(cells.map((cell) => `${cell.column} ${cell.row}`));
+  const usable = own.every(
+    (cell) =>
+      cell.page >= 0 &&
+      Number.isInteger(cell.column) &&
+      Number.isInteger(cell.row) &&
+      cell.column >= 0 &&
+      cell.row >= 0,
+  );
+  if (
+    !usable ||
+    cells.length === 0 ||
+    places.size !== cells.length ||
+    new Set(own.map((cell) => cell.page)).size !== own.length
+  ) {
+    throw new ReadError(
+      'wrong-correction',
+      name,
+      'Every page needs one place of its own: whole numbers from 0, and only pages with lines on them.',
+    );
+  }
+  return { cells: own, by: 'lines', quality: cellsQuality(own, x, y) };
+}
+
+/** Pages of the commonest size: a cover or an instruction sheet of another size is no tile. */
+function commonSize(drawing: Drawing, pages: readonly number[]): number[] {
+  const sizes = new Map<string, number[]>();
+  for (const i of pages) {
+    const page = drawing.pages[i]!;
+    const key = `${Math.round(page.width)} ${Math.round(page.height)}`;
+    sizes.set(key, [...(sizes.get(key) ?? []), i]);
+  }
+  return [...sizes.values()].reduce((a, b) => (b.length > a.length ? b : a), [] as number[]);
+}
+
+/** Sheets that each stand alone: laid side by side. */
+function separate(drawing: Drawing, pages: readonly number[]): Assembly {
+  const first = drawing.pages[pages[0] ?? 0] ?? { number: 1, width: 0, height: 0 };
+  return {
+    window: { minX: 0, minY: 0, maxX: first.width, maxY: first.height },
+    overlap: { x: 0, y: 0 },
+    columns: 1,
+    rows: 1,
+    cells: pages.slice(0, 1).map((page) => ({ page, column: 0, row: 0 })),
+    apart: pages.slice(1),
+    by: 'single',
+    quality: 1,
+    evidence:
+      pages.length > 1 ? `${pages.length} separate sheets: no line goes from one to another.` : 'One sheet.',
+    findings: [],
+  };
+}
+
+/** `row 2 column 3`, `2/3` style labels are ambiguous; only words and letter-number labels count. */
+function pageLabel(texts: readonly DrawnText[]): { column: number; row: number } | null {
+  for (const { text } of texts) {
+    const words = /\brow\s*(\d{1,2})\D{1,8}col(?:umn)?\s*(\d{1,2})/i.exec(text);
+    if (words) return { row: Number(words[1]) - 1, column: Number(words[2]) - 1 };
+    const mixed = /\bcol(?:umn)?\s*(\d{1,2})\D{1,8}row\s*(\d{1,2})/i.exec(text);
+    if (mixed) return { row: Number(mixed[2]) - 1, column: Number(mixed[1]) - 1 };
+  }
+  for (const { text } of texts) {
+    const letter = /^([A-Z])\s?-?\s?(\d{1,2})$/.exec(text);
+    // Letters usually name the row and numbers the place in it; where they do not, the lines decide otherwise.
+    if (letter) return { row: letter[1]!.charCodeAt(0) - 65, column: Number(letter[2]) - 1 };
+  }
+  return null;
+}
