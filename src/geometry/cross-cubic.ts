@@ -1,9 +1,9 @@
 import { boxesTouch, pointsBox } from './box.ts';
-import { cubicIsStraight, cubicPart, cubicPoint, cubicSplit, cubicVelocity } from './cubic.ts';
+import { cubicIsStraight, cubicPart, cubicPoint, cubicSplit, cubicVelocity, straightCubic } from './cubic.ts';
 import type { Cubic } from './cubic.ts';
 import { nearestPlace } from './nearest.ts';
 import { cubicRoots } from './root.ts';
-import { SAME_MM } from './tolerance.ts';
+import { SAME_MM, STRAIGHT_MM } from './tolerance.ts';
 import type { Point } from './types.ts';
 import { cross, distance, dot, lerp, sub } from './vector.ts';
 
@@ -18,8 +18,11 @@ export interface CubicMeeting {
 const SIDE_BY_SIDE_MM = 0.05;
 /** Sine of the angle under which two flat parts count as running side by side. */
 const PARALLEL = 0.02;
-/** So many halvings mean that the curves lie on one another; then the shared run is looked for instead. */
+/** So much work means that the curves lie on one another; then the shared run is looked for instead. A halving counts one, an approach APPROACH. */
 const MANY = 2000;
+const APPROACH = 50;
+/** A bound for curves that are near one another for long without lying on one another; far above what two cubics can ask for. */
+const LIMIT = 40_000;
 
 const clamp = (t: number): number => (t < 0 ? 0 : t > 1 ? 1 : t);
 
@@ -30,7 +33,6 @@ function segments(a: Cubic, b: Cubic): CubicMeeting[] {
   const s = sub(q1, q);
   const rLength = Math.hypot(r.x, r.y);
   const sLength = Math.hypot(s.x, s.y);
-  if (rLength === 0 || sLength === 0) return [];
   const denominator = cross(r, s);
   if (Math.abs(denominator) > 1e-12 * rLength * sLength) {
     const ta = cross(sub(q, p), s) / denominator;
@@ -63,7 +65,7 @@ export function cubicLineRoots(cubic: Cubic, p: Point, q: Point): number[] {
   const off = cubic.map((c) => (d.x * (c.y - p.y) - d.y * (c.x - p.x)) / l);
   if (cubicIsStraight(cubic)) {
     const [o0, , , o3] = off as [number, number, number, number];
-    if (o0 === o3) return o0 === 0 ? [0, 1] : [];
+    if (Math.abs(o0 - o3) <= STRAIGHT_MM) return Math.abs(o0) <= SAME_MM ? [0, 1] : [];
     const t = o0 / (o0 - o3);
     const reach = distance(cubic[0], cubic[3]);
     return t * reach < -SAME_MM || (t - 1) * reach > SAME_MM ? [] : [clamp(t)];
@@ -125,6 +127,9 @@ const flatness = ([a, b, c, d]: Cubic): number =>
     Math.hypot(3 * c.x - a.x - 2 * d.x, 3 * c.y - a.y - 2 * d.y),
   );
 
+/** Length of the control legs: an upper bound of the curve's, which a chord is not on a curve that comes back. */
+const legs = ([a, b, c, d]: Cubic): number => distance(a, b) + distance(b, c) + distance(c, d);
+
 /** The two ends of a run that both curves share, if there is one. */
 function sharedRun(a: Cubic, b: Cubic): CubicMeeting[] {
   const ends: CubicMeeting[] = [];
@@ -143,26 +148,69 @@ function sharedRun(a: Cubic, b: Cubic): CubicMeeting[] {
   return [first, last];
 }
 
+/** A curve that is a line all the same: controls on its chord, never turning back, only the speed is uneven. */
+function lineOf(cubic: Cubic): Cubic | undefined {
+  if (cubicIsStraight(cubic)) return cubic;
+  const [a, b, c, d] = cubic;
+  const chord = sub(d, a);
+  const stray = STRAIGHT_MM * Math.hypot(chord.x, chord.y);
+  if (Math.abs(cross(chord, sub(b, a))) > stray || Math.abs(cross(chord, sub(c, a))) > stray)
+    return undefined;
+  if (dot(sub(b, a), chord) < 0 || dot(sub(c, b), chord) < 0 || dot(sub(d, c), chord) < 0) return undefined;
+  return straightCubic(a, d);
+}
+
+const isPoint = (cubic: Cubic): boolean => cubic.every((p) => distance(p, cubic[0]) <= SAME_MM);
+
 /**
  * All places where two cubics meet, touching included. Boxes are halved until both parts are flat, then Newton polishes;
  * a run lying on the other curve is told by its two ends. Points agree within SAME_MM.
  */
 export function cubicMeetings(a: Cubic, b: Cubic): CubicMeeting[] {
   if (!boxesTouch(pointsBox(a), pointsBox(b), SAME_MM)) return [];
-  const aStraight = cubicIsStraight(a);
-  const bStraight = cubicIsStraight(b);
-  if (aStraight && bStraight) return segments(a, b);
-  if (aStraight) return segmentCurve(a, b);
-  if (bStraight) return segmentCurve(b, a).map(({ ta, tb, point }) => ({ ta: tb, tb: ta, point }));
+  if (isPoint(a)) {
+    const near = nearestPlace(b, a[0]);
+    return near.distance <= SAME_MM ? [{ ta: 0, tb: near.place.t, point: near.point }] : [];
+  }
+  if (isPoint(b)) return swapped(cubicMeetings(b, a));
+  const lineA = lineOf(a);
+  const lineB = lineOf(b);
+  if (!lineA && !lineB) return curves(a, b);
+  const met =
+    lineA && lineB
+      ? segments(lineA, lineB)
+      : lineA
+        ? segmentCurve(lineA, b)
+        : swapped(segmentCurve(lineB!, a));
+  // A line of uneven speed was met as an even one: its own parameter is looked up.
+  if ((!lineA || lineA === a) && (!lineB || lineB === b)) return met;
+  return met.map(({ ta, tb, point }) => ({
+    ta: lineA && lineA !== a ? nearestPlace(a, point).place.t : ta,
+    tb: lineB && lineB !== b ? nearestPlace(b, point).place.t : tb,
+    point,
+  }));
+}
+
+const swapped = (met: CubicMeeting[]): CubicMeeting[] =>
+  met.map(({ ta, tb, point }) => ({ ta: tb, tb: ta, point }));
+
+function curves(a: Cubic, b: Cubic): CubicMeeting[] {
   const found: CubicMeeting[] = [];
   const put = (m: CubicMeeting | undefined, apart: number): void => {
     if (m && !found.some((o) => distance(o.point, m.point) <= apart && Math.abs(o.ta - m.ta) < 0.01))
       found.push(m);
   };
-  let halvings = 0;
+  let work = 0;
+  let looked = false;
+  let shared: CubicMeeting[] | undefined;
   type Part = { readonly curve: Cubic; readonly from: number; readonly to: number };
   const visit = (pa: Part, pb: Part): void => {
-    if (halvings > MANY) return;
+    if (shared || work > LIMIT) return;
+    if (work > MANY && !looked) {
+      looked = true;
+      const run = sharedRun(a, b);
+      if (run.length > 0) shared = run;
+    }
     if (!boxesTouch(pointsBox(pa.curve), pointsBox(pb.curve), SAME_MM)) return;
     const chordA = sub(pa.curve[3], pa.curve[0]);
     const chordB = sub(pb.curve[3], pb.curve[0]);
@@ -170,7 +218,9 @@ export function cubicMeetings(a: Cubic, b: Cubic): CubicMeeting[] {
     const lengthB = Math.hypot(chordB.x, chordB.y);
     const flatA = flatness(pa.curve) <= 0.02 * lengthA;
     const flatB = flatness(pb.curve) <= 0.02 * lengthB;
-    const small = lengthA < SIDE_BY_SIDE_MM && lengthB < SIDE_BY_SIDE_MM;
+    const sizeA = legs(pa.curve);
+    const sizeB = legs(pb.curve);
+    const small = sizeA < SIDE_BY_SIDE_MM && sizeB < SIDE_BY_SIDE_MM;
     const middle = (p: Part, share: number): number => p.from + (p.to - p.from) * share;
     if (flatA && flatB) {
       const turn = cross(chordA, chordB);
@@ -184,6 +234,7 @@ export function cubicMeetings(a: Cubic, b: Cubic): CubicMeeting[] {
         return;
       }
       if (small) {
+        work += APPROACH;
         put(approach(a, b, middle(pa, 0.5), middle(pb, 0.5)), SIDE_BY_SIDE_MM);
         return;
       }
@@ -191,7 +242,7 @@ export function cubicMeetings(a: Cubic, b: Cubic): CubicMeeting[] {
       put(polish(a, b, middle(pa, 0.5), middle(pb, 0.5)), SAME_MM * 4);
       return;
     }
-    halvings++;
+    work++;
     const halve = (p: Part): [Part, Part] => {
       const [first, second] = cubicSplit(p.curve, 0.5);
       const m = middle(p, 0.5);
@@ -200,14 +251,9 @@ export function cubicMeetings(a: Cubic, b: Cubic): CubicMeeting[] {
         { curve: second, from: m, to: p.to },
       ];
     };
-    const splitA = lengthA >= lengthB ? !small || !flatA : flatB && lengthB < SIDE_BY_SIDE_MM / 2;
-    if (splitA || lengthA >= lengthB) for (const part of halve(pa)) visit(part, pb);
+    if (sizeA >= sizeB) for (const part of halve(pa)) visit(part, pb);
     else for (const part of halve(pb)) visit(pa, part);
   };
   visit({ curve: a, from: 0, to: 1 }, { curve: b, from: 0, to: 1 });
-  if (halvings > MANY || found.length > 9) {
-    const run = sharedRun(a, b);
-    if (run.length > 0) return run;
-  }
-  return found.sort((m, n) => m.ta - n.ta);
+  return shared ?? found.sort((m, n) => m.ta - n.ta);
 }

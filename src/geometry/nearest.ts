@@ -75,7 +75,9 @@ export function nearestPlace(path: Path, point: Point): { place: PathPlace; poin
       if (far[k]! > (far[k - 1] ?? Infinity) || far[k]! > (far[k + 1] ?? Infinity)) continue;
       const lo = Math.max(0, k - 1) / SAMPLES;
       const hi = Math.min(SAMPLES, k + 1) / SAMPLES;
-      const t = refine(cubic, point, lo, k / SAMPLES, hi);
+      // The ends are offered already; a control sitting on its end would stop Newton right there.
+      const guess = k === 0 || k === SAMPLES ? (lo + hi) / 2 : k / SAMPLES;
+      const t = refine(cubic, point, lo, guess, hi);
       offer(i, t, cubicPoint(cubic, t));
     }
   }
