@@ -9,3 +9,4 @@ export { EDGE_CHANGE } from './edge-bounds.ts';
 export { bodyAtDepth, depthsOf, girthAtDepth, HIGH_HIP_DEPTH, HIP_DEPTH, type Depths } from './girth-at.ts';
 export { TRUNK } from './reach.ts';
 export { filled } from './level-table.ts';
+export { plausible } from './plausible.ts';
