@@ -127,3 +127,14 @@ function bisect(c: readonly number[]): number {
   }
   return (low + high) / 2;
 }
+
+/** What two clips leave. */
+export function clipMeet(a: Box | null, b: Box): Box {
+  if (!a) return b;
+  return {
+    minX: Math.max(a.minX, b.minX),
+    minY: Math.max(a.minY, b.minY),
+    maxX: Math.min(a.maxX, b.maxX),
+    maxY: Math.min(a.maxY, b.maxY),
+  };
+}

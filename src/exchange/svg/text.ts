@@ -1,11 +1,11 @@
-import { affineAfter, affinePoint } from './affine.ts';
-import type { Affine } from './affine.ts';
-import type { Budget } from './budget.ts';
-import type { DrawnText } from './drawing.ts';
-import type { Style } from './svg-style.ts';
-import { readDeclarations } from './svg-style.ts';
-import type { SvgNode } from './svg-tree.ts';
-import { svgNumbers, svgPx } from './svg-units.ts';
+import { affineAfter, affinePoint } from '../affine.ts';
+import type { Affine } from '../affine.ts';
+import type { Budget } from '../budget.ts';
+import type { DrawnText } from '../drawing.ts';
+import type { Style } from './style.ts';
+import { readDeclarations } from './style.ts';
+import type { SvgNode } from './tree.ts';
+import { svgNumbers, svgPx } from './units.ts';
 
 /** Letters are taken as this wide in share of their height, where only an estimate is needed. */
 const LETTER = 0.55;

@@ -1,6 +1,6 @@
-import type { Box } from '../geometry/index.ts';
-import { crossings, meet } from './tile-crossing.ts';
-import type { BoxedStroke, Crossing, Meeting } from './tile-crossing.ts';
+import type { Box } from '../../geometry/index.ts';
+import { crossings, meet } from './crossing.ts';
+import type { BoxedStroke, Crossing, Meeting } from './crossing.ts';
 
 /** Sheets meant for gluing overlap by less than this, mm. */
 const WIDEST = 45;

@@ -1,9 +1,9 @@
-import { pathMove, pointsBox } from '../geometry/index.ts';
-import type { Box } from '../geometry/index.ts';
-import { cutToBox } from './cut-to-box.ts';
-import type { DrawnText, Drawing, Stroke } from './drawing.ts';
-import type { Assembly } from './tile-assembly.ts';
-import { liesOnBorder, pageFurniture } from './tile-window.ts';
+import { pathMove, pointsBox } from '../../geometry/index.ts';
+import type { Box } from '../../geometry/index.ts';
+import { cutToBox } from '../cut-to-box.ts';
+import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
+import type { Assembly } from './assembly.ts';
+import { liesOnBorder, pageFurniture } from './window.ts';
 
 /** Room between sheets that stand alone, mm. */
 const APART_MM = 60;

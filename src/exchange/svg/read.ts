@@ -1,21 +1,20 @@
-import type { Finding } from '../garment/index.ts';
-import { affineAfter, affinePath, affineScale } from './affine.ts';
-import type { Affine } from './affine.ts';
-import { ReadError, openBudget } from './budget.ts';
-import type { Budget, ReadOptions } from './budget.ts';
-import { cutToBox } from './cut-to-box.ts';
-import type { Belongs, DrawnLayer, DrawnText, Drawing, Stroke } from './drawing.ts';
-import { meet } from './pdf-state.ts';
-import { pointsBox } from '../geometry/index.ts';
-import type { Box } from '../geometry/index.ts';
-import { svgColour } from './svg-colour.ts';
-import { shapesOf } from './svg-shape.ts';
-import { readCss, styleOf } from './svg-style.ts';
-import type { Rule, Style } from './svg-style.ts';
-import { svgTree } from './svg-tree.ts';
-import type { SvgNode, SvgTree } from './svg-tree.ts';
-import { MM_PER_PX, svgLength, svgNumbers, svgPx, svgTransform, viewBoxFit } from './svg-units.ts';
-import { textsOf } from './svg-text.ts';
+import type { Finding } from '../../garment/index.ts';
+import { affineAfter, affinePath, affineScale } from '../affine.ts';
+import type { Affine } from '../affine.ts';
+import { ReadError, openBudget } from '../budget.ts';
+import type { Budget, ReadOptions } from '../budget.ts';
+import { clipMeet, cutToBox } from '../cut-to-box.ts';
+import type { Belongs, DrawnLayer, DrawnText, Drawing, Stroke } from '../drawing.ts';
+import { pointsBox } from '../../geometry/index.ts';
+import type { Box } from '../../geometry/index.ts';
+import { svgColour } from './colour.ts';
+import { shapesOf } from './shape.ts';
+import { readCss, styleOf } from './style.ts';
+import type { Rule, Style } from './style.ts';
+import { svgTree } from './tree.ts';
+import type { SvgNode, SvgTree } from './tree.ts';
+import { MM_PER_PX, svgLength, svgNumbers, svgPx, svgTransform, viewBoxFit } from './units.ts';
+import { textsOf } from './text.ts';
 
 /** What flows down the tree. */
 interface Flow {
@@ -271,7 +270,7 @@ function clipOf(node: SvgNode, matrix: Affine, flow: Flow, tree: SvgTree, budget
           affinePath(affineAfter(matrix, svgTransform(child.attributes['transform'])), shape.path),
         ),
   );
-  return points.length > 0 ? meet(flow.clip, pointsBox(points)) : flow.clip;
+  return points.length > 0 ? clipMeet(flow.clip, pointsBox(points)) : flow.clip;
 }
 
 function belongsOf(node: SvgNode, above: Belongs | undefined): Belongs | undefined {

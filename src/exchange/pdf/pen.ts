@@ -1,6 +1,6 @@
-import type { Box } from '../geometry/index.ts';
-import type { Affine } from './affine.ts';
-import { STAY } from './affine.ts';
+import type { Box } from '../../geometry/index.ts';
+import type { Affine } from '../affine.ts';
+import { STAY } from '../affine.ts';
 
 /** The part of the graphics state that says how a line looks, in the units of the page's own space. */
 export interface PenState {
@@ -37,16 +37,6 @@ export function numbersOf(value: unknown): number[] {
 export function matrixOf(value: unknown): Affine | null {
   const n = numbersOf(value);
   return n.length === 6 ? (n as unknown as Affine) : null;
-}
-
-export function meet(a: Box | null, b: Box): Box {
-  if (!a) return b;
-  return {
-    minX: Math.max(a.minX, b.minX),
-    minY: Math.max(a.minY, b.minY),
-    maxX: Math.min(a.maxX, b.maxX),
-    maxY: Math.min(a.maxY, b.maxY),
-  };
 }
 
 /** A dash with no extent or with only zeros is an unbroken line. */

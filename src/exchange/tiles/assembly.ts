@@ -1,15 +1,15 @@
-import { pointsBox } from '../geometry/index.ts';
-import type { Box } from '../geometry/index.ts';
-import type { Finding } from '../garment/index.ts';
-import { ReadError } from './budget.ts';
-import type { ReadOptions } from './budget.ts';
-import type { DrawnText, Drawing, Stroke } from './drawing.ts';
-import { boxed } from './tile-crossing.ts';
-import { cellsQuality, findLayout } from './tile-layout.ts';
-import type { Cell, Layout } from './tile-layout.ts';
-import { borders, findOverlap } from './tile-overlap.ts';
-import type { BorderSet } from './tile-overlap.ts';
-import { liesOnBorder, pageFurniture, windowCandidates } from './tile-window.ts';
+import { pointsBox } from '../../geometry/index.ts';
+import type { Box } from '../../geometry/index.ts';
+import type { Finding } from '../../garment/index.ts';
+import { ReadError } from '../budget.ts';
+import type { ReadOptions } from '../budget.ts';
+import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
+import { boxed } from './crossing.ts';
+import { cellsQuality, findLayout } from './layout.ts';
+import type { Cell, Layout } from './layout.ts';
+import { borders, findOverlap } from './overlap.ts';
+import type { BorderSet } from './overlap.ts';
+import { liesOnBorder, pageFurniture, windowCandidates } from './window.ts';
 
 /** How the pages lie together; shown to the person, who may correct it. */
 export interface Assembly {

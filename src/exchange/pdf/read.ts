@@ -1,13 +1,13 @@
-import type { Finding } from '../garment/index.ts';
-import { affineAfter } from './affine.ts';
-import type { Affine } from './affine.ts';
-import { ReadError, openBudget } from './budget.ts';
-import type { Budget, ReadOptions } from './budget.ts';
-import type { DrawnLayer, DrawnPage, DrawnText, Drawing, Stroke } from './drawing.ts';
-import { pdfLibrary } from './pdf-library.ts';
-import type { PdfLibrary } from './pdf-library.ts';
-import { pageStrokes } from './pdf-page.ts';
-import { pageTexts } from './pdf-text.ts';
+import type { Finding } from '../../garment/index.ts';
+import { affineAfter } from '../affine.ts';
+import type { Affine } from '../affine.ts';
+import { ReadError, openBudget } from '../budget.ts';
+import type { Budget, ReadOptions } from '../budget.ts';
+import type { DrawnLayer, DrawnPage, DrawnText, Drawing, Stroke } from '../drawing.ts';
+import { pdfLibrary } from './library.ts';
+import type { PdfLibrary } from './library.ts';
+import { pageStrokes } from './page.ts';
+import { pageTexts } from './text.ts';
 
 const MM_PER_POINT = 25.4 / 72;
 

@@ -1,13 +1,13 @@
-import { pointsBox } from '../geometry/index.ts';
-import type { Point } from '../geometry/index.ts';
-import { affineAfter, affinePath, affinePoint, affineScale } from './affine.ts';
-import type { Affine } from './affine.ts';
-import type { Budget } from './budget.ts';
-import { cutToBox } from './cut-to-box.ts';
-import type { Stroke } from './drawing.ts';
-import type { PdfLibrary } from './pdf-library.ts';
-import { FRESH_PEN, colourOf, dashOf, matrixOf, meet, numbersOf } from './pdf-state.ts';
-import type { PenState } from './pdf-state.ts';
+import { pointsBox } from '../../geometry/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import { affineAfter, affinePath, affinePoint, affineScale } from '../affine.ts';
+import type { Affine } from '../affine.ts';
+import type { Budget } from '../budget.ts';
+import { clipMeet, cutToBox } from '../cut-to-box.ts';
+import type { Stroke } from '../drawing.ts';
+import type { PdfLibrary } from './library.ts';
+import { FRESH_PEN, colourOf, dashOf, matrixOf, numbersOf } from './pen.ts';
+import type { PenState } from './pen.ts';
 
 /** The library's list of drawing steps of one page: parallel arrays. */
 export interface PdfSteps {
@@ -85,7 +85,7 @@ export function pageStrokes(
     }
     if (clipNext) {
       clipNext = false;
-      pen = { ...pen, clip: meet(pen.clip, pointsBox(subPaths.flatMap((sub) => sub.points))) };
+      pen = { ...pen, clip: clipMeet(pen.clip, pointsBox(subPaths.flatMap((sub) => sub.points))) };
     }
   };
 
@@ -145,7 +145,7 @@ export function pageStrokes(
         if (box.length === 4) {
           const [x0, y0, x1, y1] = box as [number, number, number, number];
           const corners = [x0, x1].flatMap((x) => [y0, y1].map((y) => affinePoint(pen.matrix, { x, y })));
-          pen = { ...pen, clip: meet(pen.clip, pointsBox(corners)) };
+          pen = { ...pen, clip: clipMeet(pen.clip, pointsBox(corners)) };
         }
         break;
       }

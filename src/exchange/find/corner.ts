@@ -1,5 +1,15 @@
-import { cubicCount, pathEnd, pathJoin, pathLength, pathReverse, pathStart, placeAtLength, placePoint, pathsArea } from '../geometry/index.ts';
-import type { Path, Point } from '../geometry/index.ts';
+import {
+  cubicCount,
+  pathEnd,
+  pathJoin,
+  pathLength,
+  pathReverse,
+  pathStart,
+  placeAtLength,
+  placePoint,
+  pathsArea,
+} from '../../geometry/index.ts';
+import type { Path, Point } from '../../geometry/index.ts';
 
 /** A corner of a closed outline: which point of it, and by how much it turns (left positive, radians). */
 export interface Corner {
@@ -36,7 +46,8 @@ export function outlineCorners(path: Path): Corner[] {
     const near = turnBetween(at(s - reach * 0.15), point, at(s + reach * 0.15));
     const wide = turnBetween(at(s - reach), point, at(s + reach));
     // A corner turns at its point; a tight curve turns only over its length.
-    if (Math.abs(wide) > CORNER && Math.abs(near) > CORNER * 0.8) found.push({ cubic: i, point, turn: wide, at: s });
+    if (Math.abs(wide) > CORNER && Math.abs(near) > CORNER * 0.8)
+      found.push({ cubic: i, point, turn: wide, at: s });
   }
   return merged(found, total);
 }
@@ -66,7 +77,11 @@ export function cutOutline(path: Path, cubics: readonly number[]): Path[] {
     const to = cubics[(k + 1) % cubics.length]!;
     if (to > from) return path.slice(3 * from, 3 * to + 1);
     const head = path.slice(3 * from, 3 * n + 1);
-    return to === 0 ? head : head.length < 4 ? path.slice(0, 3 * to + 1) : pathJoin([head, joined(path.slice(0, 3 * to + 1), pathEnd(head))]);
+    return to === 0
+      ? head
+      : head.length < 4
+        ? path.slice(0, 3 * to + 1)
+        : pathJoin([head, joined(path.slice(0, 3 * to + 1), pathEnd(head))]);
   });
 }
 

@@ -1,8 +1,8 @@
 import svgpath from 'svgpath';
-import type { Path, Point } from '../geometry/index.ts';
-import type { Budget } from './budget.ts';
-import type { SvgNode } from './svg-tree.ts';
-import { svgNumbers, svgPx } from './svg-units.ts';
+import type { Path, Point } from '../../geometry/index.ts';
+import type { Budget } from '../budget.ts';
+import type { SvgNode } from './tree.ts';
+import { svgNumbers, svgPx } from './units.ts';
 
 export interface Shape {
   readonly path: Path;

@@ -1,5 +1,5 @@
-import type { BorderSet } from './tile-overlap.ts';
-import { matched } from './tile-crossing.ts';
+import type { BorderSet } from './overlap.ts';
+import { matched } from './crossing.ts';
 
 /** A page's place in the grid; row 0 is the top row. `page` indexes the list of pages given. */
 export interface Cell {

@@ -13,8 +13,8 @@ import {
   placeAtShare,
   placePoint,
   placeTangent,
-} from '../geometry/index.ts';
-import type { Path, Point } from '../geometry/index.ts';
+} from '../../geometry/index.ts';
+import type { Path, Point } from '../../geometry/index.ts';
 
 /** Samples taken on each span of a fit; enough that a cubic cannot hide a bump between two. */
 const SAMPLES = 24;
@@ -51,7 +51,10 @@ function chordOff(path: Path): number {
   const a = pathStart(path);
   const b = pathEnd(path);
   const chord = Math.hypot(b.x - a.x, b.y - a.y) || 1;
-  return Math.max(0, ...path.map((p) => Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / chord));
+  return Math.max(
+    0,
+    ...path.map((p) => Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / chord),
+  );
 }
 
 const isStraight = (path: Path): boolean => chordOff(path) < STRAIGHT;
@@ -65,7 +68,9 @@ function alreadySame(paths: readonly Path[]): boolean {
     let sum = 0;
     return Array.from({ length: n }, (_, i) => (sum += pathLength(path.slice(3 * i, 3 * i + 4)) / total));
   });
-  return shares.every((own) => own.every((share, i) => Math.abs(share - shares[0]![i]!) < 0.06 && share - (own[i - 1] ?? 0) > 0.02));
+  return shares.every((own) =>
+    own.every((share, i) => Math.abs(share - shares[0]![i]!) < 0.06 && share - (own[i - 1] ?? 0) > 0.02),
+  );
 }
 
 function fitSpans(path: Path, spans: number): Path {
@@ -76,7 +81,12 @@ function fitSpans(path: Path, spans: number): Path {
     points[0] = i === 0 ? pathStart(path) : pathEnd(parts[i - 1]!);
     if (i === spans - 1) points[SAMPLES] = pathEnd(path);
     // A tolerance beyond reach keeps the fit to one cubic.
-    parts.push(fitPath(points, Number.MAX_VALUE, { startTangent: direction(path, i / spans), endTangent: direction(path, (i + 1) / spans) }));
+    parts.push(
+      fitPath(points, Number.MAX_VALUE, {
+        startTangent: direction(path, i / spans),
+        endTangent: direction(path, (i + 1) / spans),
+      }),
+    );
   }
   return pathJoin(parts);
 }

@@ -1,6 +1,6 @@
 import { SaxesParser } from 'saxes';
-import { ReadError } from './budget.ts';
-import type { Budget } from './budget.ts';
+import { ReadError } from '../budget.ts';
+import type { Budget } from '../budget.ts';
 
 /** An element as read: names without their namespace, attributes as written. Text between elements is kept for `text` and `style` only. */
 export interface SvgNode {

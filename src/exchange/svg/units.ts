@@ -1,5 +1,5 @@
-import { STAY, affineAfter } from './affine.ts';
-import type { Affine } from './affine.ts';
+import { STAY, affineAfter } from '../affine.ts';
+import type { Affine } from '../affine.ts';
 
 /** User units (CSS px, 96 to the inch) in one unit of each name (CSS Values 3, section 6.2; memory). */
 const PX: Readonly<Record<string, number>> = {

@@ -1,5 +1,14 @@
-import { pathEnd, pathJoin, pathLength, pathReverse, pathStart, placeTangent, cubicCount, linePath } from '../geometry/index.ts';
-import type { Path, Point } from '../geometry/index.ts';
+import {
+  pathEnd,
+  pathJoin,
+  pathLength,
+  pathReverse,
+  pathStart,
+  placeTangent,
+  cubicCount,
+  linePath,
+} from '../../geometry/index.ts';
+import type { Path, Point } from '../../geometry/index.ts';
 
 /** A run made of one or more strokes of one style. */
 export interface Chain {
@@ -43,10 +52,15 @@ interface Live {
  * Where three or more ends meet, ticks with a free end are left out, then the straightest pair goes on.
  */
 export function chainPaths(paths: readonly { readonly path: Path; readonly closed: boolean }[]): Chain[] {
-  const done: Chain[] = paths.filter((one) => one.closed).map((one) => ({ path: one.path, closed: true, strokes: 1, bridged: 0 }));
-  let live: Live[] = paths.filter((one) => !one.closed).map((one) => ({ path: one.path, strokes: 1, bridged: 0 }));
+  const done: Chain[] = paths
+    .filter((one) => one.closed)
+    .map((one) => ({ path: one.path, closed: true, strokes: 1, bridged: 0 }));
+  let live: Live[] = paths
+    .filter((one) => !one.closed)
+    .map((one) => ({ path: one.path, strokes: 1, bridged: 0 }));
   // Only a style of many short strokes was drawn in dashes; elsewhere a gap is a gap.
-  const dashed = live.length > 30 && live.filter((one) => pathLength(one.path) < TICK_MM).length > live.length * 0.7;
+  const dashed =
+    live.length > 30 && live.filter((one) => pathLength(one.path) < TICK_MM).length > live.length * 0.7;
   live = settle(live, done, (chains) => touchingPairs(chains, dashed));
   if (dashed) live = settle(live, done, facingPairs);
   for (const one of live) done.push({ ...one, closed: false });
@@ -75,13 +89,22 @@ function settle(chains: readonly Live[], done: Chain[], pairing: Pairing): Live[
     const bridged = gap > JOIN_MM ? gap : 0;
     if (ra === rb) {
       if (!sameEnds(one.path, a.point, b.point)) continue;
-      done.push({ path: closeUp(one.path), closed: true, strokes: one.strokes, bridged: one.bridged + bridged });
+      done.push({
+        path: closeUp(one.path),
+        closed: true,
+        strokes: one.strokes,
+        bridged: one.bridged + bridged,
+      });
       live[ra] = null;
       continue;
     }
     const first = near(pathEnd(one.path), a.point) ? one.path : pathReverse(one.path);
     const second = near(pathStart(two.path), b.point) ? two.path : pathReverse(two.path);
-    live[ra] = { path: joinOver(first, second), strokes: one.strokes + two.strokes, bridged: one.bridged + two.bridged + bridged };
+    live[ra] = {
+      path: joinOver(first, second),
+      strokes: one.strokes + two.strokes,
+      bridged: one.bridged + two.bridged + bridged,
+    };
     live[rb] = null;
     at[rb] = ra;
   }
@@ -91,7 +114,8 @@ function settle(chains: readonly Live[], done: Chain[], pairing: Pairing): Live[
 const near = (a: Point, b: Point): boolean => Math.hypot(a.x - b.x, a.y - b.y) <= JOIN_MM;
 
 const sameEnds = (path: Path, a: Point, b: Point): boolean =>
-  (near(pathStart(path), a) && near(pathEnd(path), b)) || (near(pathStart(path), b) && near(pathEnd(path), a));
+  (near(pathStart(path), a) && near(pathEnd(path), b)) ||
+  (near(pathStart(path), b) && near(pathEnd(path), a));
 
 /** Second begins where first ends: a hair's gap is closed by moving the seam point, a wider one by a straight run. */
 function joinOver(first: Path, second: Path): Path {
@@ -139,7 +163,8 @@ function grid(ends: readonly End[], cell: number): (point: Point) => End[] {
     const cx = Math.floor(point.x / cell);
     const cy = Math.floor(point.y / cell);
     const found: End[] = [];
-    for (let x = cx - 1; x <= cx + 1; x++) for (let y = cy - 1; y <= cy + 1; y++) found.push(...(cells.get(key(x, y)) ?? []));
+    for (let x = cx - 1; x <= cx + 1; x++)
+      for (let y = cy - 1; y <= cy + 1; y++) found.push(...(cells.get(key(x, y)) ?? []));
     return found;
   };
 }
@@ -147,7 +172,8 @@ function grid(ends: readonly End[], cell: number): (point: Point) => End[] {
 function touchingPairs(chains: readonly Live[], dashed: boolean): [End, End][] {
   const ends = endsOf(chains);
   const around = grid(ends, JOIN_MM * 2);
-  const neighbours = (end: End) => around(end.point).filter((other) => other !== end && near(other.point, end.point));
+  const neighbours = (end: End) =>
+    around(end.point).filter((other) => other !== end && near(other.point, end.point));
   const free = new Set(ends.filter((end) => neighbours(end).length === 0).map((end) => end.chain));
   const tick = (end: End) => free.has(end.chain) && pathLength(chains[end.chain]!.path) < TICK_MM;
   const used = new Set<End>();
@@ -158,7 +184,9 @@ function touchingPairs(chains: readonly Live[], dashed: boolean): [End, End][] {
     let members = group;
     if (members.length > 2) members = group.filter((one) => !tick(one));
     if (members.length < 2) continue;
-    const options = members.flatMap((a, i) => members.slice(i + 1).map((b) => ({ a, b, bend: 1 + a.out.x * b.out.x + a.out.y * b.out.y })));
+    const options = members.flatMap((a, i) =>
+      members.slice(i + 1).map((b) => ({ a, b, bend: 1 + a.out.x * b.out.x + a.out.y * b.out.y })),
+    );
     // A tick's own two ends are never its continuation.
     options.sort((p, q) => p.bend - q.bend);
     for (const { a, b, bend } of options) {

@@ -1,5 +1,5 @@
-import type { Budget } from './budget.ts';
-import type { SvgNode } from './svg-tree.ts';
+import type { Budget } from '../budget.ts';
+import type { SvgNode } from './tree.ts';
 
 /** The properties that matter to a drawn line; all inherited but `display`. */
 export const PROPERTIES = [

@@ -1,8 +1,8 @@
-import { affineAfter, affinePoint, affineScale } from './affine.ts';
-import type { Affine } from './affine.ts';
-import type { Budget } from './budget.ts';
-import type { DrawnText } from './drawing.ts';
-import { matrixOf } from './pdf-state.ts';
+import { affineAfter, affinePoint, affineScale } from '../affine.ts';
+import type { Affine } from '../affine.ts';
+import type { Budget } from '../budget.ts';
+import type { DrawnText } from '../drawing.ts';
+import { matrixOf } from './pen.ts';
 
 /** Words of one page with place, height and layer. `start` maps the page's own space to mm. */
 export function pageTexts(
