@@ -1,0 +1,213 @@
+import { pathEnd, pathLength, pathStart, perp, scale, sub, unit } from '../geometry/index.ts';
+import { say } from '../garment/index.ts';
+import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
+import { draw, tell } from './change.ts';
+import type { Change } from './change.ts';
+import { edgeRole } from './edge-role.ts';
+import { pullEdges } from './pull.ts';
+import type { Pull } from './pull.ts';
+import { halfOf, isSleeve, leaders } from './roles.ts';
+import type { Half } from './roles.ts';
+
+/** A cap half is fitted to this; a tenth of what a walked seam notices. */
+const FIT_MM = 0.05;
+/** Both halves changed alike within this: the armhole grew or shrank in depth, and the cap's height follows. Else its width does, on the half that changed. */
+const ALIKE_MM = 2;
+
+interface Cap {
+  readonly seam: Seam;
+  readonly sleeve: string;
+  readonly front: readonly EdgeRef[];
+  readonly back: readonly EdgeRef[];
+  readonly armhole: readonly EdgeRef[];
+}
+
+const capHalf = (piece: DrawnPiece, ref: EdgeRef): Half | undefined => {
+  const edge = piece.edges.find((e) => e.id === ref.edge);
+  const words = `${ref.edge} ${edge?.name ?? ''}`.toLowerCase();
+  return /front/.test(words) ? 'front' : /back/.test(words) ? 'back' : undefined;
+};
+
+/** Every armhole seam of the garment with its sleeve, lining sleeves left out: they follow their shell. */
+export function capsOf(garment: Garment): Cap[] {
+  const sleeves = new Map(
+    leaders(garment)
+      .filter(isSleeve)
+      .map((p) => [p.id, p]),
+  );
+  return garment.seams.flatMap((seam) => {
+    const cap = [seam.a, seam.b].find((chain) => chain.every((r) => isCap(sleeves.get(r.piece), r)));
+    const sleeve = cap?.[0] && sleeves.get(cap[0].piece);
+    if (!cap || !sleeve) return [];
+    const of = (half: Half): EdgeRef[] => cap.filter((r) => capHalf(sleeve, r) === half);
+    return [
+      {
+        seam,
+        sleeve: sleeve.id,
+        front: of('front'),
+        back: of('back'),
+        armhole: cap === seam.a ? seam.b : seam.a,
+      },
+    ];
+  });
+}
+
+function isCap(piece: DrawnPiece | undefined, ref: EdgeRef): boolean {
+  const edge = piece?.edges.find((e) => e.id === ref.edge);
+  return edge !== undefined && edgeRole(edge) === 'cap';
+}
+
+const lengthOf = (garment: Garment, refs: readonly EdgeRef[]): number =>
+  refs.reduce((sum, ref) => {
+    const edge = garment.pieces.find((p) => p.id === ref.piece)?.edges.find((e) => e.id === ref.edge);
+    return sum + (edge ? pathLength(edge.path) : 0);
+  }, 0);
+
+const armholeOf = (garment: Garment, cap: Cap, half: Half): EdgeRef[] =>
+  cap.armhole.filter((r) => {
+    const piece = garment.pieces.find((p) => p.id === r.piece);
+    return piece !== undefined && halfOf(piece) === half;
+  });
+
+/** The corner where the two cap halves meet, as the edge that starts there; undefined when the cap is one edge. */
+export function crown(piece: DrawnPiece): string | undefined {
+  const i = piece.edges.findIndex(
+    (e, k) =>
+      edgeRole(e) === 'cap' &&
+      edgeRole(piece.edges[(k + piece.edges.length - 1) % piece.edges.length]!) === 'cap',
+  );
+  return piece.edges[i]?.id;
+}
+
+/** The pull that moves a cap half's underarm corner outwards by `mm`, square to the underarm seam, so that the seam keeps its length. */
+export function widenAt(piece: DrawnPiece, capEdge: string, mm: number): Pull {
+  const n = piece.edges.length;
+  const i = piece.edges.findIndex((e) => e.id === capEdge);
+  const edge = piece.edges[i]!;
+  const before = piece.edges[(i + n - 1) % n]!;
+  const atStart = edgeRole(before) !== 'cap';
+  const seam = atStart ? before : piece.edges[(i + 1) % n]!;
+  // Outlines run counter-clockwise: outwards is to the right of the underarm seam's direction.
+  const end = seam.path.length - 1;
+  const along = atStart
+    ? sub(pathEnd(seam.path), seam.path[end - 1]!)
+    : sub(seam.path[1]!, pathStart(seam.path));
+  const out = scale(perp(unit(along)), -mm);
+  return { edge: edge.id, at: atStart ? 0 : 1, by: out };
+}
+
+/** Secant on a length that grows with x; gives the x at which it is `wanted`, or undefined when it does not settle. */
+export function solveLength(
+  lengthFor: (x: number) => number,
+  wanted: number,
+  first: number,
+): number | undefined {
+  let x0 = 0;
+  let f0 = lengthFor(0) - wanted;
+  let x1 = first;
+  for (let round = 0; round < 20; round++) {
+    const f1 = lengthFor(x1) - wanted;
+    if (Math.abs(f1) < FIT_MM / 10) return x1;
+    if (f1 === f0) return undefined;
+    const next = x1 - (f1 * (x1 - x0)) / (f1 - f0);
+    [x0, f0, x1] = [x1, f1, next];
+  }
+  return undefined;
+}
+
+const edgeLengthOf = (piece: DrawnPiece, refs: readonly EdgeRef[]): number =>
+  refs.reduce((sum, r) => sum + pathLength(piece.edges.find((e) => e.id === r.edge)?.path ?? []), 0);
+
+/** The sleeve with its crown raised by `mm` (a one-edge cap has none and stays). */
+export function raiseCrown(piece: DrawnPiece, mm: number): DrawnPiece {
+  const edge = crown(piece);
+  return edge ? pullEdges(piece, [{ edge, at: 0, by: { x: 0, y: mm }, smooth: true }]) : piece;
+}
+
+/** The sleeve with a cap half longer by `by`, at its underarm corner. */
+function widenHalf(piece: DrawnPiece, refs: readonly EdgeRef[], by: number): DrawnPiece | undefined {
+  const ends = refs.filter((r) => {
+    const n = piece.edges.length;
+    const i = piece.edges.findIndex((e) => e.id === r.edge);
+    return edgeRole(piece.edges[(i + n - 1) % n]!) !== 'cap' || edgeRole(piece.edges[(i + 1) % n]!) !== 'cap';
+  });
+  const edge = ends[0]?.edge;
+  if (!edge) return undefined;
+  const wanted = edgeLengthOf(piece, refs) + by;
+  const widened = (x: number): DrawnPiece => pullEdges(piece, [widenAt(piece, edge, x)]);
+  const x = solveLength((mm) => edgeLengthOf(widened(mm), refs), wanted, by);
+  return x === undefined ? undefined : widened(x);
+}
+
+/**
+ * Gives each half of the cap what its half of the armhole gained or lost, so that the ease stays as it was meant (trade.md 5.12, armhole/sleeve walk rule).
+ * A sleeve whose cap could not be brought to it is a finding.
+ */
+export function capsFollow(change: Change): void {
+  const { before } = change;
+  for (const cap of capsOf(change.garment)) {
+    const grown = (half: Half): number =>
+      lengthOf(change.garment, armholeOf(change.garment, cap, half)) -
+      lengthOf(before, armholeOf(before, cap, half));
+    const now = { front: grown('front'), back: grown('back') };
+    const own = (half: Half): number => lengthOf(change.garment, cap[half]) - lengthOf(before, cap[half]);
+    const need = { front: now.front - own('front'), back: now.back - own('back') };
+    if (Math.abs(need.front) < FIT_MM && Math.abs(need.back) < FIT_MM) continue;
+    if (cap.front.length === 0 || cap.back.length === 0) {
+      tell(change, unreached(cap, need.front + need.back, 'its cap is not drawn as a front and a back half'));
+      continue;
+    }
+    const fitted = fit(change, cap, need);
+    tell(
+      change,
+      fitted
+        ? followed(cap, now)
+        : unreached(cap, need.front + need.back, 'no cap of that length could be drawn'),
+    );
+  }
+}
+
+function fit(change: Change, cap: Cap, need: { front: number; back: number }): boolean {
+  let done = true;
+  draw(change, cap.sleeve, (sleeve) => {
+    let piece = sleeve;
+    const target = {
+      front: edgeLengthOf(piece, cap.front) + need.front,
+      back: edgeLengthOf(piece, cap.back) + need.back,
+    };
+    if (Math.abs(need.front - need.back) < ALIKE_MM && crown(piece)) {
+      const whole = target.front + target.back;
+      const both = (p: DrawnPiece): number => edgeLengthOf(p, cap.front) + edgeLengthOf(p, cap.back);
+      const up = solveLength((mm) => both(raiseCrown(piece, mm)), whole, need.front);
+      if (up !== undefined) piece = raiseCrown(piece, up);
+    }
+    for (const half of ['front', 'back'] as const) {
+      const by = target[half] - edgeLengthOf(piece, cap[half]);
+      if (Math.abs(by) < FIT_MM) continue;
+      const wider = widenHalf(piece, cap[half], by);
+      if (wider) piece = wider;
+      else done = false;
+    }
+    return done ? piece : sleeve;
+  });
+  return done;
+}
+
+const followed = (cap: Cap, by: { front: number; back: number }) => ({
+  code: 'cap-follows',
+  severity: 'note' as const,
+  where: { piece: cap.sleeve, seam: cap.seam.id },
+  amount: by.front + by.back,
+  message: `Sleeve cap: front half ${signed(by.front)}, back half ${signed(by.back)}, as the armhole, so that its ease stays the same.`,
+});
+
+const unreached = (cap: Cap, by: number, why: string) => ({
+  code: 'cap-not-reached',
+  severity: 'warning' as const,
+  where: { piece: cap.sleeve, seam: cap.seam.id },
+  amount: by,
+  message: `The armhole changed by ${say(by)}, but the sleeve cap could not follow: ${why}. Its ease is no longer as intended.`,
+});
+
+const signed = (mm: number): string =>
+  Math.abs(mm) < 0.05 ? 'unchanged' : `${mm > 0 ? 'longer' : 'shorter'} by ${say(Math.abs(mm))}`;

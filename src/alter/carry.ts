@@ -1,0 +1,153 @@
+import {
+  distance,
+  lengthAtPlace,
+  movePoint,
+  nearestPlace,
+  pathBetween,
+  pathEnd,
+  pathLength,
+  pathMove,
+  pathStart,
+  placeAtLength,
+  placePoint,
+} from '../geometry/index.ts';
+import type { Motion, Path, PathPlace, Point } from '../geometry/index.ts';
+import type { DrawnPiece, Edge, InnerLine } from '../garment/index.ts';
+import { anchorLevels } from './anchor.ts';
+
+/** A hinge this near to an edge lies on it: two stored coordinates may each be off by STORED_MM. */
+export const ON_EDGE_MM = 0.05;
+
+/**
+ * How the parts of a cut piece move. Part 0 stays. The runs of the outline between two parts are redrawn by `bridge`;
+ * everything else moves rigidly.
+ */
+export interface Carriage {
+  /** The part a point of the piece belongs to. */
+  readonly partOf: (point: Point) => number;
+  /** Overrides `partOf` for the corner where edge number `index` starts: two corners may share one point (a slit). */
+  readonly cornerPart?: (index: number) => number | undefined;
+  /** Motion of each part; `undefined` stays. */
+  readonly motions: readonly (Motion | undefined)[];
+  /** Points that stay whichever part they are counted to. */
+  readonly hinges: readonly Point[];
+  /** Whether a level crossing at this point is far enough from the cut to hold the redrawn run. */
+  readonly holds: (point: Point) => boolean;
+  /** The run from a point of part `a` to a point of part `b`, redrawn. Same number of points. */
+  readonly bridge: (run: Path, a: number, b: number) => Path;
+}
+
+interface Node {
+  readonly place: PathPlace;
+  /** `undefined` on a hinge: it belongs to both neighbours. */
+  readonly part: number | undefined;
+}
+
+const moved = (path: Path, motion: Motion | undefined): Path => (motion ? pathMove(path, motion) : path);
+
+function joined(runs: readonly Path[]): Path {
+  const out: Point[] = [...runs[0]!];
+  for (let i = 1; i < runs.length; i++) for (let k = 1; k < runs[i]!.length; k++) out.push(runs[i]![k]!);
+  return out;
+}
+
+/**
+ * An edge with its path redrawn: notches and level crossings keep their place on the cloth.
+ * `before` and `after` have the same cubics one to one; `before` is the old path, perhaps cut into more cubics.
+ */
+export function redrawEdge(edge: Edge<'one'>, before: Path, after: Path): Edge<'one'> {
+  const old = pathLength(before);
+  const whole = pathLength(after);
+  const at = (share: number): number => {
+    if (share <= 0 || share >= 1 || whole <= 0) return share;
+    return Math.min(1, Math.max(0, lengthAtPlace(after, placeAtLength(before, share * old)) / whole));
+  };
+  return {
+    ...edge,
+    path: after,
+    crossings: edge.crossings.map((c) => ({ ...c, at: at(c.at) })),
+    notches: edge.notches.map((n) => ({ ...n, at: at(n.at) })),
+  };
+}
+
+function innerNodes(edge: Edge<'one'>, c: Carriage): Node[] {
+  const { path } = edge;
+  const nodes: Node[] = [];
+  for (const crossing of edge.crossings) {
+    if (crossing.at <= 0 || crossing.at >= 1) continue;
+    const place = placeAtLength(path, crossing.at * pathLength(path));
+    const point = placePoint(path, place);
+    if (c.holds(point)) nodes.push({ place, part: c.partOf(point) });
+  }
+  for (const hinge of c.hinges) {
+    const near = nearestPlace(path, hinge);
+    const atEnd =
+      distance(near.point, pathStart(path)) < ON_EDGE_MM || distance(near.point, pathEnd(path)) < ON_EDGE_MM;
+    if (near.distance < ON_EDGE_MM && !atEnd) nodes.push({ place: near.place, part: undefined });
+  }
+  return nodes.toSorted((a, b) => a.place.cubic - b.place.cubic || a.place.t - b.place.t);
+}
+
+function carryEdge(edge: Edge<'one'>, from: number, to: number, c: Carriage): Edge<'one'> {
+  const { path } = edge;
+  if (from === to && path.every((p) => c.partOf(p) === from)) {
+    const motion = c.motions[from];
+    return motion ? { ...edge, path: pathMove(path, motion) } : edge;
+  }
+  const isHinge = (p: Point): boolean => c.hinges.some((h) => distance(h, p) < ON_EDGE_MM);
+  const nodes: Node[] = [
+    { place: { cubic: 0, t: 0 }, part: isHinge(pathStart(path)) ? undefined : from },
+    ...innerNodes(edge, c),
+    { place: { cubic: (path.length - 1) / 3 - 1, t: 1 }, part: isHinge(pathEnd(path)) ? undefined : to },
+  ];
+  const before: Path[] = [];
+  const after: Path[] = [];
+  for (let i = 1; i < nodes.length; i++) {
+    const run = pathBetween(path, nodes[i - 1]!.place, nodes[i]!.place);
+    const a = nodes[i - 1]!.part ?? nodes[i]!.part ?? 0;
+    const b = nodes[i]!.part ?? a;
+    before.push(run);
+    after.push(a === b ? moved(run, c.motions[a]) : c.bridge(run, a, b));
+  }
+  return redrawEdge(edge, joined(before), joined(after));
+}
+
+function carryLine(line: InnerLine<'one'>, c: Carriage): InnerLine<'one'> {
+  const a = c.partOf(pathStart(line.path));
+  const b = c.partOf(pathEnd(line.path));
+  if (a === b) return c.motions[a] ? { ...line, path: moved(line.path, c.motions[a]) } : line;
+  if (line.kind !== 'grain') return { ...line, path: c.bridge(line.path, a, b) };
+  return { ...line, path: stretchedGrain(line.path, a, b, c) };
+}
+
+/** A grainline that the cut crosses keeps its direction; its moved end goes along with the cloth as far as it can on that line. */
+function stretchedGrain(path: Path, a: number, b: number, c: Carriage): Path {
+  const still = a === 0 ? pathStart(path) : pathEnd(path);
+  const end = a === 0 ? pathEnd(path) : pathStart(path);
+  const motion = c.motions[a === 0 ? b : a];
+  if (!motion) return path;
+  const gone = movePoint(end, motion);
+  const along = { x: end.x - still.x, y: end.y - still.y };
+  const size = along.x * along.x + along.y * along.y;
+  const share = size > 0 ? ((gone.x - still.x) * along.x + (gone.y - still.y) * along.y) / size : 1;
+  return path.map((p) => ({ x: still.x + (p.x - still.x) * share, y: still.y + (p.y - still.y) * share }));
+}
+
+/**
+ * The piece with its parts moved: outline redrawn between them, notches, crossings, marks and lines carried along,
+ * level lines drawn from outline to outline again. Edges that did not move are the same objects.
+ */
+export function carry(piece: DrawnPiece, c: Carriage): DrawnPiece {
+  const corner = piece.edges.map((e, i) => c.cornerPart?.(i) ?? c.partOf(pathStart(e.path)));
+  const edges = piece.edges.map((e, i) => carryEdge(e, corner[i]!, corner[(i + 1) % corner.length]!, c));
+  const lines = piece.lines.map((line) => carryLine(line, c));
+  const marks = piece.marks.map((mark) => {
+    const motion = c.motions[c.partOf(mark.at)];
+    return motion ? { ...mark, at: movePoint(mark.at, motion) } : mark;
+  });
+  const same =
+    edges.every((e, i) => e === piece.edges[i]) &&
+    lines.every((l, i) => l === piece.lines[i]) &&
+    marks.every((m, i) => m === piece.marks[i]);
+  return same ? piece : anchorLevels(piece, { ...piece, edges, lines, marks });
+}

@@ -1,0 +1,64 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { choiceParam, inch, lengthParam, longer } from '../param.ts';
+import { edgesOf, hasEdge } from '../edge-role.ts';
+import { draw } from '../change.ts';
+import { pullEdges } from '../pull.ts';
+import { needPanels } from '../roles.ts';
+import { runOn } from '../run-on.ts';
+import { lineBetween, slideHalf } from '../slide-half.ts';
+
+export const skirtLength: Alteration = {
+  id: 'skirt-length',
+  group: 'length',
+  name: 'Skirt length',
+  when: 'The hem should end lower or higher; the hip line stays where it is.',
+  source:
+    'docs/trade.md 5.2 (line below the hip, about 6 in on gored skirts, or at the hem; common practice)',
+  params: [
+    lengthParam('amount', 'all round', {
+      default: 0,
+      min: -600,
+      max: 400,
+      limit: {
+        most: inch(6),
+        say: 'Check the width at the hem: over this it is no longer the skirt as designed.',
+        source: 'common practice',
+      },
+    }),
+    choiceParam('where', 'where', [
+      { id: 'line', name: 'between hip and hem, hem width kept' },
+      { id: 'hem', name: 'at the hem, side lines run on' },
+    ]),
+  ],
+  reach: ['every panel round the body', 'linings', 'vent and closure'],
+  shows: { on: 'skirt', params: { amount: 80 } },
+  make(change, values) {
+    const amount = values.mm('amount');
+    for (const half of ['front', 'back'] as const) {
+      if (values.word('where') === 'line') {
+        slideHalf(change, half, {
+          line: (piece) =>
+            lineBetween(piece, ['hem'], ['hip', 'high-hip', 'waist'], 0.6, Math.max(0, -amount)),
+          centre: amount,
+          side: amount,
+          moves: 'below',
+        });
+        continue;
+      }
+      for (const panel of needPanels(change.garment, half).filter((p) => hasEdge(p, 'hem'))) {
+        draw(change, panel.id, (piece) =>
+          pullEdges(
+            piece,
+            edgesOf(piece, 'hem').flatMap((hem) => runOn(piece, hem.id, amount)),
+          ),
+        );
+      }
+    }
+  },
+  sentence(values) {
+    const amount = values.mm('amount');
+    const where = values.word('where') === 'hem' ? 'at the hem' : 'between hip and hem';
+    return `All pieces round: ${longer(amount)} ${say(Math.abs(amount))} ${where}`;
+  },
+};

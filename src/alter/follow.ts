@@ -1,0 +1,108 @@
+import {
+  distance,
+  lengthAtPlace,
+  nearestPlace,
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathStart,
+  sub,
+} from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
+import type { DrawnPiece, Edge, Follower } from '../garment/index.ts';
+import { anchorLevels } from './anchor.ts';
+import { redrawEdge } from './carry.ts';
+import { pullEdge } from './pull.ts';
+
+/** Two edges whose corners are this near repeat each other over their whole length; a follower is drawn in register with its parent. */
+const SAME_EDGE_MM = 0.2;
+
+/** Where a point on (or beside) the old edge has gone to on the new one. */
+function displacement(before: Path, after: Path, p: Point): Point {
+  const { place, point } = nearestPlace(before, p);
+  if (before.length === after.length) {
+    const t = place.t;
+    const s = 1 - t;
+    const weight = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+    let x = -point.x;
+    let y = -point.y;
+    for (let k = 0; k < 4; k++) {
+      const q = after[place.cubic * 3 + k]!;
+      x += weight[k]! * q.x;
+      y += weight[k]! * q.y;
+    }
+    return { x, y };
+  }
+  const size = pathLength(before);
+  return sub(pathAt(after, size > 0 ? lengthAtPlace(before, place) / size : 0), point);
+}
+
+const repeats = (own: Path, parent: Path): boolean =>
+  distance(pathStart(own), pathStart(parent)) < SAME_EDGE_MM &&
+  distance(pathEnd(own), pathEnd(parent)) < SAME_EDGE_MM;
+
+interface Pair {
+  readonly own: Edge<'one'>;
+  readonly before: Edge<'one'>;
+  readonly after: Edge<'one'>;
+}
+
+function pairsOf(
+  before: DrawnPiece,
+  after: DrawnPiece,
+  follower: DrawnPiece,
+  edges: Follower['edges'],
+): Pair[] {
+  return edges.flatMap((pair) => {
+    const own = follower.edges.find((e) => e.id === pair.own);
+    const old = before.edges.find((e) => e.id === pair.parent);
+    const now = after.edges.find((e) => e.id === pair.parent);
+    return own && old && now && old.path !== now.path ? [{ own, before: old, after: now }] : [];
+  });
+}
+
+/**
+ * The follower after its parent's edges were drawn elsewhere: an edge that repeats the whole of a parent's edge becomes the parent's new one,
+ * one that repeats part of it (or runs beside it) moves as that part moved, and the edges between follow their corners.
+ */
+export function follow(
+  before: DrawnPiece,
+  after: DrawnPiece,
+  follower: DrawnPiece,
+  edges: Follower['edges'],
+): DrawnPiece {
+  const pairs = pairsOf(before, after, follower, edges);
+  if (pairs.length === 0) return follower;
+  const n = follower.edges.length;
+  const corner: (Point | undefined)[] = Array.from({ length: n }, () => undefined);
+  const set = (i: number, by: Point, sure: boolean): void => {
+    if (sure || !corner[i % n]) corner[i % n] = by;
+  };
+  // A whole repeat knows its corners exactly; parts fill in what is left.
+  const whole = new Map(pairs.filter((p) => repeats(p.own.path, p.before.path)).map((p) => [p.own.id, p]));
+  for (const [i, edge] of follower.edges.entries()) {
+    const pair = whole.get(edge.id);
+    if (!pair) continue;
+    set(i, sub(pathStart(pair.after.path), pathStart(edge.path)), true);
+    set(i + 1, sub(pathEnd(pair.after.path), pathEnd(edge.path)), true);
+  }
+  for (const pair of pairs) {
+    if (whole.has(pair.own.id)) continue;
+    const i = follower.edges.indexOf(pair.own);
+    set(i, displacement(pair.before.path, pair.after.path, pathStart(pair.own.path)), false);
+    set(i + 1, displacement(pair.before.path, pair.after.path, pathEnd(pair.own.path)), false);
+  }
+  const still = { x: 0, y: 0 };
+  const drawn = follower.edges.map((edge, i) => {
+    const pair = whole.get(edge.id);
+    if (pair) {
+      const path = pair.after.path;
+      return edge.path.length === path.length ? redrawEdge(edge, edge.path, path) : { ...edge, path };
+    }
+    return pullEdge(edge, [
+      { at: 0, by: corner[i] ?? still, smooth: false },
+      { at: 1, by: corner[(i + 1) % n] ?? still, smooth: false },
+    ]);
+  });
+  return anchorLevels(follower, { ...follower, edges: drawn });
+}

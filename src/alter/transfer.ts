@@ -1,0 +1,202 @@
+import {
+  angleBetween,
+  movePoint,
+  pathEnd,
+  pathLength,
+  pathMove,
+  pathStart,
+  perp,
+  scale,
+  sub,
+  turn,
+  unit,
+} from '../geometry/index.ts';
+import type { Motion, Path, Point } from '../geometry/index.ts';
+import { say } from '../garment/index.ts';
+import type { DrawnPiece, Edge, EdgeRef } from '../garment/index.ts';
+import { anchorLevels } from './anchor.ts';
+import { pullEdge } from './pull.ts';
+import type { PullNode } from './pull.ts';
+import { Refusal } from './refusal.ts';
+import { extendEdge, trimEdge } from './trim.ts';
+
+/** How wide the strip is (mm) at a share of the seam's length from its start. Positive leaves piece a, negative comes to it. */
+export interface StripWidth {
+  readonly at: number;
+  readonly width: number;
+}
+
+/** The edges of one seam side on one piece, in the order walked. */
+export interface SeamSide {
+  readonly piece: DrawnPiece;
+  readonly chain: readonly EdgeRef[];
+}
+
+interface Link {
+  readonly index: number;
+  readonly backwards: boolean;
+  /** Share of the chain's length at which this edge starts and ends, as walked. */
+  readonly from: number;
+  readonly to: number;
+}
+
+interface Side {
+  readonly piece: DrawnPiece;
+  readonly links: readonly Link[];
+  readonly start: Point;
+  readonly end: Point;
+  /** Unit vector across the seam, out of this piece. */
+  readonly out: Point;
+}
+
+function sideOf({ piece, chain }: SeamSide): Side {
+  const found = chain.map((ref) => {
+    const index = piece.edges.findIndex((e) => e.id === ref.edge);
+    const edge = piece.edges[index];
+    if (!edge) {
+      throw new Refusal('edge-missing', `${piece.name} has no edge ${ref.edge}.`, {
+        piece: piece.id,
+        edge: ref.edge,
+      });
+    }
+    return { index, backwards: ref.backwards ?? false, size: pathLength(edge.path), path: edge.path };
+  });
+  const whole = found.reduce((sum, f) => sum + f.size, 0);
+  let gone = 0;
+  const links = found.map((f) => {
+    const from = gone / whole;
+    gone += f.size;
+    return { index: f.index, backwards: f.backwards, from, to: gone / whole };
+  });
+  const first = found[0]!;
+  const last = found[found.length - 1]!;
+  const start = first.backwards ? pathEnd(first.path) : pathStart(first.path);
+  const end = last.backwards ? pathStart(last.path) : pathEnd(last.path);
+  // Outlines run counter-clockwise: the cloth lies left of an edge walked forwards.
+  const left = perp(unit(sub(end, start)));
+  return { piece, links, start, end, out: first.backwards ? left : scale(left, -1) };
+}
+
+interface End {
+  /** Number of the adjoining edge, and which of its ends is the seam's corner. */
+  readonly index: number;
+  readonly at: 'start' | 'end';
+}
+
+function adjoining(side: Side, which: 'start' | 'end'): End {
+  const n = side.piece.edges.length;
+  const link = which === 'start' ? side.links[0]! : side.links[side.links.length - 1]!;
+  const leavesBefore = (which === 'start') !== link.backwards;
+  return leavesBefore
+    ? { index: (link.index + n - 1) % n, at: 'end' }
+    : { index: (link.index + 1) % n, at: 'start' };
+}
+
+/** The strip's end cut off the giver's adjoining edge and put on the taker's. Returns both edges and where their corners came to lie. */
+function handOver(
+  giver: Side,
+  taker: Side,
+  edges: { giver: Edge<'one'>[]; taker: Edge<'one'>[] },
+  which: 'start' | 'end',
+  width: number,
+): { giver: Point; taker: Point } {
+  const g = adjoining(giver, which);
+  const t = adjoining(taker, which);
+  const from = edges.giver[g.index]!;
+  if (width >= pathLength(from.path) * 0.9) {
+    throw new Refusal(
+      'strip-too-wide',
+      `${giver.piece.name}: a strip of ${say(width)} is wider than ${from.name} is long (${say(pathLength(from.path))}).`,
+      { piece: giver.piece.id, edge: from.id },
+      width,
+    );
+  }
+  const cut = trimEdge(from, g.at, width);
+  edges.giver[g.index] = cut.edge;
+  const corner = g.at === 'end' ? pathEnd(cut.edge.path) : pathStart(cut.edge.path);
+  // Lay the giver's seam line along the taker's and tape the strip on. Pieces are drawn for one body half each (left front, right back):
+  // where both have their cloth on the same side of the seam, one of them is turned over first.
+  const mirror = giver.links[0]!.backwards === taker.links[0]!.backwards;
+  const over = (p: Point): Point => (mirror ? { x: -p.x, y: p.y } : p);
+  const angle = angleBetween(over(sub(giver.end, giver.start)), sub(taker.end, taker.start));
+  const pin = turn(over(giver[which]), angle);
+  const motion: Motion = { angle, dx: taker[which].x - pin.x, dy: taker[which].y - pin.y, mirror };
+  let run: Path = pathMove(cut.off, motion);
+  // On the taker the seam's corner is where the run was cut from the giver's old corner; walked outwards from it.
+  const startsAtCorner = g.at === 'start';
+  const wantsCornerFirst = t.at === 'end';
+  if (startsAtCorner !== wantsCornerFirst) run = run.toReversed();
+  const old = taker[which];
+  run = wantsCornerFirst ? [old, ...run.slice(1)] : [...run.slice(0, -1), old];
+  edges.taker[t.index] = extendEdge(edges.taker[t.index]!, t.at, run);
+  return { giver: sub(corner, giver[which]), taker: sub(movePoint(corner, motion), old) };
+}
+
+const widthAt = (widths: readonly StripWidth[], share: number): number => {
+  const next = widths.findIndex((w) => w.at >= share);
+  if (next < 0) return widths[widths.length - 1]?.width ?? 0;
+  const b = widths[next]!;
+  const a = widths[next - 1];
+  return a && b.at > a.at ? a.width + ((b.width - a.width) * (share - a.at)) / (b.at - a.at) : b.width;
+};
+
+function redrawChain(
+  side: Side,
+  edges: Edge<'one'>[],
+  sign: number,
+  widths: readonly StripWidth[],
+  ends: { start: Point; end: Point },
+): void {
+  const by = (share: number): Point => {
+    if (share <= 1e-9) return ends.start;
+    if (share >= 1 - 1e-9) return ends.end;
+    return scale(side.out, sign * widthAt(widths, share));
+  };
+  for (const link of side.links) {
+    const inner = widths.filter((w) => w.at > link.from + 1e-6 && w.at < link.to - 1e-6).map((w) => w.at);
+    const walked = [link.from, ...inner, link.to];
+    const nodes: PullNode[] = walked.map((share, i) => {
+      const at = (share - link.from) / (link.to - link.from);
+      return { at: link.backwards ? 1 - at : at, by: by(share), smooth: i > 0 && i < walked.length - 1 };
+    });
+    edges[link.index] = pullEdge(edges[link.index]!, link.backwards ? nodes.toReversed() : nodes);
+  }
+}
+
+/**
+ * A strip along a seam cut off the one piece and joined to the other, its width tapering between the given places (the seam's two ends first and last).
+ * At the ends it is measured along the edge that adjoins the seam, between them square to the seam. The pair's total width stays as it was at every level,
+ * and so does the sum of the two adjoining edges (the armhole of a forward shoulder). Undone by the opposite widths.
+ * Throws Refusal `strip-too-wide` when an adjoining edge is shorter than the strip is wide.
+ */
+export function transferStrip(
+  a: SeamSide,
+  b: SeamSide,
+  widths: readonly StripWidth[],
+): { a: DrawnPiece; b: DrawnPiece } {
+  if (widths.every((w) => w.width === 0)) return { a: a.piece, b: b.piece };
+  const sides = { a: sideOf(a), b: sideOf(b) };
+  const edges = { a: [...a.piece.edges], b: [...b.piece.edges] };
+  const still = { x: 0, y: 0 };
+  const ends = { a: { start: still, end: still }, b: { start: still, end: still } };
+  for (const which of ['start', 'end'] as const) {
+    const width = widths[which === 'start' ? 0 : widths.length - 1]!.width;
+    if (width === 0) continue;
+    const [from, to] = width > 0 ? (['a', 'b'] as const) : (['b', 'a'] as const);
+    const went = handOver(
+      sides[from],
+      sides[to],
+      { giver: edges[from], taker: edges[to] },
+      which,
+      Math.abs(width),
+    );
+    ends[from] = { ...ends[from], [which]: went.giver };
+    ends[to] = { ...ends[to], [which]: went.taker };
+  }
+  redrawChain(sides.a, edges.a, -1, widths, ends.a);
+  redrawChain(sides.b, edges.b, 1, widths, ends.b);
+  return {
+    a: anchorLevels(a.piece, { ...a.piece, edges: edges.a }),
+    b: anchorLevels(b.piece, { ...b.piece, edges: edges.b }),
+  };
+}
