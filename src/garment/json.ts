@@ -1,4 +1,5 @@
 import { InputError } from './input-error.ts';
+import { jsonFault } from './json-fault.ts';
 
 /** Bounds of a document: characters, nesting, entries of one list or record. A garment of 60 pieces in 15 sizes is about 8 million characters. */
 const LONGEST_TEXT = 60_000_000;
@@ -211,9 +212,8 @@ export function parseJson(source: unknown): unknown {
   const clean = source.replace(/^\ufeff/, '');
   try {
     return JSON.parse(clean) as unknown;
-  } catch (error) {
-    const position = Number(/position (\d+)/.exec(String(error))?.[1] ?? clean.length);
-    const before = clean.slice(0, position).split('\n');
+  } catch {
+    const before = clean.slice(0, jsonFault(clean)).split('\n');
     throw new InputError({
       code: 'not-json',
       where: { row: before.length, column: before.at(-1)!.length + 1 },

@@ -353,7 +353,7 @@ export const MEASURE_TABLE: readonly Measure[] = [
     'elbow',
     'elbow girth',
     ['elbow'],
-    'Round the bent elbow.',
+    'Round the bent elbow, over its point and its crease.',
     [190, 440],
     [210, 460],
     [120, 330],
