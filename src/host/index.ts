@@ -1,0 +1,1 @@
+export { serveFolder } from './serve.ts';

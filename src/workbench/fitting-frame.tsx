@@ -1,0 +1,82 @@
+import { lazy, useEffect, useMemo, useState } from 'react';
+import type { Fitting } from '../garment/index.ts';
+import { Tape, Work } from './app.tsx';
+import { BodyChanged } from './fitting/body-changed.tsx';
+import { Cautions } from './fitting/cautions.tsx';
+import type { Bench } from './fitting/bench.ts';
+import { UndoRow } from './parts/undo-row.tsx';
+import type { Route } from './route.ts';
+import { docKey } from './store/kinds.ts';
+import { store, useDoc, useStoreState } from './store/use-store.ts';
+import { useMade } from './worker/use-made.ts';
+
+const SCREENS = {
+  fit: lazy(() => import('./fitting/fit-screen.tsx')),
+  pieces: lazy(() => import('./pieces/pieces-screen.tsx')),
+  trial: lazy(() => import('./trial/trial-screen.tsx')),
+  settle: lazy(() => import('./settle/settle-screen.tsx')),
+  record: lazy(() => import('./record/record-screen.tsx')),
+  cloth: lazy(() => import('./cloth/cloth-screen.tsx')),
+  paper: lazy(() => import('./print/paper-screen.tsx')),
+} as const;
+
+/** An open fitting: computed in a worker, shown by the station one is at. */
+export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }> }) {
+  const { ready } = useStoreState();
+  const held = useDoc('fitting', route.id);
+  // While something is dragged, the tried fitting is shown; it becomes a decision when the hand lets go.
+  const [trying, setTrying] = useState<Fitting | null>(null);
+  const fitting = trying ?? held?.doc ?? null;
+  const { made, trouble } = useMade(fitting);
+  useEffect(() => {
+    store.lookAt(docKey('fitting', route.id));
+    return () => store.lookAt(null);
+  }, [route.id]);
+  const bench = useMemo<Bench | null>(() => {
+    if (!held || !fitting) return null;
+    return {
+      held,
+      fitting,
+      made,
+      show: held.doc.body.show,
+      ask: route.ask,
+      change: (act, say, merge) => {
+        setTrying(null);
+        store.change('fitting', held.id, act, say, merge);
+      },
+      attempt: (act) => setTrying(act ? act(held.doc) : null),
+    };
+  }, [held, fitting, made, route.ask]);
+  const open = made?.findings.filter((f) => f.severity !== 'note').length ?? 0;
+  const Screen = SCREENS[route.at];
+  return (
+    <>
+      <Tape route={route} fitting={route.id} open={open} />
+      <Work route={route}>
+        {!ready && <p role="status">Fetching what you have kept …</p>}
+        {ready && !bench && <p className="said">That fitting is not kept here (any more).</p>}
+        {bench && (
+          <div className="stack">
+            <div className="row spread fitting-head">
+              <div>
+                <p className="small">
+                  {bench.fitting.body.name} · {bench.fitting.pattern.name}
+                </p>
+                <h1>{bench.fitting.title}</h1>
+              </div>
+              <UndoRow held={bench.held} />
+            </div>
+            <BodyChanged bench={bench} />
+            <Cautions fitting={bench.fitting} />
+            {trouble && (
+              <p className="said" role="alert">
+                This could not be computed: {trouble} The last good state is shown.
+              </p>
+            )}
+            {made ? <Screen bench={{ ...bench, made }} /> : <p role="status">Bringing body and pattern together …</p>}
+          </div>
+        )}
+      </Work>
+    </>
+  );
+}

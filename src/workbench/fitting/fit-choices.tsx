@@ -1,0 +1,90 @@
+import type { FitCategory } from '../../garment/index.ts';
+import type { ReadyBench } from './bench.ts';
+import { choose, holdStill, setCategory } from './choices.ts';
+import { FabricChoice } from './fabric-choice.tsx';
+
+const CATEGORIES: readonly { readonly id: FitCategory; readonly say: string }[] = [
+  { id: 'close', say: 'close to the body' },
+  { id: 'fitted', say: 'fitted' },
+  { id: 'semi-fitted', say: 'half fitted' },
+  { id: 'loose', say: 'loose' },
+  { id: 'very-loose', say: 'very loose' },
+];
+
+/** What the person wants of the whole garment. */
+export function FitChoices({ bench }: { bench: ReadyBench }) {
+  const { choices, pattern } = bench.fitting;
+  const movable = pattern.seams.filter((s) => s.movable);
+  return (
+    <section className="sheet stack tight" aria-labelledby="choices-head">
+      <h2 id="choices-head">Wanted of the whole</h2>
+      <div className="row about">
+        <label className="field">
+          <span className="label">How it should sit</span>
+          <select
+            value={choices.category ?? ''}
+            onChange={(e) => bench.change(setCategory((e.target.value || null) as FitCategory | null), `Sits ${e.target.selectedOptions[0]?.text}`)}
+          >
+            <option value="">as the pattern has it</option>
+            {CATEGORIES.map((c) => (
+              <option key={c.id} value={c.id}>
+                {c.say}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label className="field">
+          <span className="label">Between two sizes</span>
+          <select
+            value={choices.between}
+            onChange={(e) => bench.change(choose({ between: e.target.value as 'smaller' }), `Between two sizes: the ${e.target.value}`)}
+          >
+            <option value="smaller">the smaller</option>
+            <option value="larger">the larger</option>
+          </select>
+        </label>
+        <label className="field">
+          <span className="label">What is left over</span>
+          <select
+            value={choices.method}
+            onChange={(e) => bench.change(choose({ method: e.target.value as 'whole' }), `What is left over: ${e.target.selectedOptions[0]?.text}`)}
+          >
+            <option value="whole">is spread on the seams</option>
+            <option value="part">draw between the sizes instead</option>
+          </select>
+        </label>
+        <label className="field">
+          <span className="label">Full bust on a small frame</span>
+          <select
+            value={choices.upperBust}
+            onChange={(e) => bench.change(choose({ upperBust: e.target.value as 'off' }), `Upper bust: ${e.target.selectedOptions[0]?.text}`)}
+          >
+            <option value="chart-difference">by the table’s own difference</option>
+            <option value="two-inches">by the 2 in rule</option>
+            <option value="off">size by the full bust</option>
+          </select>
+        </label>
+      </div>
+      <FabricChoice bench={bench} />
+      {movable.length > 0 && (
+        <details>
+          <summary>Seams that may take part in the spreading</summary>
+          <ul className="row">
+            {movable.map((s) => (
+              <li key={s.id}>
+                <label className="tick">
+                  <input
+                    type="checkbox"
+                    checked={!choices.still.includes(s.id)}
+                    onChange={(e) => bench.change(holdStill(s.id, !e.target.checked), `${s.name}: ${e.target.checked ? 'takes part' : 'stays as it is'}`)}
+                  />
+                  {s.name}
+                </label>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}

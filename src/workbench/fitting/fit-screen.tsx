@@ -1,0 +1,34 @@
+import type { ReadyBench } from './bench.ts';
+import { FitFigure } from './fit-figure.tsx';
+import { FitChoices } from './fit-choices.tsx';
+import { BaseRow, LevelRow } from './level-row.tsx';
+import { LengthRows } from './length-rows.tsx';
+import { Slices } from './slices.tsx';
+
+/** The plan by level beside the person: which size, how much ease, what is left over and where it goes, and why. */
+export default function FitScreen({ bench }: { bench: ReadyBench }) {
+  const { plan } = bench.made;
+  return (
+    <div className="fit">
+      <section className="sheet fit-picture" aria-label="The garment on the person">
+        <FitFigure bench={bench} />
+        <p className="small">
+          Chalk: the body. Basting: the garment. The gap between them is the ease; take hold of a dot to change it.
+        </p>
+        <Slices bench={bench} />
+      </section>
+      <div className="stack">
+        <section className="sheet stack tight" aria-labelledby="plan-head">
+          <h2 id="plan-head">The plan, level by level</h2>
+          <BaseRow bench={bench} />
+          {plan.levels.map((level) => (
+            <LevelRow key={level.level} level={level} bench={bench} />
+          ))}
+          {plan.levels.length === 0 && <p>No level of this garment can be compared with the measures taken so far.</p>}
+        </section>
+        {plan.lengths.length > 0 && <LengthRows bench={bench} />}
+        <FitChoices bench={bench} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,205 @@
+import { useState } from 'react';
+import type { LevelPlan, Why } from '../../garment/index.ts';
+import { Amount, amountText } from '../parts/amount.tsx';
+import { LengthField } from '../parts/length-field.tsx';
+import type { ReadyBench } from './bench.ts';
+import { setEase, setFront, setSize } from './choices.ts';
+import { levelName } from './fit-figure.tsx';
+import { Shares } from './shares.tsx';
+
+/** Why a number is what it is; opens in place. */
+export function WhyNote({ why, about }: { why: Why; about: string }) {
+  return (
+    <details className="why">
+      <summary>
+        Why<span className="unseen"> {about}</span>?
+      </summary>
+      <p>
+        {why.sentence}
+        {why.source && <em> ({why.source})</em>}
+      </p>
+    </details>
+  );
+}
+
+function SizePick({ level, size, chosen, bench }: { level: string; size: string; chosen: string | undefined; bench: ReadyBench }) {
+  const { sizes } = bench.fitting.pattern.chart;
+  const name = level === 'base' ? 'neck and shoulder' : levelName(level);
+  return (
+    <label className="field">
+      <span className="label">
+        Size{chosen ? ' (yours)' : ''}
+        <span className="unseen"> at the {name}</span>
+      </span>
+      <select
+        value={chosen ?? ''}
+        onChange={(e) => {
+          const next = e.target.value || null;
+          bench.change(setSize(level, next), next ? `${name}: size ${sizes.find((s) => s.id === next)?.label ?? next}` : `${name}: size by the plan`);
+        }}
+      >
+        <option value="">{sizes.find((s) => s.id === size)?.label ?? size} (by the plan)</option>
+        {sizes.map((s) => (
+          <option key={s.id} value={s.id}>
+            {s.label}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+export function BaseRow({ bench }: { bench: ReadyBench }) {
+  const { base } = bench.made.plan;
+  return (
+    <div className="level-row">
+      <h3>Neck, shoulder, armhole</h3>
+      <SizePick level="base" size={base.size} chosen={bench.fitting.choices.size['base']} bench={bench} />
+      <WhyNote why={base.why} about="this size" />
+    </div>
+  );
+}
+
+/** One level: body, ease, size, what is left over and how it is shared. */
+export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
+  const { show, fitting } = bench;
+  const name = levelName(level.level);
+  const ease = level.target - level.body;
+  const own = fitting.choices.ease[level.level] !== undefined;
+  const easeSay = (mm: number): string => `${name}: ease ${amountText(mm, show)}`;
+  return (
+    <div className="level-row" id={`level-${level.level}`}>
+      <h3>{name}</h3>
+      <dl className="sum">
+        <div>
+          <dt>body</dt>
+          <dd>
+            <Amount mm={level.body} show={show} />
+          </dd>
+        </div>
+        <div>
+          <dt>+ ease{own ? ' (yours)' : ''}</dt>
+          <dd>
+            <Amount mm={ease} show={show} />
+          </dd>
+        </div>
+        <div>
+          <dt>= garment</dt>
+          <dd>
+            <Amount mm={level.target} show={show} />
+          </dd>
+        </div>
+      </dl>
+      <div className="row level-set">
+        <SizePick level={level.level} size={level.size} chosen={fitting.choices.size[level.level]} bench={bench} />
+        <LengthField
+          label={`Ease wanted${own ? ' (yours)' : ''}`}
+          mm={ease}
+          show={show}
+          signed
+          narrow
+          onAmount={(mm) => bench.change(setEase(level.level, mm), easeSay(mm), `ease/${level.level}`)}
+          onClear={() => bench.change(setEase(level.level, null), `${name}: ease by the pattern`)}
+        />
+        <EaseSlide level={level} bench={bench} />
+      </div>
+      <Leftover level={level} bench={bench} />
+      <div className="row whys">
+        <WhyNote why={level.why.size} about={`this size at the ${name}`} />
+        <WhyNote why={level.why.ease} about={`this ease at the ${name}`} />
+        <WhyNote why={level.why.residual} about={`this amount left at the ${name}`} />
+        {own && (
+          <button type="button" className="act quiet" onClick={() => bench.change(setEase(level.level, null), `${name}: ease by the pattern`)}>
+            Ease by the pattern again
+          </button>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** The ease under the thumb: every share follows while it moves, and it is one decision when let go. */
+function EaseSlide({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
+  const [held, setHeld] = useState<number | null>(null);
+  const ease = level.target - level.body;
+  const step = bench.show === 'in' ? 3.175 : 2;
+  const say = (mm: number): string => `${levelName(level.level)}: ease ${amountText(mm, bench.show)}`;
+  const letGo = (): void => {
+    if (held === null) return;
+    bench.change(setEase(level.level, held), say(held), `ease/${level.level}`);
+    setHeld(null);
+  };
+  return (
+    <input
+      type="range"
+      className="slide"
+      aria-label={`${levelName(level.level)}: ease, by sliding`}
+      aria-valuetext={amountText(held ?? ease, bench.show)}
+      min={Math.min(-80, Math.floor(ease / 20) * 20)}
+      max={Math.max(200, Math.ceil(ease / 50) * 50 + 50)}
+      step={step}
+      value={held ?? ease}
+      onChange={(e) => {
+        const next = Number(e.target.value);
+        setHeld(next);
+        bench.attempt(setEase(level.level, next));
+      }}
+      onPointerUp={letGo}
+      onKeyUp={letGo}
+      onBlur={letGo}
+    />
+  );
+}
+
+/** What the size leaves over, always in its three forms: confusing seams with cut edges is the commonest slip of the trade. */
+function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
+  const { show } = bench;
+  const given = bench.fitting.choices.front[level.level];
+  if (Math.abs(level.residual) < 0.05) return <p className="leftover small">The size meets the target: nothing is left to spread.</p>;
+  const way = level.residual > 0 ? 'let out' : 'take in';
+  return (
+    <div className="leftover">
+      <p>
+        <strong>
+          {way} <Amount mm={Math.abs(level.residual)} show={show} in={16} />
+        </strong>{' '}
+        all round
+        {level.seams > 0 && (
+          <>
+            {' '}
+            = <Amount mm={Math.abs(level.perSeam)} show={show} in={16} /> at each of {level.seams} seams ={' '}
+            <Amount mm={Math.abs(level.perEdge)} show={show} in={16} /> at each of {level.edges} cut edges
+          </>
+        )}
+      </p>
+      {level.shares.length > 0 && (
+        <details>
+          <summary>Every edge’s share</summary>
+          <Shares level={level} bench={bench} />
+          <label className="field">
+            <span className="label">
+              To the front: {Math.round((given ?? frontShare(level, bench)) * 100)} %{given === undefined ? ' (as the body has it)' : ' (yours)'}
+            </span>
+            <input
+              type="range"
+              className="slide"
+              min={0}
+              max={1}
+              step={0.05}
+              value={given ?? frontShare(level, bench)}
+              onChange={(e) => bench.change(setFront(level.level, Number(e.target.value)), `${levelName(level.level)}: front and back split`, `front/${level.level}`)}
+            />
+          </label>
+        </details>
+      )}
+    </div>
+  );
+}
+
+/** The share of the change that lies on front pieces now. Pieces say in their name which they are. */
+function frontShare(level: LevelPlan, bench: ReadyBench): number {
+  const name = (id: string): string => bench.fitting.pattern.pieces.find((p) => p.id === id)?.name.toLowerCase() ?? id;
+  const sum = level.shares.reduce((s, x) => s + x.change, 0);
+  if (sum === 0) return 0.5;
+  return level.shares.filter((x) => name(x.piece).includes('front')).reduce((s, x) => s + x.change, 0) / sum;
+}

@@ -1,0 +1,13 @@
+import { createRoot } from 'react-dom/client';
+import './look/tokens.css';
+import './look/base.css';
+import './look/parts.css';
+import './look/drawing.css';
+import './look/screens.css';
+import { App } from './app.tsx';
+import { keepOffline } from './offline/register.ts';
+import { applyLight } from './parts/light.tsx';
+
+applyLight();
+createRoot(document.querySelector('#root')!).render(<App />);
+keepOffline();

@@ -1,0 +1,54 @@
+import { useMemo } from 'react';
+import { pieceAtSize, type NestedPiece } from '../../garment/index.ts';
+import { boxAround, pathAt, pathBox } from '../../geometry/index.ts';
+import { outlineD, pathD } from '../drawing/path-d.ts';
+
+/** A piece drawn large; every edge can be pointed at, or reached with the keyboard. */
+export function EdgePicker(props: { piece: NestedPiece; size: number; edge: string | null; onEdge: (id: string) => void }) {
+  const { piece, edge, onEdge } = props;
+  const drawn = useMemo(() => pieceAtSize(piece, props.size), [piece, props.size]);
+  const box = boxAround(piece.edges.flatMap((e) => e.path.map(pathBox)));
+  const room = Math.max(box.maxX - box.minX, box.maxY - box.minY) * 0.07 + 12;
+  const [w, h] = [box.maxX - box.minX + 2 * room, box.maxY - box.minY + 2 * room];
+  return (
+    <svg className="edge-picker" viewBox={`${box.minX - room} ${-box.maxY - room} ${w} ${h}`} role="group" aria-label={`${piece.name}: edges`}>
+      <g transform="scale(1 -1)">
+        <path className="nest" d={piece.edges.flatMap((e) => e.path.map(pathD)).join('')} />
+        <path className={`own ${piece.cloth}`} d={outlineD(drawn)} />
+        {drawn.lines.map((l) => (
+          <path key={l.id} className={`line ${l.kind}`} d={pathD(l.path)} />
+        ))}
+      </g>
+      {drawn.edges.map((e) => {
+        const mid = pathAt(e.path, 0.5);
+        const d = pathD(e.path);
+        return (
+          <g
+            key={e.id}
+            role="button"
+            tabIndex={0}
+            aria-pressed={e.id === edge}
+            aria-label={`${e.name}, ${e.kind}`}
+            className="edge"
+            onClick={() => onEdge(e.id)}
+            onKeyDown={(event) => {
+              if (event.key !== 'Enter' && event.key !== ' ') return;
+              event.preventDefault();
+              onEdge(e.id);
+            }}
+          >
+            <g transform="scale(1 -1)">
+              <path className="grasp" d={d} />
+              <path className="shown" d={d} />
+            </g>
+            {e.id === edge && (
+              <text x={mid.x} y={-mid.y} fontSize={Math.max(w, h) / 26} textAnchor="middle">
+                {e.name}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </svg>
+  );
+}

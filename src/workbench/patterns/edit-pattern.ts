@@ -1,0 +1,93 @@
+import type {
+  Edge,
+  EdgeRef,
+  Follower,
+  MeasureId,
+  NestedPiece,
+  Pattern,
+  Seam,
+  Size,
+  SizeChart,
+} from '../../garment/index.ts';
+
+/** Acts on a pattern, each giving a new one. Names in sentences are made by the screen. */
+
+const inChart = (p: Pattern, act: (c: SizeChart) => SizeChart): Pattern => ({ ...p, chart: act(p.chart) });
+type Row = 'body' | 'finished' | 'finishedLengths';
+
+/** Puts one figure of the table; null where the table is silent. */
+export function putCell(p: Pattern, row: Row, name: string, size: number, mm: number | null): Pattern {
+  return inChart(p, (c) => {
+    const rows = c[row] as Readonly<Record<string, readonly (number | null)[]>>;
+    const old = rows[name] ?? c.sizes.map(() => null);
+    return { ...c, [row]: { ...rows, [name]: c.sizes.map((_, i) => (i === size ? mm : (old[i] ?? null))) } };
+  });
+}
+
+export function addRow(p: Pattern, row: Row, name: string): Pattern {
+  const levels = p.levels.some((l) => l.level === name) || row !== 'finished' ? p.levels : [...p.levels, { level: name, pieces: [] }];
+  return inChart({ ...p, levels }, (c) => (name in c[row] ? c : { ...c, [row]: { ...c[row], [name]: c.sizes.map(() => null) } }));
+}
+
+export function dropRow(p: Pattern, row: Row, name: string): Pattern {
+  return inChart(p, (c) => {
+    const { [name as MeasureId]: _gone, ...rest } = c[row] as Record<string, readonly (number | null)[]>;
+    return { ...c, [row]: rest };
+  });
+}
+
+export function renameSize(p: Pattern, index: number, label: string): Pattern {
+  return inChart(p, (c) => ({ ...c, sizes: c.sizes.map((s, i) => (i === index ? { ...s, label } : s)) }));
+}
+
+/** One more size at the end; only where no pieces are drawn, for a size is drawn, not typed. */
+export function addSize(p: Pattern, size: Size): Pattern {
+  const longer = (rows: Readonly<Record<string, readonly (number | null)[]>>) =>
+    Object.fromEntries(Object.entries(rows).map(([k, v]) => [k, [...v, null]]));
+  return inChart(p, (c) => ({
+    ...c,
+    sizes: [...c.sizes, size],
+    body: longer(c.body as Record<string, (number | null)[]>),
+    finished: longer(c.finished),
+    finishedLengths: longer(c.finishedLengths as Record<string, (number | null)[]>),
+  }));
+}
+
+export function putPiece(p: Pattern, id: string, part: Partial<NestedPiece>): Pattern {
+  return { ...p, pieces: p.pieces.map((piece) => (piece.id === id ? { ...piece, ...part } : piece)) };
+}
+
+export function putEdge(p: Pattern, pieceId: string, edgeId: string, part: Partial<Edge<'nest'>>): Pattern {
+  const pieces = p.pieces.map((piece) =>
+    piece.id !== pieceId ? piece : { ...piece, edges: piece.edges.map((e) => (e.id === edgeId ? { ...e, ...part } : e)) },
+  );
+  return { ...p, pieces };
+}
+
+/** Joins two edges. They lie in one seam only: earlier plain seams of just these edges are replaced. */
+export function joinEdges(p: Pattern, id: string, a: EdgeRef, b: EdgeRef, name: string): Pattern {
+  const touches = (s: Seam, r: EdgeRef): boolean => [...s.a, ...s.b].some((x) => x.piece === r.piece && x.edge === r.edge);
+  const rest = p.seams.filter((s) => !(touches(s, a) && touches(s, b)));
+  const order = Math.max(0, ...rest.map((s) => s.order)) + 1;
+  const seam: Seam = { id, name, a: [a], b: [b], join: { kind: 'plain' }, order, movable: true };
+  return { ...p, seams: [...rest, seam] };
+}
+
+export function putSeam(p: Pattern, id: string, part: Partial<Seam>): Pattern {
+  return { ...p, seams: p.seams.map((s) => (s.id === id ? { ...s, ...part } : s)) };
+}
+
+export const dropSeam = (p: Pattern, id: string): Pattern => ({ ...p, seams: p.seams.filter((s) => s.id !== id) });
+
+/** Says that a piece repeats another. Edges are matched by name; a piece follows one parent. */
+export function follow(p: Pattern, piece: string, parent: string | null, role: Follower['role']): Pattern {
+  const rest = p.followers.filter((f) => f.piece !== piece);
+  if (!parent) return { ...p, followers: rest };
+  const own = p.pieces.find((x) => x.id === piece);
+  const other = p.pieces.find((x) => x.id === parent);
+  const edges = (own?.edges ?? []).flatMap((e) => {
+    const match = other?.edges.find((o) => o.name === e.name || o.id === e.id);
+    return match ? [{ own: e.id, parent: match.id }] : [];
+  });
+  return { ...p, followers: [...rest, { piece, parent, role, edges }] };
+}

@@ -1,0 +1,61 @@
+import { useMemo, useState } from 'react';
+import type { NestedPiece, Pattern } from '../../garment/index.ts';
+import { PieceFigure } from '../drawing/piece-figure.tsx';
+import { EdgePicker } from './edge-picker.tsx';
+import { PieceFacts } from './piece-facts.tsx';
+import { SeamList } from './seam-list.tsx';
+
+export type Change = (act: (p: Pattern) => Pattern, say: string, merge?: string) => void;
+
+/** Pieces, edges, seams and followers, set by pointing: choose a piece, point at its edges, point at what they are sewn to. */
+export function PatternPieces({ pattern, change, show }: { pattern: Pattern; change: Change; show: 'in' | 'cm' }) {
+  const [chosen, setChosen] = useState(pattern.pieces[0]!.id);
+  const [edge, setEdge] = useState<string | null>(null);
+  const [joining, setJoining] = useState<{ piece: string; edge: string } | null>(null);
+  const mid = Math.floor(pattern.chart.sizes.length / 2);
+  const piece = useMemo(() => pattern.pieces.find((p) => p.id === chosen) ?? pattern.pieces[0]!, [pattern, chosen]);
+  const choose = (p: NestedPiece): void => {
+    setChosen(p.id);
+    setEdge(null);
+  };
+  return (
+    <section className="sheet stack" aria-labelledby="pieces-head">
+      <h2 id="pieces-head">Pieces and how they join</h2>
+      <p className="small">
+        Choose a piece, then point at an edge of it: say what it is, at which level it begins, and what it is sewn to. Corners carry
+        the level whose size they take.
+      </p>
+      <div className="piece-strip" role="group" aria-label="Pieces">
+        {pattern.pieces.map((p) => (
+          <button
+            key={p.id}
+            type="button"
+            className="act piece-button"
+            aria-pressed={p.id === piece.id}
+            onClick={() => choose(p)}
+          >
+            <PieceFigure piece={p} size={mid} label="" />
+            <span>
+              {p.number} {p.name}
+              {p.cloth !== 'shell' && <small> {p.cloth}</small>}
+            </span>
+          </button>
+        ))}
+      </div>
+      <div className="piece-editor">
+        <EdgePicker piece={piece} size={mid} edge={edge} onEdge={setEdge} />
+        <PieceFacts
+          pattern={pattern}
+          piece={piece}
+          edge={edge}
+          onEdge={setEdge}
+          change={change}
+          show={show}
+          joining={joining}
+          onJoining={setJoining}
+        />
+      </div>
+      <SeamList pattern={pattern} change={change} />
+    </section>
+  );
+}

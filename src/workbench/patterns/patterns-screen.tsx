@@ -1,0 +1,125 @@
+import { useState } from 'react';
+import type { Pattern } from '../../garment/index.ts';
+import { PieceFigure } from '../drawing/piece-figure.tsx';
+import { openFile } from '../files/open-file.ts';
+import { Empty } from '../parts/empty.tsx';
+import { go, hrefTo } from '../route.ts';
+import { keepSample, SAMPLE_CARDS } from '../start/wardrobe.ts';
+import { store, useDoc, useList } from '../store/use-store.ts';
+import { PasteTable } from './paste-table.tsx';
+import { PatternSheet } from './pattern-sheet.tsx';
+
+/** The patterns one has, and the ways to get one more. */
+export default function PatternsScreen({ id }: { id?: string }) {
+  const held = useDoc('pattern', id);
+  if (id && held) return <PatternSheet held={held} />;
+  return <Cupboard missing={Boolean(id)} />;
+}
+
+function Cupboard({ missing }: { missing: boolean }) {
+  const patterns = useList('pattern');
+  return (
+    <div className="stack">
+      <div className="row spread">
+        <h1>Patterns</h1>
+        <div className="row">
+          <PasteTable />
+          <BringIn />
+        </div>
+      </div>
+      {missing && <p className="said">That pattern is not kept here (any more).</p>}
+      {patterns.length === 0 && (
+        <Empty title="No pattern in the cupboard yet">
+          <p>
+            Take one of the theatre’s own patterns below, bring in a file you bought (PDF, SVG or DXF with all sizes nested), or type
+            the table from the envelope: a table alone is enough for a plan.
+          </p>
+        </Empty>
+      )}
+      <ul className="cards">
+        {patterns.map(({ id, doc }) => (
+          <PatternCard key={id} pattern={doc} />
+        ))}
+      </ul>
+      <Samples have={patterns.map((p) => p.id)} />
+    </div>
+  );
+}
+
+function PatternCard({ pattern }: { pattern: Pattern }) {
+  const mid = Math.floor(pattern.chart.sizes.length / 2);
+  const shell = pattern.pieces.filter((p) => p.cloth === 'shell').slice(0, 4);
+  const { sizes } = pattern.chart;
+  return (
+    <li className="sheet card">
+      <a href={hrefTo('patterns', pattern.id)}>{pattern.name}</a>
+      <div className="row pieces-row" aria-hidden="true">
+        {shell.map((piece) => (
+          <PieceFigure key={piece.id} piece={piece} size={mid} label="" />
+        ))}
+      </div>
+      <p className="small">
+        {sizes.length} sizes, {sizes[0]?.label} to {sizes.at(-1)?.label} ·{' '}
+        {pattern.pieces.length === 0 ? 'table only' : `${pattern.pieces.length} pieces`}
+      </p>
+      <p>{pattern.about}</p>
+    </li>
+  );
+}
+
+function Samples({ have }: { have: readonly string[] }) {
+  const [busy, setBusy] = useState('');
+  const left = SAMPLE_CARDS.filter((s) => !have.includes(s.id));
+  if (left.length === 0) return null;
+  return (
+    <section className="stack" aria-labelledby="samples-head">
+      <h2 id="samples-head">The theatre’s own patterns</h2>
+      <ul className="cards">
+        {left.map((s) => (
+          <li key={s.id} className="sheet card plain">
+            <h3>{s.name}</h3>
+            <p className="small">{s.say}</p>
+            <button
+              type="button"
+              className="act"
+              disabled={busy !== ''}
+              onClick={() => {
+                setBusy(s.id);
+                keepSample(s.id)
+                  .then((id) => go(hrefTo('patterns', id)))
+                  .catch((error: Error) => store.say(`It could not be drafted: ${error.message}`, 'trouble'))
+                  .finally(() => setBusy(''));
+              }}
+            >
+              {busy === s.id ? 'Drafting …' : 'Put it in the cupboard'}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function BringIn() {
+  const [busy, setBusy] = useState(false);
+  return (
+    <label className="act main filepick">
+      {busy ? 'Reading …' : 'Bring in a pattern file'}
+      <input
+        type="file"
+        className="unseen"
+        accept=".pdf,.svg,.dxf,.json,.csv"
+        disabled={busy}
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          event.target.value = '';
+          if (!file) return;
+          setBusy(true);
+          void openFile(file)
+            .then((href) => href && go(href))
+            .finally(() => setBusy(false));
+        }}
+      />
+    </label>
+  );
+}

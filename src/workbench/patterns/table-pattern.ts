@@ -1,0 +1,23 @@
+import type { Pattern, SizeChart } from '../../garment/index.ts';
+
+/** A pattern of which only the size table is known: enough for a plan, not for pieces. */
+export function tablePattern(id: string, name: string, chart: SizeChart): Pattern {
+  const girths = Object.keys(chart.finished);
+  return {
+    format: 'pintrue-pattern',
+    version: 1,
+    id,
+    name,
+    about: 'A table without pieces: it gives the plan, and the amounts to draw on your own paper.',
+    garment: girths.includes('bust') ? 'top' : 'skirt',
+    wearer: 'woman',
+    cloth: { kind: 'woven' },
+    chart,
+    pieces: [],
+    seams: [],
+    followers: [],
+    bands: [],
+    levels: girths.map((level) => ({ level, pieces: [] })),
+    cautions: [],
+  };
+}

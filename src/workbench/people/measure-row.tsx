@@ -1,0 +1,62 @@
+import { bodyReading, MEASURES, type Body, type MeasureId } from '../../garment/index.ts';
+import { Amount } from '../parts/amount.tsx';
+import { AngleField } from '../parts/angle-field.tsx';
+import { LengthField } from '../parts/length-field.tsx';
+import { dropReading, putReading } from './readings.ts';
+
+interface Props {
+  readonly id: MeasureId;
+  readonly body: Body;
+  readonly lit: boolean;
+  readonly change: (act: (b: Body) => Body, say: string, merge?: string) => void;
+  readonly onLight: () => void;
+}
+const ORDINAL = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
+const today = (): string => new Date().toISOString().slice(0, 10);
+
+/** One measure: its readings beside one another, a place for one more, and what they come to. */
+export function MeasureRow({ id, body, lit, change, onLight }: Props) {
+  const measure = MEASURES[id];
+  const readings = body.readings[id] ?? [];
+  const taken = bodyReading(body, id);
+  const recent = readings.slice(-3);
+  const offset = readings.length - recent.length;
+  return (
+    <li className="measure" data-lit={lit || undefined} onPointerEnter={onLight}>
+      <span className="measure-name">
+        {measure.name}
+        {taken && taken.from > 1 && (
+          <small>
+            {' '}
+            used: {measure.kind === 'angle' ? `${taken.value.toFixed(1)}°` : <Amount mm={taken.value} show={body.show} in={16} />} (mean of{' '}
+            {taken.from})
+          </small>
+        )}
+        {readings.length > 0 && <small className="dates">{[...new Set(recent.map((r) => r.on).filter(Boolean))].join(', ')}</small>}
+      </span>
+      <span className="row readings">
+        {[...recent, undefined].slice(0, readings.length ? 4 : 1).map((reading, i) => {
+          const n = offset + i;
+          if (!reading && i > 0 && taken?.ask === null && measure.kind !== 'girth') return null;
+          const word = ORDINAL[n] ?? `${n + 1}th`;
+          const label = n === 0 ? measure.name : `${measure.name}, ${word} reading`;
+          const common = {
+            label,
+            bare: true,
+            narrow: true,
+            onFocus: onLight,
+            placeholder: n === 0 ? '' : word,
+            onClear: () => change((b) => dropReading(b, id, n), `Took away a reading of the ${measure.name}`),
+          };
+          const put = (value: number, typed: string) =>
+            change((b) => putReading(b, id, n, value, typed, today()), `${measure.name}: ${typed} ${measure.kind === 'angle' ? '°' : body.show}`, `${id}/${n}`);
+          return measure.kind === 'angle' ? (
+            <AngleField key={n} {...common} degrees={reading?.value} onAngle={put} />
+          ) : (
+            <LengthField key={n} {...common} mm={reading?.value} show={body.show} onAmount={put} />
+          );
+        })}
+      </span>
+    </li>
+  );
+}

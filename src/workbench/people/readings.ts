@@ -1,0 +1,16 @@
+import type { Body, MeasureId, Reading } from '../../garment/index.ts';
+
+/** Puts a reading in the place of number `n`, or after the last. `typed` and the day are kept with it. */
+export function putReading(body: Body, id: MeasureId, n: number, value: number, typed: string, on: string): Body {
+  const old = body.readings[id] ?? [];
+  const reading: Reading = { value, typed, on };
+  const next = n < old.length ? old.map((r, i) => (i === n ? reading : r)) : [...old, reading];
+  return { ...body, readings: { ...body.readings, [id]: next } };
+}
+
+/** Takes reading `n` away; a measure without readings leaves the list. */
+export function dropReading(body: Body, id: MeasureId, n: number): Body {
+  const next = (body.readings[id] ?? []).filter((_, i) => i !== n);
+  const { [id]: _gone, ...rest } = body.readings;
+  return { ...body, readings: next.length ? { ...rest, [id]: next } : rest };
+}

@@ -1,0 +1,57 @@
+import { useSyncExternalStore } from 'react';
+
+/** Stations of the job, in the order of the tape. Those with `of` need an open fitting. */
+export const STATIONS = [
+  { id: 'people', name: 'People' },
+  { id: 'patterns', name: 'Patterns' },
+  { id: 'fit', name: 'Fit', of: 'fitting' },
+  { id: 'pieces', name: 'Pieces', of: 'fitting' },
+  { id: 'trial', name: 'Trial notes', of: 'fitting' },
+  { id: 'settle', name: 'To settle', of: 'fitting' },
+  { id: 'record', name: 'Record', of: 'fitting' },
+  { id: 'cloth', name: 'Cloth', of: 'fitting' },
+  { id: 'paper', name: 'Paper', of: 'fitting' },
+] as const;
+export type Station = (typeof STATIONS)[number]['id'];
+
+/** Where the page is: `#/people/ID`, `#/patterns/ID`, `#/fitting/ID/pieces?…`. `start` is the first page. */
+export type Route =
+  | { readonly at: 'start' }
+  | { readonly at: 'people' | 'patterns'; readonly id?: string }
+  | { readonly at: Exclude<Station, 'people' | 'patterns'>; readonly id: string; readonly ask: URLSearchParams };
+
+export function parseRoute(hash: string): Route {
+  const [path, query] = hash.replace(/^#\/?/, '').split('?');
+  const [first, id, third] = (path ?? '').split('/').map(decodeURIComponent);
+  if (first === 'people' || first === 'patterns') return { at: first, ...(id ? { id } : {}) };
+  const station = STATIONS.find((s) => s.id === third && 'of' in s);
+  if (first === 'fitting' && id) {
+    const at = (station?.id ?? 'fit') as Exclude<Station, 'people' | 'patterns'>;
+    return { at, id, ask: new URLSearchParams(query) };
+  }
+  return { at: 'start' };
+}
+
+/** The address of a place in the page. */
+export function hrefTo(station: Station, id?: string, ask?: Record<string, string>): string {
+  const query = ask ? `?${new URLSearchParams(ask).toString()}` : '';
+  const name = id === undefined ? '' : `/${encodeURIComponent(id)}`;
+  if (station === 'people' || station === 'patterns') return `#/${station}${name}`;
+  return `#/fitting${name}/${station}${query}`;
+}
+
+export function go(href: string): void {
+  location.hash = href.replace(/^#/, '');
+}
+
+const hear = (listener: () => void): (() => void) => {
+  addEventListener('hashchange', listener);
+  return () => removeEventListener('hashchange', listener);
+};
+let last: { hash: string; route: Route } = { hash: '', route: { at: 'start' } };
+const read = (): Route => {
+  if (location.hash !== last.hash) last = { hash: location.hash, route: parseRoute(location.hash) };
+  return last.route;
+};
+
+export const useRoute = (): Route => useSyncExternalStore(hear, read);

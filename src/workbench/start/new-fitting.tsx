@@ -1,0 +1,86 @@
+import { useState } from 'react';
+import { bodyValue } from '../../garment/index.ts';
+import { go, hrefTo } from '../route.ts';
+import { store, useList } from '../store/use-store.ts';
+import { SAMPLE_CARDS, keepSample } from './wardrobe.ts';
+import { beginFitting } from '../fitting/begin-fitting.ts';
+
+/** Brings a person and a pattern together. With one of the two given, only the other is asked. */
+export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: string; person?: string }) {
+  const people = useList('person');
+  const patterns = useList('pattern');
+  const [person, setPerson] = useState('');
+  const [pattern, setPattern] = useState('');
+  const who = givenPerson ?? (person || people[0]?.id);
+  const what = given ?? (pattern || patterns[0]?.id || SAMPLE_CARDS[0]!.id);
+  const body = people.find((p) => p.id === who)?.doc;
+  const measured = body && (bodyValue(body, 'bust-girth') ?? bodyValue(body, 'hip-girth'));
+
+  async function begin(): Promise<void> {
+    if (!body || !what) return;
+    const held = patterns.some((p) => p.id === what) ? what : await keepSample(what);
+    const fitting = beginFitting(body, store.get('pattern', held)!.doc, {
+      id: crypto.randomUUID(),
+      on: new Date().toISOString().slice(0, 10),
+    });
+    store.create('fitting', fitting, `Began: ${fitting.title}`);
+    go(hrefTo('fit', fitting.id));
+  }
+
+  return (
+    <section className="sheet stack new-fitting" aria-label="A new fitting">
+      {!given && <h2>Bring two together</h2>}
+      {people.length === 0 ? (
+        <p>
+          First <a href={hrefTo('people')}>add the person</a> it is for.
+        </p>
+      ) : (
+        <form
+          className="row about"
+          onSubmit={(event) => {
+            event.preventDefault();
+            begin().catch((error: Error) => store.say(`The fitting could not be begun: ${error.message}`, 'trouble'));
+          }}
+        >
+          {!givenPerson && (
+            <label className="field">
+              <span className="label">Person</span>
+              <select value={who} onChange={(e) => setPerson(e.target.value)}>
+                {people.map((p) => (
+                  <option key={p.id} value={p.id}>
+                    {p.doc.name}
+                  </option>
+                ))}
+              </select>
+            </label>
+          )}
+          {!given && (
+            <label className="field">
+              <span className="label">Pattern</span>
+              <select value={what} onChange={(e) => setPattern(e.target.value)}>
+                {patterns.map((p) => (
+                  <option key={p.id} value={p.id}>
+                    {p.doc.name}
+                  </option>
+                ))}
+                {SAMPLE_CARDS.filter((s) => !patterns.some((p) => p.id === s.id)).map((s) => (
+                  <option key={s.id} value={s.id}>
+                    {s.name} (the theatre’s)
+                  </option>
+                ))}
+              </select>
+            </label>
+          )}
+          <button type="submit" className="act main" disabled={!measured}>
+            Begin the fitting
+          </button>
+          {!measured && body && (
+            <p className="small">
+              {body.name} has no bust or hip measure yet: <a href={hrefTo('people', body.id)}>take one</a>.
+            </p>
+          )}
+        </form>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,89 @@
+import { useState } from 'react';
+import { Empty } from '../parts/empty.tsx';
+import { openFile } from '../files/open-file.ts';
+import { go, hrefTo } from '../route.ts';
+import { store, useList } from '../store/use-store.ts';
+import { NewFitting } from './new-fitting.tsx';
+import { layOutWardrobe } from './wardrobe.ts';
+
+/** The first page: what one is working on, and the three ways to begin. */
+export function StartScreen() {
+  const fittings = useList('fitting');
+  const people = useList('person');
+  return (
+    <div className="stack start">
+      <div className="stack tight lead">
+        <h1>Pin it true.</h1>
+        <p>
+          One body, one pattern, brought together: which size at which level, what to take in or let out at every seam, and paper
+          to cut from. All of it on your own machine.
+        </p>
+      </div>
+      <Begin empty={fittings.length === 0 && people.length === 0} />
+      <section className="stack" aria-labelledby="fittings-head">
+        <h2 id="fittings-head">Fittings under way</h2>
+        {fittings.length === 0 ? (
+          <Empty title="No fitting yet">
+            <p>
+              A fitting is one garment for one person. Add a person under People, look at the patterns under Patterns, then bring
+              the two together here. Or open the theatre’s wardrobe and look at one that is finished.
+            </p>
+          </Empty>
+        ) : (
+          <ul className="cards">
+            {fittings.map(({ id, doc, say, changed }) => (
+              <li key={id} className="sheet card">
+                <a href={hrefTo('fit', id)}>{doc.title}</a>
+                <p>
+                  {doc.body.name} · {doc.pattern.name}
+                </p>
+                <p className="small">
+                  {say} · {new Date(changed).toLocaleDateString(undefined, { day: 'numeric', month: 'short' })}
+                </p>
+              </li>
+            ))}
+          </ul>
+        )}
+      </section>
+      <NewFitting />
+    </div>
+  );
+}
+
+function Begin({ empty }: { empty: boolean }) {
+  const [busy, setBusy] = useState(false);
+  return (
+    <section className="row" aria-label="Ways to begin">
+      <a className={`act ${empty ? 'main' : ''}`} href={hrefTo('people')}>
+        {empty ? 'Begin with a person' : 'People'}
+      </a>
+      <button
+        type="button"
+        className="act"
+        disabled={busy}
+        onClick={() => {
+          setBusy(true);
+          layOutWardrobe()
+            .then((id) => go(hrefTo('fit', id)))
+            .catch((error: Error) => store.say(`The wardrobe could not be laid out: ${error.message}`, 'trouble'))
+            .finally(() => setBusy(false));
+        }}
+      >
+        {busy ? 'Laying it out …' : 'Open the theatre’s wardrobe (a worked example)'}
+      </button>
+      <label className="act filepick">
+        Open a file …
+        <input
+          type="file"
+          className="unseen"
+          accept=".json,.csv,.pdf,.svg,.dxf,application/json"
+          onChange={(event) => {
+            const file = event.target.files?.[0];
+            event.target.value = '';
+            if (file) void openFile(file).then((href) => href && go(href));
+          }}
+        />
+      </label>
+    </section>
+  );
+}

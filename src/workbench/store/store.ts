@@ -1,0 +1,263 @@
+import type { Database } from './database.ts';
+import { Keeper, mergesWith, type Change } from './keeper.ts';
+import { docKey, kindOf, type AnyDoc, type DocKey, type Docs, type Held, type Kind, type Unread, type Version } from './kinds.ts';
+import { readKept } from './read-kept.ts';
+import { withoutPattern } from './shared-pattern.ts';
+import { Tabs } from './tabs.ts';
+
+/** Something the page must say until the person has read it. */
+export interface Notice {
+  readonly id: string;
+  readonly say: string;
+  readonly kind: 'note' | 'trouble';
+}
+
+export interface StoreState {
+  readonly ready: boolean;
+  readonly held: ReadonlyMap<DocKey, Held>;
+  /** fine: everything done is on disk. saving: not yet. full/none: kept in this tab only, and said. */
+  readonly disk: 'fine' | 'saving' | 'full' | 'none';
+  readonly notices: readonly Notice[];
+  /** Documents on disk that this page cannot read; kept as they are. */
+  readonly unread: readonly Unread[];
+  /** Another tab has the document before it that this one has. */
+  readonly shared: boolean;
+}
+
+type Listener = () => void;
+const isFull = (e: unknown): boolean => e instanceof DOMException && e.name === 'QuotaExceededError';
+
+/**
+ * Every document of the workbench, framework-free. A change is seen at once and written at once; the list of earlier
+ * states stands on disk, so that undo survives a closed tab. Clock and ids are given, for tests.
+ */
+export class Store {
+  #state: StoreState = { ready: false, held: new Map(), disk: 'fine', notices: [], unread: [], shared: false };
+  readonly #listeners = new Set<Listener>();
+  readonly #now: () => string;
+  #keeper: Keeper | null = null;
+  #tabs: Tabs | null = null;
+  #looking: DocKey | null = null;
+  /** Acts seen on the page and not yet on disk, in order. */
+  readonly #waiting: { key: DocKey; change: Change }[] = [];
+  #queue: Promise<void> = Promise.resolve();
+
+  constructor(now: () => string = () => new Date().toISOString()) {
+    this.#now = now;
+  }
+
+  state = (): StoreState => this.#state;
+
+  subscribe = (listener: Listener): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  #set(part: Partial<StoreState>): void {
+    this.#state = { ...this.#state, ...part };
+    for (const listener of this.#listeners) listener();
+  }
+
+  #hold(held: Held): void {
+    const next = new Map(this.#state.held);
+    next.set(held.key, held);
+    this.#set({ held: next });
+  }
+
+  /** Reads what is kept. With `db` null the page works from memory and says so. */
+  async open(db: Promise<Database>): Promise<void> {
+    try {
+      this.#keeper = new Keeper(await db);
+      const heads = await this.#keeper.heads();
+      const held = new Map<DocKey, Held>();
+      const unread: Unread[] = [];
+      for (const head of heads) {
+        try {
+          const entry = await this.#keeper.entry(head.key, head.at);
+          if (!entry) throw new Error('its last state is missing');
+          held.set(head.key, { ...head, doc: readKept(head.kind, entry.doc), say: entry.say });
+        } catch (error) {
+          unread.push({ key: head.key, why: (error as Error).message, raw: await this.#keeper.raw(head.key, head.at) });
+        }
+      }
+      this.#set({ held, unread, ready: true });
+      if (unread.length > 0) {
+        this.say(
+          `${unread.length === 1 ? 'One kept document' : `${unread.length} kept documents`} could not be read. Nothing was changed in ${unread.length === 1 ? 'it' : 'them'}; see the first page.`,
+          'trouble',
+        );
+      }
+    } catch {
+      this.#set({ ready: true, disk: 'none' });
+      this.say(
+        'This browser gives the page no storage (a private window does that). You can work, but save to a file before you close it.',
+        'trouble',
+      );
+    }
+    this.#tabs = new Tabs((word) => {
+      if (word.kind === 'changed') void this.#reread(word.key);
+      if (word.kind === 'erased') this.#drop(word.keys);
+      this.#set({ shared: this.#tabs?.shared(this.#looking) ?? false });
+    });
+  }
+
+  lookAt(key: DocKey | null): void {
+    this.#looking = key;
+    this.#tabs?.lookAt(key);
+    const shared = this.#tabs?.shared(key) ?? false;
+    if (shared !== this.#state.shared) this.#set({ shared });
+  }
+
+  say(say: string, kind: Notice['kind'] = 'note'): void {
+    if (this.#state.notices.some((n) => n.say === say)) return;
+    this.#set({ notices: [...this.#state.notices, { id: crypto.randomUUID(), say, kind }] });
+  }
+
+  unsay(id: string): void {
+    this.#set({ notices: this.#state.notices.filter((n) => n.id !== id) });
+  }
+
+  get<K extends Kind>(kind: K, id: string): Held<Docs[K]> | undefined {
+    return this.#state.held.get(docKey(kind, id)) as Held<Docs[K]> | undefined;
+  }
+
+  list<K extends Kind>(kind: K): Held<Docs[K]>[] {
+    const found = [...this.#state.held.values()].filter((h) => h.kind === kind) as Held<Docs[K]>[];
+    return found.sort((a, b) => b.changed.localeCompare(a.changed) || a.key.localeCompare(b.key));
+  }
+
+  create<K extends Kind>(kind: K, doc: Docs[K], say: string): void {
+    const key = docKey(kind, doc.id);
+    const on = this.#now();
+    this.#hold({ key, kind, id: doc.id, at: 0, last: 0, doc, say, changed: on });
+    this.#write(async (keeper) => {
+      const head = await keeper.create(key, doc, { say, on });
+      this.#hold({ ...this.#state.held.get(key)!, ...head });
+      this.#tabs?.tell({ kind: 'changed', key });
+    });
+  }
+
+  /** Changes a document by an act on its newest state. `merge`: see Entry. */
+  change<K extends Kind>(kind: K, id: string, act: (doc: Docs[K]) => Docs[K], say: string, merge?: string): void {
+    const key = docKey(kind, id);
+    const held = this.#state.held.get(key);
+    if (!held) return;
+    const on = this.#now();
+    const change: Change = { act: act as unknown as (doc: AnyDoc) => AnyDoc, say, on, ...(merge ? { merge } : {}) };
+    const doc = change.act(held.doc);
+    if (doc === held.doc) return;
+    const merged = held.at > 0 && mergesWith({ on: held.changed, ...(this.#merge.get(key) ?? {}) }, change);
+    const at = merged ? held.at : held.at + 1;
+    if (merge) this.#merge.set(key, { merge });
+    else this.#merge.delete(key);
+    this.#hold({ ...held, doc, at, last: at, say, changed: on });
+    const waiting = { key, change };
+    this.#waiting.push(waiting);
+    this.#write(async (keeper) => {
+      const { head, doc: written } = await keeper.change(key, change);
+      this.#waiting.splice(this.#waiting.indexOf(waiting), 1);
+      // When no later act of ours is under way, what is on disk is the truth (another tab's acts included).
+      if (!this.#waiting.some((w) => w.key === key)) {
+        const now = this.#state.held.get(key);
+        if (now) this.#hold({ ...now, ...head, doc: head.at === now.at && same(kind, written, now.doc) ? now.doc : written, say });
+      }
+      this.#tabs?.tell({ kind: 'changed', key });
+    });
+  }
+  readonly #merge = new Map<DocKey, { merge: string }>();
+
+  /** Goes to an earlier (−1) or later (+1) state, or straight to state `n`. */
+  async move(key: DocKey, to: (at: number) => number): Promise<void> {
+    await this.#queue;
+    const held = this.#state.held.get(key);
+    if (!held || !this.#keeper) return;
+    const n = Math.min(held.last, Math.max(0, to(held.at)));
+    if (n === held.at) return;
+    const entry = await this.#keeper.entry(key, n);
+    const head = entry && (await this.#keeper.move(key, n, this.#now()));
+    if (!entry || !head) return;
+    this.#merge.delete(key);
+    this.#hold({ ...held, ...head, doc: entry.doc, say: entry.say });
+    this.#tabs?.tell({ kind: 'changed', key });
+  }
+
+  async erase(keys: readonly DocKey[]): Promise<void> {
+    await this.#queue;
+    await this.#keeper?.erase(keys);
+    this.#drop(keys);
+    this.#tabs?.tell({ kind: 'erased', keys });
+  }
+
+  #drop(keys: readonly DocKey[]): void {
+    const held = new Map(this.#state.held);
+    for (const key of keys) held.delete(key);
+    this.#set({ held, unread: this.#state.unread.filter((u) => !keys.includes(u.key)) });
+  }
+
+  async #reread(key: DocKey): Promise<void> {
+    if (!this.#keeper || this.#waiting.some((w) => w.key === key)) return;
+    const head = (await this.#keeper.heads()).find((h) => h.key === key);
+    const entry = head && (await this.#keeper.entry(key, head.at));
+    if (head && entry) this.#hold({ ...head, doc: entry.doc, say: entry.say });
+  }
+
+  sentences = async (key: DocKey) => {
+    await this.#queue;
+    return this.#keeper ? this.#keeper.sentences(key) : [];
+  };
+
+  async keepVersion(key: DocKey, name: string): Promise<void> {
+    const held = this.#state.held.get(key);
+    if (!held) return;
+    const version: Version = { id: crypto.randomUUID(), key, name, on: this.#now(), doc: held.doc };
+    await this.#queue;
+    await this.#keeper?.saveVersion(version);
+  }
+
+  versions = async (key: DocKey): Promise<Version[]> => (await this.#keeper?.versions(key)) ?? [];
+
+  /** Puts a named version back as the newest state; what was there stays in the list. */
+  restore(version: Version): void {
+    const kind = kindOf(version.key);
+    this.change(kind, version.key.slice(kind.length + 1), () => version.doc as never, `Went back to “${version.name}”`);
+  }
+
+  /** Writes in order. A full disk keeps the act waiting in memory, says so, and tries again with the next. */
+  #write(act: (keeper: Keeper) => Promise<void>): void {
+    if (this.#state.disk === 'none') return;
+    this.#set({ disk: this.#state.disk === 'full' ? 'full' : 'saving' });
+    this.#queue = this.#queue.then(async () => {
+      if (!this.#keeper) return;
+      const again = [...this.#stuck, act];
+      this.#stuck.length = 0;
+      for (const [i, one] of again.entries()) {
+        try {
+          await one(this.#keeper);
+        } catch (error) {
+          this.#stuck.push(...again.slice(i));
+          this.#set({ disk: 'full' });
+          this.say(
+            isFull(error)
+              ? 'The browser’s storage is full. What you enter is kept in this tab only: save your work to a file now (Record), then erase something you no longer need.'
+              : `Writing to the browser’s storage failed (${(error as Error).message}). What you enter is kept in this tab: save your work to a file now (Record).`,
+            'trouble',
+          );
+          return;
+        }
+      }
+      if (this.#state.disk === 'full') this.say('Everything is saved again.');
+      this.#set({ disk: 'fine' });
+    });
+  }
+  readonly #stuck: ((keeper: Keeper) => Promise<void>)[] = [];
+
+  /** Resolves when everything done so far is on disk (or known not to be). */
+  settled = (): Promise<void> => this.#queue;
+}
+
+/** Whether two states say the same. Patterns are compared as objects: the keeper hands out one object per pattern. */
+function same(kind: Kind, a: AnyDoc, b: AnyDoc): boolean {
+  if (a === b) return true;
+  const [x, y] = [withoutPattern(kind, a), withoutPattern(kind, b)];
+  return x.pattern === y.pattern && JSON.stringify(x.doc) === JSON.stringify(y.doc);
+}

@@ -1,0 +1,4 @@
+import type { ReadyBench } from '../fitting/bench.ts';
+export default function TrialScreen({ bench }: { bench: ReadyBench }) {
+  return <p>{bench.fitting.title}</p>;
+}

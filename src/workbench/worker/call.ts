@@ -1,0 +1,82 @@
+/** Typed calls into a worker: each is a word with its wish and number, each answer bears the number. */
+export interface Call {
+  readonly n: number;
+  readonly wish: string;
+  readonly with: unknown;
+}
+export type Answer = { readonly n: number; readonly ok: true; readonly value: unknown } | { readonly n: number; readonly ok: false; readonly message: string; readonly name: string } | { readonly n: number; readonly ok: null; readonly progress: unknown };
+
+/** What a worker can do, by name: from one plain value to another. */
+export type Doings = Record<string, (wish: never, tell: (progress: unknown) => void) => unknown>;
+
+/** Inside the worker: answers calls with the given doings. An error goes back as its words. */
+export function answerCalls(doings: Doings): void {
+  self.addEventListener('message', (event: MessageEvent<Call>) => {
+    const { n, wish, with: given } = event.data;
+    const post = (answer: Answer): void => self.postMessage(answer);
+    const run = async (): Promise<void> => {
+      try {
+        const value = await doings[wish]!(given as never, (progress) => post({ n, ok: null, progress }));
+        post({ n, ok: true, value });
+      } catch (error) {
+        const { message, name } = error as Error;
+        post({ n, ok: false, message, name });
+      }
+    };
+    void run();
+  });
+}
+
+/** On the page: a worker with its calls under way. `stop` ends it at once; the calls under way fail with the word “stopped”. */
+export class Caller<D extends Doings> {
+  readonly #make: () => Worker;
+  #worker: Worker | null = null;
+  #n = 0;
+  readonly #open = new Map<number, { done: (v: unknown) => void; failed: (e: Error) => void; tell?: (p: unknown) => void }>();
+
+  constructor(make: () => Worker) {
+    this.#make = make;
+  }
+
+  call<W extends keyof D & string>(
+    wish: W,
+    given: Parameters<D[W]>[0],
+    tell?: (progress: never) => void,
+  ): Promise<Awaited<ReturnType<D[W]>>> {
+    this.#worker ??= this.#start();
+    const n = ++this.#n;
+    return new Promise((done, failed) => {
+      this.#open.set(n, { done: done as (v: unknown) => void, failed, ...(tell ? { tell: tell as (p: unknown) => void } : {}) });
+      this.#worker!.postMessage({ n, wish, with: given } satisfies Call);
+    });
+  }
+
+  stop(): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    for (const { failed } of this.#open.values()) failed(new Error('stopped'));
+    this.#open.clear();
+  }
+
+  #start(): Worker {
+    const worker = this.#make();
+    worker.addEventListener('message', (event: MessageEvent<Answer>) => {
+      const answer = event.data;
+      const open = this.#open.get(answer.n);
+      if (!open) return;
+      if (answer.ok === null) {
+        open.tell?.(answer.progress);
+        return;
+      }
+      this.#open.delete(answer.n);
+      if (answer.ok) open.done(answer.value);
+      else open.failed(Object.assign(new Error(answer.message), { name: answer.name }));
+    });
+    worker.addEventListener('error', (event) => {
+      for (const { failed } of this.#open.values()) failed(new Error(event.message || 'The worker stopped.'));
+      this.#open.clear();
+      this.#worker = null;
+    });
+    return worker;
+  }
+}

@@ -1,0 +1,29 @@
+import { useEffect, useState } from 'react';
+import type { Fitting } from '../../garment/index.ts';
+import type { Made } from './bench-worker.ts';
+import { makeLatest } from './bench.ts';
+
+export interface MadeState {
+  readonly made: Made | null;
+  /** The fitting that `made` belongs to: while a newer one is in the making, the older result stays in view. */
+  readonly of: Fitting | null;
+  readonly trouble: string | null;
+}
+
+/** The made garment of a fitting, kept up to date. */
+export function useMade(fitting: Fitting | null): MadeState {
+  const [state, setState] = useState<MadeState>({ made: null, of: null, trouble: null });
+  useEffect(() => {
+    if (!fitting) return undefined;
+    let wanted = true;
+    makeLatest(
+      fitting,
+      (made) => wanted && setState({ made, of: fitting, trouble: null }),
+      (error) => wanted && setState((s) => ({ ...s, trouble: error.message })),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [fitting]);
+  return state;
+}
