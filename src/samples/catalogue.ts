@@ -1,4 +1,5 @@
 import type { Pattern } from '../garment/index.ts';
+import { aLineSkirt } from './a-line-skirt/pattern.ts';
 import { stageBodice } from './stage-bodice/pattern.ts';
 
 /** A sample pattern on offer. */
@@ -14,6 +15,12 @@ const DRAFTS: readonly (Sample & { readonly draft: () => Pattern })[] = [
     name: 'Stage bodice',
     about: 'Lined, panelled, to the high hip, with stand collar and set-in sleeves. Ten sizes.',
     draft: stageBodice,
+  },
+  {
+    id: 'a-line-skirt',
+    name: 'A-line skirt',
+    about: 'Darted, with waistband, side zip, patch pockets and a lining if wanted. Ten sizes.',
+    draft: aLineSkirt,
   },
 ];
 

@@ -1,4 +1,4 @@
-import { add, pathEnd, pathStart, perp, scale, sub, unit } from '../geometry/index.ts';
+import { add, cross, length, pathEnd, pathStart, perp, scale, sub, unit } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 
 /** A direction from its angle in degrees, counter-clockwise from +x. */
@@ -20,11 +20,26 @@ export const startDirection = (path: Path): Point => unit(sub(path[1]!, pathStar
 /** Direction of travel at the end of a path. */
 export const endDirection = (path: Path): Point => unit(sub(pathEnd(path), path[path.length - 2]!));
 
+/** How far the handles of `round` go towards the point where its two end tangents meet: near a circle's 0.55, a little fuller. */
+const FULL = 0.6;
+
+/**
+ * One cubic from `p` (leaving along `out`) to `q` (arriving along `into`) that turns one way only, its handles on the way to where the two
+ * tangents meet. Where they do not meet between the ends the curve must turn both ways: handles of a third of the chord.
+ */
+export function round(p: Point, out: Point, q: Point, into: Point): Path {
+  const chord = sub(q, p);
+  const turning = cross(out, into);
+  const u = cross(chord, into) / turning;
+  const v = cross(out, chord) / turning;
+  const size = length(chord);
+  if (u > 0 && v > 0 && u < 1.5 * size && v < 1.5 * size) return bend(p, out, FULL * u, q, into, FULL * v);
+  return bend(p, out, size / 3, q, into, size / 3);
+}
+
 /**
  * A hem from `p` to `q`, drawn left to right below the piece, square to the two edges it joins. `left` and `right` are
  * the directions in which those edges run away from the hem, upwards.
  */
-export function hemBetween(p: Point, left: Point, q: Point, right: Point): Path {
-  const third = Math.hypot(q.x - p.x, q.y - p.y) / 3;
-  return bend(p, scale(perp(left), -1), third, q, scale(perp(right), -1), third);
-}
+export const hemBetween = (p: Point, left: Point, q: Point, right: Point): Path =>
+  round(p, scale(perp(left), -1), q, scale(perp(right), -1));

@@ -1,15 +1,30 @@
 import type { DrawnPiece, GarmentLevel, Level, PieceId } from '../garment/index.ts';
 import { limbsAt } from '../garment/index.ts';
-import { pathLineIntersections } from '../geometry/index.ts';
+import { distance, pathEnd, pathLength, pathLineIntersections, pathStart } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
 
 /** How many parts of the garment the drawn outline stands for. */
 const parts = (piece: DrawnPiece): number =>
   piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
 
+/** Nearer than this is the same point of a draft. */
+const SAME = 1e-6;
+
+/** Is the edge one of the cubics that the line is joined from? A waist seam is itself the waist line; darts are bridged. */
+function runsAlong(edge: Path, line: Path): boolean {
+  const on = (p: Point): boolean => line.some((q, i) => i % 3 === 0 && distance(p, q) < SAME);
+  return on(pathStart(edge)) && on(pathEnd(edge));
+}
+
 /** Width of the cloth along the piece's line of that level; open darts are no cloth and count for nothing. */
 export function widthAt(piece: DrawnPiece, level: Level): number {
   const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
   if (!line) throw new RangeError(`${piece.name} has no line at ${level}`);
+  if (line.path.length > 4) {
+    return piece.edges
+      .filter((e) => e.kind !== 'dart' && runsAlong(e.path, line.path))
+      .reduce((sum, e) => sum + pathLength(e.path), 0);
+  }
   const y = line.path[0]!.y;
   const xs = piece.edges
     .flatMap(({ path }) => pathLineIntersections(path, { x: 0, y }, { x: 1, y }).map((m) => m.point.x))
