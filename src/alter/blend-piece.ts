@@ -113,7 +113,9 @@ function blendLine(
   blended: readonly BlendedEdge[],
 ): InnerLine<'one'> {
   const count = line.path.length;
-  const size = line.level === undefined ? sizeAtHeight(piece, line, field) : sizeOfLevel(field, line.level);
+  // A level that no edge knows of (an upper arm below the underarm) has no size of its own to offer: its line goes with the outline there.
+  const known = piece.edges.some((e) => e.from === line.level || e.crossings.some((c) => c.level === line.level));
+  const size = line.level !== undefined && known ? sizeOfLevel(field, line.level) : sizeAtHeight(piece, line, field);
   const path = pathAtSize(line.path, size);
   // A grainline stays as the maker set it: straight and parallel to the threads.
   if (line.kind === 'grain') return { ...line, path };
@@ -163,8 +165,10 @@ function sizeAtHeight(piece: NestedPiece, line: InnerLine<'nest'>, field: SizeFi
   const y = middleHeight(line.path[printed]!);
   const known = new Map<string, number>();
   for (const edge of piece.edges) known.set(edge.from, pathStart(edge.path[printed]!).y);
-  for (const other of piece.lines)
-    if (other.level !== undefined) known.set(other.level, middleHeight(other.path[printed]!));
+  for (const other of piece.lines) {
+    const crossed = piece.edges.some((e) => e.crossings.some((c) => c.level === other.level));
+    if (other.level !== undefined && crossed) known.set(other.level, middleHeight(other.path[printed]!));
+  }
   let above: { y: number; size: number } | undefined;
   let below: { y: number; size: number } | undefined;
   for (const [level, height] of known) {

@@ -1,5 +1,5 @@
 import type { DrawnPiece, Garment, InnerLine, Level, Pattern, PieceId } from '../garment/index.ts';
-import { garmentAtSize } from '../garment/index.ts';
+import { garmentAtSize, limbsAt } from '../garment/index.ts';
 import {
   distance,
   lengthAtPlace,
@@ -40,7 +40,7 @@ export interface PieceWidth {
 
 export interface Girth {
   readonly level: Level;
-  /** All round, mm: Σ width × times cut. */
+  /** All round, mm: Σ width × times cut; round one limb where the level is a limb's. */
   readonly girth: number;
   readonly parts: readonly PieceWidth[];
   /** Pieces that should count but have no such line, or whose line misses their outline. */
@@ -59,7 +59,8 @@ export function girthAt(garment: Garment, level: Level): Girth | null {
     if (piece && width !== null) parts.push({ piece: id, width, times: timesCut(piece) });
     else missing.push(id);
   }
-  return { level, girth: parts.reduce((sum, p) => sum + p.width * p.times, 0), parts, missing };
+  const all = parts.reduce((sum, p) => sum + p.width * p.times, 0);
+  return { level, girth: all / limbsAt(level), parts, missing };
 }
 
 const measuredPieces = new WeakMap<DrawnPiece, Map<Level, number | null>>();

@@ -3,3 +3,7 @@ export type { Girth, PieceWidth } from './girth.ts';
 export { seamSeverity, walkAll, walkFindings, walkSeam } from './walk.ts';
 export type { Interval, NotchWalk, Walk } from './walk.ts';
 export { timesCut } from './parts.ts';
+export { checkOutline, checkOutlines } from './outline.ts';
+export { trueGarment } from './true.ts';
+export type { TrueOptions, Trued } from './true.ts';
+export type { Change } from './change.ts';

@@ -1,0 +1,158 @@
+import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
+import { placeTangent } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
+import { edgeOf } from './parts.ts';
+
+const startTangent = (path: Path): Point => placeTangent(path, { cubic: 0, t: 0 });
+const endTangent = (path: Path): Point => placeTangent(path, { cubic: (path.length - 1) / 3 - 1, t: 1 });
+
+/** Angle inside the piece at a corner (the start of edge `index`), degrees, 0 to 360. */
+export function cornerAngle(piece: DrawnPiece, index: number): number {
+  const n = piece.edges.length;
+  const into = endTangent(piece.edges[(index + n - 1) % n]!.path);
+  const out = startTangent(piece.edges[index % n]!.path);
+  // Outlines turn counter-clockwise: a turn to the left makes the inside angle smaller than straight on.
+  const turn = Math.atan2(into.x * out.y - into.y * out.x, into.x * out.x + into.y * out.y);
+  return 180 - (turn * 180) / Math.PI;
+}
+
+/** One side of a place where a seam ends at a line that crosses it: the corner, the seam's edge, and the edge that is the line. */
+export interface JointSide {
+  readonly piece: DrawnPiece;
+  readonly corner: number;
+  readonly seamEdge: number;
+  readonly lineEdge: number;
+  /** The line starts (true) or ends at the corner. */
+  readonly lineStarts: boolean;
+  readonly angle: number;
+}
+
+/** A place where two pieces, sewn together, carry a line on across their seam: hem, neckline, armhole, waist; or a dart's mouth. */
+export interface Joint {
+  /** Stable: seam or dart and which end. */
+  readonly id: string;
+  readonly seam: string;
+  readonly a: JointSide;
+  readonly b: JointSide;
+  /** Degrees by which the two angles together miss 180, so by which the sewn line turns (trade.md 6.3). */
+  readonly off: number;
+}
+
+/** The side a chain's end gives; undefined where the edge is missing. */
+export function chainSide(
+  garment: Garment,
+  chain: readonly EdgeRef[],
+  end: 'start' | 'end',
+): JointSide | undefined {
+  const ref = end === 'start' ? chain[0] : chain[chain.length - 1];
+  const found = ref && edgeOf(garment, ref);
+  if (!ref || !found) return undefined;
+  const n = found.piece.edges.length;
+  const atPathEnd = (end === 'end') !== (ref.backwards === true);
+  const corner = atPathEnd ? (found.index + 1) % n : found.index;
+  const lineEdge = atPathEnd ? corner : (found.index + n - 1) % n;
+  return {
+    piece: found.piece,
+    corner,
+    seamEdge: found.index,
+    lineEdge,
+    lineStarts: atPathEnd,
+    angle: cornerAngle(found.piece, corner),
+  };
+}
+
+const chainsOf = new WeakMap<readonly Seam[], Map<string, Set<string>>>();
+
+/** Names of the seam chains an edge is part of. */
+function chains(seams: readonly Seam[], piece: string, edge: string): ReadonlySet<string> {
+  let known = chainsOf.get(seams);
+  if (!known) {
+    chainsOf.set(seams, (known = new Map()));
+    for (const seam of seams) {
+      for (const [side, refs] of [['a', seam.a] as const, ['b', seam.b] as const]) {
+        for (const ref of refs) {
+          const key = `${ref.piece} ${ref.edge}`;
+          const had = known.get(key) ?? new Set<string>();
+          known.set(key, had.add(`${seam.id} ${side}`));
+        }
+      }
+    }
+  }
+  return known.get(`${piece} ${edge}`) ?? new Set();
+}
+
+/**
+ * Do the two edges make one line across the seam? Hem to hem, or two edges that another seam takes in one chain (armhole, neckline, waist).
+ * Where a seam runs on into a different one (side seam into sleeve underarm) a turn is no fault.
+ */
+function oneLine(garment: Garment, a: JointSide, b: JointSide): boolean {
+  const [p, q] = [a.piece.edges[a.lineEdge]!, b.piece.edges[b.lineEdge]!];
+  if (p === q) return false;
+  if (p.kind !== q.kind || p.kind === 'fold' || p.kind === 'opening' || p.kind === 'dart') return false;
+  if (p.kind !== 'seam') return true;
+  const other = chains(garment.seams, b.piece.id, q.id);
+  return [...chains(garment.seams, a.piece.id, p.id)].some((c) => other.has(c));
+}
+
+/** Both ends of a seam where its two sides carry one line on; none where an edge is missing. */
+export function seamJoints(garment: Garment, seam: Seam): Joint[] {
+  return (['start', 'end'] as const).flatMap((end) => {
+    const a = chainSide(garment, seam.a, end);
+    const b = chainSide(garment, seam.b, end);
+    if (!a || !b || !oneLine(garment, a, b)) return [];
+    return [{ id: `${seam.id} ${end}`, seam: seam.id, a, b, off: a.angle + b.angle - 180 }];
+  });
+}
+
+/** The mouths of a piece's darts, folded: the line beside the first leg goes on beside the second. */
+export function dartJoints(piece: DrawnPiece): Joint[] {
+  const n = piece.edges.length;
+  return piece.darts.flatMap((dart) => {
+    const first = piece.edges.findIndex((e) => e.id === dart.legs[0]);
+    const second = piece.edges.findIndex((e) => e.id === dart.legs[1]);
+    if (first < 0 || second < 0) return [];
+    const out = (second + 1) % n;
+    const a: JointSide = {
+      piece,
+      corner: first,
+      seamEdge: first,
+      lineEdge: (first + n - 1) % n,
+      lineStarts: false,
+      angle: cornerAngle(piece, first),
+    };
+    const b: JointSide = {
+      piece,
+      corner: out,
+      seamEdge: second,
+      lineEdge: out,
+      lineStarts: true,
+      angle: cornerAngle(piece, out),
+    };
+    return [{ id: `${piece.id} ${dart.id} mouth`, seam: dart.id, a, b, off: a.angle + b.angle - 180 }];
+  });
+}
+
+/** A corner at the end of a fold: square there is smooth once unfolded (trade.md 6.3). */
+export interface FoldCorner {
+  readonly id: string;
+  readonly side: JointSide;
+  /** Degrees by which it misses a right angle. */
+  readonly off: number;
+}
+
+/** Both ends of every fold of a piece. */
+export function foldCorners(piece: DrawnPiece): FoldCorner[] {
+  const n = piece.edges.length;
+  return piece.edges.flatMap((edge, i) => {
+    if (edge.kind !== 'fold') return [];
+    const ends = [
+      { corner: i, lineEdge: (i + n - 1) % n, lineStarts: false },
+      { corner: (i + 1) % n, lineEdge: (i + 1) % n, lineStarts: true },
+    ];
+    return ends.map(({ corner, lineEdge, lineStarts }) => {
+      const angle = cornerAngle(piece, corner);
+      const side = { piece, corner, seamEdge: i, lineEdge, lineStarts, angle };
+      return { id: `${piece.id} ${edge.id} ${lineStarts ? 'end' : 'start'}`, side, off: angle - 90 };
+    });
+  });
+}

@@ -1,0 +1,105 @@
+import type { Finding, Garment, Seam } from '../garment/index.ts';
+import { say } from '../garment/index.ts';
+import { pathStart } from '../geometry/index.ts';
+import type { Change } from './change.ts';
+import { dartJoints, foldCorners, seamJoints } from './corner.ts';
+import type { JointSide } from './corner.ts';
+import { CORNER_DEG, MEANT_DEG } from './outline.ts';
+import { pieceOf } from './parts.ts';
+import { withPiece } from './rework.ts';
+import { swayOf, turnLine } from './true-corner.ts';
+
+/** A corner this near to smooth is smooth: well under the 2° that trade.md 6.3 allows. */
+const SMOOTH_DEG = 0.5;
+/** What the maker drew within this of smooth was meant to be smooth. */
+const DRAWN_SMOOTH_DEG = 5;
+
+/** A place where a line should run on: its sides (one at a fold), and by how many degrees it misses. */
+interface Spot {
+  readonly id: string;
+  readonly sides: readonly JointSide[];
+  readonly off: number;
+}
+
+/** What one truing knows of its corners while it works: how they were, which are left alone, what it had to say. */
+export interface SmoothingRun {
+  readonly seams: readonly Seam[];
+  readonly bound: number;
+  readonly covers: (piece: string) => boolean;
+  readonly was: ReadonlyMap<string, number>;
+  readonly left: Set<string>;
+  readonly findings: Finding[];
+}
+
+function spotsOf(garment: Garment, seams: readonly Seam[], covers: (piece: string) => boolean): Spot[] {
+  return [
+    ...seams.flatMap((seam) =>
+      seamJoints(garment, seam).map((j) => ({ id: j.id, sides: [j.a, j.b], off: j.off })),
+    ),
+    ...garment.pieces
+      .filter((p) => covers(p.id))
+      .flatMap((piece) => [
+        ...dartJoints(piece).map((j) => ({ id: j.id, sides: [j.a, j.b], off: j.off })),
+        ...foldCorners(piece).map((f) => ({ id: f.id, sides: [f.side], off: f.off })),
+      ]),
+  ];
+}
+
+/** Looks at every corner before truing. What the reference drew as a corner, or what is far from smooth now, was meant and is left. */
+export function startSmoothing(
+  garment: Garment,
+  seams: readonly Seam[],
+  options: { reference: Garment | undefined; bound: number; covers: (piece: string) => boolean },
+): SmoothingRun {
+  const { reference, bound, covers } = options;
+  const drawn = reference && new Map(spotsOf(reference, seams, covers).map((s) => [s.id, s.off]));
+  const was = new Map<string, number>();
+  const left = new Set<string>();
+  for (const spot of spotsOf(garment, seams, covers)) {
+    was.set(spot.id, spot.off);
+    if (Math.abs(drawn?.get(spot.id) ?? 0) > DRAWN_SMOOTH_DEG || Math.abs(spot.off) > MEANT_DEG)
+      left.add(spot.id);
+  }
+  return { seams, bound, covers, was, left, findings: [] };
+}
+
+/** One round of smoothing: each side of a spot turns its line by its share. Notes in `run` what would move too far. */
+export function smooth(garment: Garment, run: SmoothingRun): Garment {
+  let now = garment;
+  for (const spot of spotsOf(garment, run.seams, run.covers)) {
+    const worth = Math.max(Math.abs(run.was.get(spot.id) ?? 0), Math.abs(spot.off)) > CORNER_DEG;
+    if (run.left.has(spot.id) || !worth || Math.abs(spot.off) <= SMOOTH_DEG) continue;
+    const each = -spot.off / spot.sides.length;
+    const sway = Math.max(...spot.sides.map((side) => swayOf(side.piece, side, each)));
+    if (sway > run.bound) {
+      run.left.add(spot.id);
+      run.findings.push(beyondBound(spot, sway, run.bound));
+      continue;
+    }
+    for (const side of spot.sides) now = withPiece(now, turnLine(pieceOf(now, side.piece.id)!, side, each));
+  }
+  return now;
+}
+
+/** What smoothing changed, by how the corners are now. */
+export function smoothChanges(after: Garment, run: SmoothingRun): Change[] {
+  return spotsOf(after, run.seams, run.covers).flatMap((spot): Change[] => {
+    const before = run.was.get(spot.id) ?? 0;
+    const side = spot.sides[0]!;
+    if (run.left.has(spot.id) || Math.abs(before - spot.off) <= SMOOTH_DEG) return [];
+    const edge = side.piece.edges[side.lineEdge]!.id;
+    return [{ kind: 'corner', joint: spot.id, piece: side.piece.id, edge, before, after: spot.off }];
+  });
+}
+
+function beyondBound(spot: Spot, sway: number, bound: number): Finding {
+  const side = spot.sides[0]!;
+  const line = side.piece.edges[side.lineEdge]!;
+  return {
+    code: 'corner-beyond-bound',
+    severity: 'note',
+    where: { piece: side.piece.id, edge: line.id, at: pathStart(side.piece.edges[side.corner]!.path) },
+    amount: spot.off,
+    message: `${side.piece.name}: ${line.name} turns by ${Math.abs(spot.off).toFixed(0)}°; smoothing it would move the line by ${say(sway)}, more than the ${say(bound)} allowed, so it was left.`,
+  };
+}
