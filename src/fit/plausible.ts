@@ -1,5 +1,4 @@
 import {
-  doubtEntry,
   doubts,
   MEASURES,
   MM_PER,
@@ -57,6 +56,12 @@ function replaced(values: readonly number[], changes: readonly { i: number; to: 
   return values.map((v, k) => changes.find((c) => c.i === k)?.to ?? v);
 }
 
+/** Whether a value could be the measure at all. */
+function inRange(id: MeasureId, value: number, wearer: Body['wearer']): boolean {
+  const [least, most] = MEASURES[id].range[wearer];
+  return value >= least && value <= most;
+}
+
 function slips(
   j: Joint,
   values: readonly number[],
@@ -66,19 +71,13 @@ function slips(
   return j.measures.flatMap((id, i) =>
     SLIPS.flatMap(({ factor, unit }) => {
       const to = values[i]! * factor;
-      if (doubtEntry(id, to, wearer) !== null) return [];
-      const gain = gainOf(j, values, grad, [{ i, to }]);
+      const changes = [{ i, to }];
+      const gain = gainOf(j, values, grad, changes);
+      if (gain < SLIP_GAIN || !inRange(id, to, wearer)) return [];
       const say = unit === 'in' ? writeLength(to, { in: 8 }) : writeLength(to, 'cm');
       const message = `A ${MEASURES[id].name} of ${both(values[i]!)} does not go with the other measures. Was ${say} meant?`;
-      return gain < SLIP_GAIN
-        ? []
-        : [
-            {
-              gain,
-              values: replaced(values, [{ i, to }]),
-              question: { code: 'unit-doubtful', measure: id, message, suggest: { value: to, say } },
-            },
-          ];
+      const question: Question = { code: 'unit-doubtful', measure: id, message, suggest: { value: to, say } };
+      return [{ gain, values: replaced(values, changes), question }];
     }),
   );
 }
@@ -92,31 +91,22 @@ function swaps(
   return j.measures.flatMap((id, i) =>
     j.measures.slice(i + 1).flatMap((other, k) => {
       const o = i + 1 + k;
+      const [here, there] = [values[i]!, values[o]!];
       const changes = [
-        { i, to: values[o]! },
-        { i: o, to: values[i]! },
+        { i, to: there },
+        { i: o, to: here },
       ];
       const gain = gainOf(j, values, grad, changes);
-      if (
-        gain < SWAP_GAIN ||
-        doubtEntry(id, values[o]!, wearer) !== null ||
-        doubtEntry(other, values[i]!, wearer) !== null
-      )
-        return [];
-      const message = `The ${MEASURES[id].name} (${both(values[i]!)}) and the ${MEASURES[other].name} (${both(values[o]!)}) would go with the other measures if they were exchanged. Were they?`;
-      return [
-        {
-          gain,
-          values: replaced(values, changes),
-          question: {
-            code: 'swapped',
-            measure: id,
-            other,
-            message,
-            suggest: { value: values[o]!, say: 'exchange them' },
-          },
-        },
-      ];
+      if (gain < SWAP_GAIN || !inRange(id, there, wearer) || !inRange(other, here, wearer)) return [];
+      const message = `The ${MEASURES[id].name} (${both(here)}) and the ${MEASURES[other].name} (${both(there)}) would go with the other measures if they were exchanged. Were they?`;
+      const question: Question = {
+        code: 'swapped',
+        measure: id,
+        other,
+        message,
+        suggest: { value: there, say: 'exchange them' },
+      };
+      return [{ gain, values: replaced(values, changes), question }];
     }),
   );
 }

@@ -1,0 +1,370 @@
+import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import {
+  bodyTableChart,
+  DEFAULT_CHOICES,
+  EN_CHILDREN,
+  EN_WOMEN,
+  MEASURE_IDS,
+  MEASURES,
+  type Body,
+  type Finding,
+  type MeasureId,
+  type MovableEdge,
+  type Plan,
+  type SizeChart,
+} from '../garment/index.ts';
+import { planFit, spread, type PlanInput } from './index.ts';
+
+/** Sizes 80 to 104 of EN 13402-3 women, garment 60/40/80 mm larger at bust, waist and hip (our own figures). */
+const en = bodyTableChart(EN_WOMEN);
+const EASE = { bust: 60, waist: 40, hip: 80 };
+const chart: SizeChart = {
+  ...en,
+  waist: 'natural',
+  finished: Object.fromEntries(
+    Object.entries(EASE).map(([level, e]) => [
+      level,
+      en.body[`${level}-girth` as MeasureId]!.map((b) => b! + e),
+    ]),
+  ),
+};
+const body = (girths: Partial<Record<MeasureId, number>>, more: Partial<Body> = {}): Body => ({
+  id: 'b',
+  name: 'Bo',
+  wearer: 'woman',
+  show: 'cm',
+  waist: 'natural',
+  readings: Object.fromEntries(Object.entries(girths).map(([id, value]) => [id, [{ value }]])),
+  ...more,
+});
+const standard = body({ 'bust-girth': 880, 'waist-girth': 720, 'hip-girth': 960, 'hip-depth': 210 });
+function plan(more: Partial<PlanInput> = {}): Plan {
+  return planFit({
+    body: standard,
+    chart,
+    fabric: { name: 'calico', kind: 'woven' },
+    choices: DEFAULT_CHOICES,
+    cloth: { kind: 'woven' },
+    garment: 'dress',
+    ...more,
+  });
+}
+const level = (p: Plan, name: string) => p.levels.find((l) => l.level === name)!;
+const finding = (p: Plan, code: string): Finding | undefined => p.findings.find((f) => f.code === code);
+const choose = (more: Partial<typeof DEFAULT_CHOICES>) => ({ choices: { ...DEFAULT_CHOICES, ...more } });
+
+describe('ease and target', () => {
+  it('keeps the pattern’s own ease, and says why', () => {
+    const bust = level(plan(), 'bust');
+    expect(bust).toMatchObject({
+      body: 880,
+      chartBody: 880,
+      finished: 940,
+      patternEase: 60,
+      wantedEase: 60,
+      target: 940,
+      size: '88',
+      residual: 0,
+    });
+    expect(bust.why.target.sentence).toBe('Body 88 cm + 6 cm ease = 94 cm finished.');
+    expect(plan().findings).toEqual([]);
+  });
+
+  it('takes the ease asked for by hand', () => {
+    const waist = level(plan(choose({ ease: { waist: 60 } })), 'waist');
+    expect(waist).toMatchObject({ patternEase: 40, wantedEase: 60, target: 780, size: '88', residual: 20 });
+  });
+
+  it('by category moves the bust into the trade’s range and the waist with it', () => {
+    // Fitted is 3 to 4 in at the bust and 2 to 3 in at the hip (trade chart, memory): 60 mm becomes 76.2, 80 becomes 76.2.
+    const p = plan(choose({ category: 'fitted' }));
+    expect(level(p, 'bust').wantedEase).toBeWithinMm(76.2, 1e-9);
+    expect(level(p, 'waist').wantedEase).toBeWithinMm(56.2, 1e-9);
+    expect(level(p, 'hip').wantedEase).toBeWithinMm(76.2, 1e-9);
+  });
+
+  it('below wearing ease is an error when asked for, a warning when the pattern is so', () => {
+    expect(finding(plan(choose({ ease: { bust: 30 } })), 'below-wearing-ease')).toMatchObject({
+      severity: 'error',
+      where: { level: 'bust' },
+    });
+    const tight = {
+      ...chart,
+      finished: { ...chart.finished, bust: en.body['bust-girth']!.map((b) => b! + 20) },
+    };
+    expect(finding(plan({ chart: tight }), 'below-wearing-ease')).toMatchObject({ severity: 'warning' });
+  });
+});
+
+describe('what the pattern has', () => {
+  it('measured pieces beat the table; over 6 mm apart is a warning', () => {
+    const measured = {
+      bust: en.body['bust-girth']!.map((b) => b! + 50),
+      waist: en.body['waist-girth']!.map((b) => b! + 36),
+    };
+    const p = plan({ measured });
+    expect(level(p, 'bust').patternEase).toBe(50);
+    expect(
+      p.findings.filter((f) => f.code === 'table-differs').map((f) => [f.where.level, f.amount]),
+    ).toEqual([['bust', -10]]);
+    expect(level(p, 'bust').why.residual.sentence).toContain('the pieces measure');
+  });
+
+  it('a level without a finished girth borrows the ease of its nearest neighbour, with a note', () => {
+    const { hip: _hip, ...finished } = chart.finished;
+    const p = plan({ chart: { ...chart, finished } });
+    expect(level(p, 'hip').patternEase).toBe(40);
+    expect(finding(p, 'finished-assumed')).toMatchObject({ severity: 'note', where: { level: 'hip' } });
+  });
+
+  it('a chart of bodies alone still gives the plan: the residual does not depend on the ease assumed', () => {
+    const p = plan({ chart: en, body: body({ 'bust-girth': 890, 'waist-girth': 720, 'hip-girth': 960 }) });
+    expect(level(p, 'bust')).toMatchObject({ size: '88' });
+    expect(level(p, 'bust').residual).toBeWithinMm(10, 1e-9);
+  });
+
+  it('a level the table knows but the body does not is noted, not guessed', () => {
+    const p = plan({ body: body({ 'bust-girth': 880, 'hip-girth': 960 }) });
+    expect(p.levels.map((l) => l.level)).toEqual(['bust', 'hip']);
+    expect(finding(p, 'measure-missing')).toMatchObject({
+      where: { level: 'waist', measure: 'waist-girth' },
+    });
+  });
+});
+
+describe('levels and hem', () => {
+  it('nothing below the end of the garment is compared', () => {
+    expect(plan({ endsAt: 'waist' }).levels.map((l) => l.level)).toEqual(['bust', 'waist']);
+  });
+
+  it('a garment that ends between waist and hip is judged at its own hem', () => {
+    // Hem 105 mm below the waist, half way down to a hip at 210: body (720 + 960) / 2 = 840 (no high hip measured; straight between them).
+    const hem = en.body['waist-girth']!.map((w, i) => (w! + en.body['hip-girth']![i]!) / 2 + 50);
+    const p = plan({ chart: { ...chart, finished: { ...chart.finished, hem } }, hemDepth: 105 });
+    expect(p.levels.map((l) => l.level)).toEqual(['bust', 'waist', 'hem']);
+    expect(level(p, 'hem').body).toBeWithinMm(840, 1e-9);
+    expect(level(p, 'hem').patternEase).toBeWithinMm(50, 1e-9);
+  });
+
+  it('which waist is asked when not said, and warned of when body and chart mean different ones', () => {
+    expect(finding(plan({ chart: { ...chart, waist: 'unsaid' } }), 'which-waist')?.message).toContain(
+      'natural waist',
+    );
+    expect(finding(plan({ body: { ...standard, waist: 'iso' } }), 'waists-differ')).toMatchObject({
+      severity: 'warning',
+    });
+    expect(finding(plan(), 'which-waist')).toBeUndefined();
+  });
+
+  it('children go by height', () => {
+    const child = body({ stature: 1160, 'bust-girth': 640, 'waist-girth': 570 }, { wearer: 'child' });
+    const p = plan({ body: child, chart: bodyTableChart(EN_CHILDREN), garment: 'smock' });
+    expect(p.base.size).toBe('116');
+    expect(p.base.why.sentence).toContain('By height');
+  });
+});
+
+describe('choices', () => {
+  it('a size by hand at a level, and for the base', () => {
+    const p = plan(choose({ size: { waist: '92', base: '84' } }));
+    expect(p.base.size).toBe('84');
+    expect(level(p, 'waist')).toMatchObject({ size: '92', residual: -40 });
+    expect(finding(plan(choose({ size: { waist: '93' } })), 'unknown-size')).toMatchObject({
+      severity: 'error',
+    });
+  });
+
+  it('between sizes: smaller, larger, nearest (halfway the smaller)', () => {
+    const at = (bust: number, between: 'smaller' | 'larger' | 'nearest'): string =>
+      level(plan({ body: body({ 'bust-girth': bust }), ...choose({ between }) }), 'bust').size;
+    expect([at(910, 'smaller'), at(910, 'larger'), at(910, 'nearest')]).toEqual(['88', '92', '92']);
+    expect([at(900, 'smaller'), at(900, 'larger'), at(900, 'nearest')]).toEqual(['88', '92', '88']);
+    // Within 3 mm of a size, that size.
+    expect([at(918, 'smaller'), at(882, 'larger')]).toEqual(['92', '88']);
+  });
+
+  it('beyond the chart is a warning', () => {
+    expect(finding(plan({ body: body({ 'bust-girth': 1600 }) }), 'outside-sizes')).toMatchObject({
+      severity: 'warning',
+      where: { level: 'bust' },
+    });
+  });
+});
+
+const edge = (piece: string, seam: string, side: MovableEdge['side'], times = 2): MovableEdge => ({
+  piece,
+  edge: seam,
+  seam,
+  times,
+  side,
+});
+
+describe('spreading', () => {
+  const edges = [
+    edge('front', 'side', 'front'),
+    edge('back', 'side', 'back'),
+    edge('back', 'centre', 'back'),
+  ];
+
+  it('is even over the cut edges', () => {
+    expect(spread(60, edges).map((s) => s.change)).toEqual([10, 10, 10]);
+  });
+
+  it('gives the front its own amount', () => {
+    expect(spread(60, edges, 40).map((s) => s.change)).toEqual([20, 5, 5]);
+  });
+
+  it('leaves still seams alone and says when nothing may move', () => {
+    const movable = { bust: edges };
+    const measured = { bust: chart.finished['bust'] as number[] };
+    const fuller = body({ 'bust-girth': 910 });
+    const still = plan({ body: fuller, movable, measured, ...choose({ still: ['side'] }) });
+    expect(level(still, 'bust').shares).toEqual([{ piece: 'back', edge: 'centre', change: 15 }]);
+    const none = plan({ body: fuller, movable, measured, ...choose({ still: ['side', 'centre'] }) });
+    expect(finding(none, 'nowhere-to-go')).toMatchObject({ severity: 'error', amount: 30 });
+  });
+
+  it('the body’s arcs give front and back different totals', () => {
+    // Bust 910, arc 500: front wanted 500 + 60 x 0.53 = 531.8, the pattern's front 940 x 0.53 = 498.2: +33.6 in front, -3.6 behind (30 in all).
+    const p = plan({
+      body: body({ 'bust-girth': 910, 'front-bust-arc': 500 }),
+      movable: { bust: edges },
+      measured: { bust: chart.finished['bust'] as number[] },
+    });
+    expect(level(p, 'bust').split?.front).toBeWithinMm(33.6, 1e-9);
+    expect(level(p, 'bust').split?.back).toBeWithinMm(-3.6, 1e-9);
+    expect(level(p, 'bust').shares[0]?.change).toBeWithinMm(16.8, 1e-9);
+  });
+
+  it('over 10 mm on an edge is a warning; more than the allowance an error when it is to come out of it', () => {
+    const p = plan({ body: body({ 'bust-girth': 915 }), seams: 1, fromAllowance: 15 });
+    expect(level(p, 'bust').perEdge).toBeWithinMm(17.5, 1e-9);
+    expect(finding(p, 'edge-change-large')).toMatchObject({ severity: 'warning' });
+    expect(finding(p, 'allowance-short')).toMatchObject({ severity: 'error' });
+    expect(finding(plan({ body: body({ 'bust-girth': 915 }), seams: 1 }), 'allowance-short')).toBeUndefined();
+  });
+});
+
+describe('knits', () => {
+  const knitChart = {
+    ...chart,
+    finished: { bust: en.body['bust-girth']!, waist: en.body['waist-girth']!.map((w) => w! * 0.95) },
+  };
+  const knit = { cloth: { kind: 'knit', stretch: 0.5 } as const, garment: 'top' as const, chart: knitChart };
+  const jersey = { name: 'jersey', kind: 'knit', stretch: 0.5 } as const;
+
+  it('smaller than the body by the pattern’s own share', () => {
+    const waist = level(
+      plan({ ...knit, fabric: jersey, body: body({ 'bust-girth': 880, 'waist-girth': 740 }) }),
+      'waist',
+    );
+    expect(waist.target).toBeWithinMm(740 * 0.95, 1e-9);
+    expect(waist.wantedEase).toBeWithinMm(-37, 1e-9);
+  });
+
+  it('less so in a fabric that stretches less, with a warning', () => {
+    const p = plan({
+      ...knit,
+      fabric: { ...jersey, stretch: 0.25 },
+      body: body({ 'bust-girth': 880, 'waist-girth': 720 }),
+    });
+    expect(level(p, 'waist').target).toBeWithinMm(720 * 0.975, 1e-9);
+    expect(finding(p, 'stretch-short')).toMatchObject({ severity: 'warning' });
+  });
+
+  it('tighter than half the stretch allows is an error when asked for', () => {
+    // 720 / (1 + 0.5 x 0.5) = 576 is the least; 720 - 200 = 520 is 56 too small.
+    const p = plan({ ...knit, fabric: jersey, ...choose({ ease: { waist: -200 } }) });
+    expect(finding(p, 'too-tight-for-fabric')).toMatchObject({ severity: 'error', amount: 56 });
+  });
+
+  it('a woven never takes a knit’s place', () => {
+    expect(finding(plan(knit), 'woven-for-knit')).toMatchObject({ severity: 'error' });
+  });
+
+  it('a neck opening must stretch over the head: 22 in when it was not measured', () => {
+    const neck = (finished: number, head?: number) =>
+      finding(
+        plan({
+          ...knit,
+          fabric: jersey,
+          body: body({ 'bust-girth': 880, ...(head === undefined ? {} : { 'head-girth': head }) }),
+          openings: [{ name: 'neck opening', level: 'neck', finished, passes: 'head-girth' }],
+        }),
+        'opening-too-small',
+      );
+    expect(neck(370)?.amount).toBeWithinMm(22 * 25.4 - 555, 1e-9);
+    expect(neck(380)).toBeUndefined();
+    expect(neck(380, 600)).toMatchObject({ severity: 'error' });
+  });
+});
+
+describe('any body whatever', () => {
+  const value = (id: MeasureId, wearer: Body['wearer']) =>
+    fc.double({ min: MEASURES[id].range[wearer][0], max: MEASURES[id].range[wearer][1], noNaN: true });
+  const anyBody = fc.constantFrom<Body['wearer']>('woman', 'man', 'child').chain((wearer) => {
+    const ids = MEASURE_IDS.filter((id) => MEASURES[id].kind !== 'angle');
+    return fc
+      .record(Object.fromEntries(ids.map((id) => [id, fc.option(value(id, wearer), { nil: undefined })])), {
+        noNullPrototype: true,
+      })
+      .map((v) => {
+        const taken = Object.entries(v).filter((e): e is [MeasureId, number] => e[1] !== undefined);
+        return body(Object.fromEntries(taken), { wearer });
+      });
+  });
+  const edges = [
+    edge('front', 'side', 'front'),
+    edge('back', 'side', 'back'),
+    edge('side', 'panel', 'both', 4),
+    edge('front', 'panel', 'front'),
+  ];
+
+  it('gets finite numbers that add up, each with its reason', () => {
+    fc.assert(
+      fc.property(
+        anyBody,
+        fc.constantFrom('smaller', 'larger', 'nearest'),
+        fc.constantFrom('whole', 'part'),
+        fc.boolean(),
+        fc.constantFrom('dress', 'skirt', 'trousers', 'top', 'jacket'),
+        (who, between, method, pieces, garment) => {
+          const known = pieces
+            ? {
+                movable: { bust: edges, waist: edges, hip: edges },
+                measured: chart.finished as Record<string, number[]>,
+              }
+            : {};
+          const p = plan({ body: who, garment, ...known, ...choose({ between, method }) });
+          for (const l of p.levels) {
+            for (const n of [
+              l.body,
+              l.finished,
+              l.patternEase,
+              l.wantedEase,
+              l.target,
+              l.sizeIndex,
+              l.residual,
+              l.perSeam,
+              l.perEdge,
+            ])
+              expect(Number.isFinite(n)).toBe(true);
+            expect(l.target - l.finished).toBeWithinMm(l.residual, 1e-6);
+            expect(l.body + l.wantedEase).toBeWithinMm(l.target, 1e-6);
+            expect(l.perEdge * l.edges).toBeWithinMm(l.residual, 1e-6);
+            if (pieces)
+              expect(l.shares.reduce((sum, s, i) => sum + s.change * edges[i]!.times, 0)).toBeWithinMm(
+                l.residual,
+                1e-6,
+              );
+            for (const why of Object.values(l.why)) expect(why.sentence).toMatch(/\d|chosen/);
+          }
+          for (const f of p.findings) expect(f.message).not.toMatch(/NaN|undefined|Infinity/);
+          expect(chart.sizes.some((s) => s.id === p.base.size)).toBe(true);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+});
