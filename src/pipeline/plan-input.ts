@@ -1,0 +1,140 @@
+import type { Body, Fabric, Level, Pattern, Plan, PlanChoices } from '../garment/index.ts';
+import { garmentAtSize } from '../garment/index.ts';
+import { girthAt, measureNest, widthAt, timesCut } from '../check/index.ts';
+import { planFit } from '../fit/index.ts';
+import type { Opening, PlanInput } from '../fit/index.ts';
+import { pathLength, pathStart } from '../geometry/index.ts';
+import { movableEdges } from './movable-edges.ts';
+import { remember } from './remember.ts';
+
+type Rows = Readonly<Record<Level, readonly number[]>>;
+
+/** Levels that every size can be measured at; a level that one size lacks is left to the table. */
+function complete(nest: Readonly<Record<Level, readonly (number | null)[]>>): Rows {
+  return Object.fromEntries(
+    Object.entries(nest).filter((row): row is [string, readonly number[]] => row[1].every((v) => v !== null)),
+  );
+}
+
+/** What of each measured girth lies in front, by the names of the pieces; levels with a piece that is neither are left out. */
+function measuredFront(pattern: Pattern): Rows {
+  const out: Record<Level, number[]> = {};
+  for (const { level, pieces } of pattern.levels) {
+    const sides = pieces.map((id) => {
+      const words = `${id} ${pattern.pieces.find((p) => p.id === id)?.name ?? ''}`;
+      return /front/i.test(words) !== /back/i.test(words);
+    });
+    const front = pieces.filter((id) =>
+      /front/i.test(`${id} ${pattern.pieces.find((p) => p.id === id)?.name ?? ''}`),
+    );
+    if (pieces.length === 0 || sides.includes(false) || front.length === 0 || front.length === pieces.length)
+      continue;
+    out[level] = pattern.chart.sizes.map((_, size) => {
+      const garment = garmentAtSize(pattern, size);
+      return front.reduce((sum, id) => {
+        const piece = garment.pieces.find((p) => p.id === id);
+        return sum + (piece ? (widthAt(piece, level) ?? NaN) * timesCut(piece) : NaN);
+      }, 0);
+    });
+    if (out[level]!.some((v) => !Number.isFinite(v))) delete out[level];
+  }
+  return out;
+}
+
+/** How far below the waist the hem lies where the garment measures a `hem` level of its own (it then ends between waist and hip). */
+function hemDepth(pattern: Pattern, size: number): number | undefined {
+  if (!pattern.levels.some((l) => l.level === 'hem' && l.pieces.length > 0)) return undefined;
+  const height = (piece: Pattern['pieces'][number], level: Level): number | undefined => {
+    const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
+    return line && pathStart(line.path[size]!).y;
+  };
+  for (const piece of pattern.pieces) {
+    const waist = height(piece, 'waist');
+    const hem = height(piece, 'hem');
+    if (waist !== undefined && hem !== undefined) return waist - hem;
+  }
+  return undefined;
+}
+
+/** Everything about a pattern that a plan needs, found once per pattern. */
+const factsOf = remember((pattern: Pattern) => ({
+  measured: complete(measureNest(pattern)),
+  measuredFront: measuredFront(pattern),
+  movable: movableEdges(pattern),
+}));
+
+/**
+ * Openings a closed garment is put on through: the wrist of a sleeve without an opening passes the hand; the neck of a top without any
+ * opening passes the head (its band's seam, all round).
+ */
+function openingsOf(pattern: Pattern, size: number): Opening[] {
+  const garment = garmentAtSize(pattern, size);
+  const out: Opening[] = [];
+  const wrist = girthAt(garment, 'wrist');
+  if (
+    wrist &&
+    wrist.missing.length === 0 &&
+    !opens(
+      pattern,
+      wrist.parts.map((p) => p.piece),
+    )
+  ) {
+    out.push({ name: 'wrist', level: 'wrist', finished: wrist.girth, passes: 'hand-girth' });
+  }
+  const upper = ['top', 'smock', 'dress', 'bodice', 'jacket'].includes(pattern.garment);
+  if (
+    upper &&
+    !opens(
+      pattern,
+      pattern.pieces.map((p) => p.id),
+    )
+  ) {
+    const neck = garment.seams.find((s) => /neck/i.test(s.id) && garment.bands.some((b) => b.seam === s.id));
+    const band = neck && garment.bands.find((b) => b.seam === neck.id)!.piece;
+    const open = neck && [neck.a, neck.b].find((chain) => chain.every((r) => r.piece !== band));
+    const finished = open?.reduce((sum, ref) => {
+      const piece = garment.pieces.find((p) => p.id === ref.piece);
+      const edge = piece?.edges.find((e) => e.id === ref.edge);
+      return piece && edge ? sum + pathLength(edge.path) * timesCut(piece) : NaN;
+    }, 0);
+    if (finished !== undefined && Number.isFinite(finished)) {
+      out.push({ name: 'neck', level: 'neck', finished, passes: 'head-girth' });
+    }
+  }
+  return out;
+}
+
+const opens = (pattern: Pattern, pieces: readonly string[]): boolean =>
+  pattern.pieces.some((p) => pieces.includes(p.id) && p.edges.some((e) => e.kind === 'opening'));
+
+/** What the plan of this body and pattern is made from, the pieces measured. */
+export function planInput(body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices): PlanInput {
+  const { measured, measuredFront: front, movable } = factsOf(pattern);
+  const middle = Math.floor(pattern.chart.sizes.length / 2);
+  const depth = hemDepth(pattern, middle);
+  return {
+    body,
+    chart: pattern.chart,
+    fabric,
+    choices,
+    cloth: pattern.cloth,
+    garment: pattern.garment,
+    movable,
+    measured,
+    measuredFront: front,
+    ...(pattern.endsAt === undefined ? {} : { endsAt: pattern.endsAt }),
+    ...(depth === undefined ? {} : { hemDepth: depth }),
+  };
+}
+
+/** The plan for one body and one pattern; kept by identity. */
+export const planFor = remember(
+  (body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices): Plan => {
+    const input = planInput(body, pattern, fabric, choices);
+    const first = planFit(input);
+    // Openings are looked at in the size that is cut, which the first plan tells.
+    const size = Math.min(pattern.chart.sizes.length - 1, Math.max(0, Math.round(first.base.sizeIndex)));
+    const openings = openingsOf(pattern, size);
+    return openings.length === 0 ? first : planFit({ ...input, openings });
+  },
+);
