@@ -1,5 +1,6 @@
 import type { Pattern } from '../garment/index.ts';
 import { aLineSkirt } from './a-line-skirt/pattern.ts';
+import { knitTee } from './knit-tee/pattern.ts';
 import { stageBodice } from './stage-bodice/pattern.ts';
 
 /** A sample pattern on offer. */
@@ -21,6 +22,12 @@ const DRAFTS: readonly (Sample & { readonly draft: () => Pattern })[] = [
     name: 'A-line skirt',
     about: 'Darted, with waistband, side zip, patch pockets and a lining if wanted. Ten sizes.',
     draft: aLineSkirt,
+  },
+  {
+    id: 'knit-tee',
+    name: 'Knit tee',
+    about: 'Close, short-sleeved, for a knit; smaller than the body, with a neckband. Eight sizes.',
+    draft: knitTee,
   },
 ];
 

@@ -20,20 +20,17 @@ export const startDirection = (path: Path): Point => unit(sub(path[1]!, pathStar
 /** Direction of travel at the end of a path. */
 export const endDirection = (path: Path): Point => unit(sub(pathEnd(path), path[path.length - 2]!));
 
-/** How far the handles of `round` go towards the point where its two end tangents meet: near a circle's 0.55, a little fuller. */
-const FULL = 0.6;
-
 /**
  * One cubic from `p` (leaving along `out`) to `q` (arriving along `into`) that turns one way only, its handles on the way to where the two
- * tangents meet. Where they do not meet between the ends the curve must turn both ways: handles of a third of the chord.
+ * tangents meet: a circle's go 0.55 of it, a larger `full` runs closer to the tangents. Where they do not meet between the ends the curve must turn both ways: handles of a third of the chord.
  */
-export function round(p: Point, out: Point, q: Point, into: Point): Path {
+export function round(p: Point, out: Point, q: Point, into: Point, full = 0.6): Path {
   const chord = sub(q, p);
   const turning = cross(out, into);
   const u = cross(chord, into) / turning;
   const v = cross(out, chord) / turning;
   const size = length(chord);
-  if (u > 0 && v > 0 && u < 1.5 * size && v < 1.5 * size) return bend(p, out, FULL * u, q, into, FULL * v);
+  if (u > 0 && v > 0 && u < 1.5 * size && v < 1.5 * size) return bend(p, out, full * u, q, into, full * v);
   return bend(p, out, size / 3, q, into, size / 3);
 }
 

@@ -1,6 +1,6 @@
 import { pathJoin, pathLength } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { bend, heading } from './curve.ts';
+import { heading, round } from './curve.ts';
 import { solve } from './solve.ts';
 
 /** How one half of a cap runs from the underarm to the crown. Shares of the half's width and of the cap's height. */
@@ -9,35 +9,49 @@ export interface CapShape {
   readonly turnAt: { readonly along: number; readonly up: number };
   /** How much steeper than the straight line from underarm to crown it is there (factor on the angle). */
   readonly steeper: number;
-  /** Handle at the underarm: a longer one keeps the hollow deeper. */
+  /** How full the hollow is, as in `round`. */
   readonly hollow: number;
-  /** Handle at the crown: a longer one makes it flatter on top. */
+  /** How full the crown is. */
   readonly crown: number;
 }
 
 /** Of a fitted sleeve: the front hollow is deeper than the back's, the back crown fuller. */
 export const FITTED_FRONT: CapShape = {
-  turnAt: { along: 0.44, up: 0.42 },
-  steeper: 1.36,
-  hollow: 0.6,
-  crown: 0.56,
+  turnAt: { along: 0.45, up: 0.35 },
+  steeper: 1.5,
+  hollow: 0.7,
+  crown: 0.76,
 };
 export const FITTED_BACK: CapShape = {
-  turnAt: { along: 0.4, up: 0.46 },
-  steeper: 1.26,
-  hollow: 0.5,
-  crown: 0.56,
+  turnAt: { along: 0.4, up: 0.35 },
+  steeper: 1.44,
+  hollow: 0.7,
+  crown: 0.76,
 };
+/** Of a knit sleeve: shallow hollows, the two halves nearly alike. */
+export const KNIT_FRONT: CapShape = {
+  turnAt: { along: 0.44, up: 0.36 },
+  steeper: 1.4,
+  hollow: 0.7,
+  crown: 0.7,
+};
+export const KNIT_BACK: CapShape = {
+  turnAt: { along: 0.42, up: 0.37 },
+  steeper: 1.38,
+  hollow: 0.68,
+  crown: 0.7,
+};
+
+/** No cap leans outwards over its arm, degrees. */
+const STEEPEST = 86;
 
 /** Half a cap from the underarm at (0, 0) to a crown at (width, height): level at both ends. */
 function half(shape: CapShape, width: number, height: number): Path {
   const mid: Point = { x: shape.turnAt.along * width, y: shape.turnAt.up * height };
-  const way = heading((shape.steeper * Math.atan2(height, width) * 180) / Math.PI);
-  const low = Math.hypot(mid.x, mid.y);
-  const high = Math.hypot(width - mid.x, height - mid.y);
+  const way = heading(Math.min(STEEPEST, (shape.steeper * Math.atan2(height, width) * 180) / Math.PI));
   return pathJoin([
-    bend({ x: 0, y: 0 }, heading(0), shape.hollow * mid.x, mid, way, 0.36 * low),
-    bend(mid, way, 0.36 * high, { x: width, y: height }, heading(0), shape.crown * (width - mid.x)),
+    round({ x: 0, y: 0 }, heading(0), mid, way, shape.hollow),
+    round(mid, way, { x: width, y: height }, heading(0), shape.crown),
   ]);
 }
 
@@ -70,7 +84,7 @@ export function sleeveCap(wanted: {
   const height = solve(
     (h) => widthFor(frontShape, frontLength, h) + widthFor(backShape, backLength, h) - width,
     0.1 * width,
-    0.85 * Math.min(frontLength, backLength),
+    0.75 * Math.min(frontLength, backLength),
   );
   const frontWidth = widthFor(frontShape, frontLength, height);
   const backWidth = width - frontWidth;

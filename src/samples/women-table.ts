@@ -7,7 +7,7 @@
  * bust, waist and hip and at a stature of 1660 (our derivation). Above a bust of about 1040 that is extrapolation: the
  * survey has few larger women.
  * Not in the survey, hence trade habit: high hip (0.55 of the way from waist to hip, 100 below the waist) and the widths
- * across back and front, which are kept to 0.21 of the bust because the survey's own slope runs away in large sizes.
+ * across back and front, which are kept to 0.19 of the bust because the survey's own slope runs away in large sizes.
  */
 export interface WomanBody {
   readonly label: string;
@@ -117,8 +117,8 @@ function row([label, bust, waist, hip]: readonly [string, number, number, number
     frontWaist: at(FRONT_WAIST) + SLANT_UNDER_BUST,
     scyeDepth: at(SCYE_DEPTH),
     shoulder: at(SHOULDER),
-    acrossBack: Math.round(160 + 0.21 * bust),
-    acrossFront: Math.round(130 + 0.21 * bust),
+    acrossBack: Math.round(177 + 0.19 * bust),
+    acrossFront: Math.round(147 + 0.19 * bust),
     bustHeight: at(BUST_HEIGHT),
     bustSpread: at(BUST_SPREAD),
     highHipDepth: 100,

@@ -11,6 +11,7 @@ import {
   turnAbout,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
+import { lowerArmhole, upperArmhole } from '../armhole.ts';
 import { bend, heading } from '../curve.ts';
 import { solve } from '../solve.ts';
 
@@ -87,25 +88,8 @@ export function halfLines(rules: HalfRules): HalfLines {
   const onCentre = { x: rules.across, y: rules.shoulderTip.y - rules.acrossAt * depth };
   const onSide = movePoint(onCentre, open);
 
-  const up = heading(90);
-  const rise = rules.shoulderTip.y - onCentre.y;
-  const upperArmhole = bend(
-    onCentre,
-    up,
-    0.42 * rise,
-    rules.shoulderTip,
-    turn(heading(-rules.shoulderSlope), Math.PI / 2),
-    0.36 * rise,
-  );
-  const [upright, level] = rules.scoop;
-  const lowerArmhole = bend(
-    underarm,
-    heading(180),
-    level * (underarm.x - onSide.x),
-    onSide,
-    turn(up, -dart),
-    upright * (onSide.y - underarm.y),
-  );
+  const upper = upperArmhole(onCentre, rules.shoulderTip, rules.shoulderSlope);
+  const lower = lowerArmhole(underarm, onSide, dart, rules.scoop);
 
   const half = (gap: { waist: number; highHip: number }, sign: 1 | -1) => ({
     waist: rules.seamAt.waist + (sign * gap.waist) / 2,
@@ -133,7 +117,7 @@ export function halfLines(rules: HalfRules): HalfLines {
     [{ x: rules.width, y: rules.bustLevel }, underarm],
     heading(88),
   );
-  return { centrePanelSeam, sidePanelSeam, side, lowerArmhole, upperArmhole };
+  return { centrePanelSeam, sidePanelSeam, side, lowerArmhole: lower, upperArmhole: upper };
 }
 
 /** Length of the armhole of a half, panel seam closed. */

@@ -31,8 +31,8 @@ export function bodiceRules(body: WomanBody) {
     underarm: nape - (body.scyeDepth + 20),
     acrossBack,
     acrossFront,
-    /** The tip lies 10 outside the width across in the smallest size, 4 in the largest, where the arm is set closer. */
-    tipOut: 10 - (body.bust - 800) * 0.014,
+    /** The shoulder tip lies outside the width across the back. */
+    tipOut: 9,
     backSlope: 20,
     frontSlope: 24,
     /** Back shoulder eased on to the front. */

@@ -1,6 +1,6 @@
-import { distance, pathLength, turn } from '../../geometry/index.ts';
+import { pathLength } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
-import { bend, heading } from '../curve.ts';
+import { neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
 import { solve } from '../solve.ts';
 import { armholeLength, centreSeam, halfLines } from './panels.ts';
 import type { HalfLines, HalfRules } from './panels.ts';
@@ -26,36 +26,14 @@ const FRONT_ARMHOLE_LESS = 12;
 /** The small dart over the shoulder blade that the back panel seam holds. */
 const BLADE_DART = (2.5 * Math.PI) / 180;
 
-const shoulder = (tip: Point, neck: Point): Path => {
-  const way = heading((Math.atan2(neck.y - tip.y, neck.x - tip.x) * 180) / Math.PI);
-  const third = distance(tip, neck) / 3;
-  return bend(tip, way, third, neck, way, third);
-};
-
-/** Leaves the shoulder square, meets the centre square. */
-const neckline = (side: Point, slope: number, centre: Point, reach: readonly [number, number]): Path =>
-  bend(
-    side,
-    turn(heading(-slope), -Math.PI / 2),
-    reach[0] * (side.y - centre.y),
-    centre,
-    heading(180),
-    reach[1] * side.x,
-  );
-
 /** Front and back from the rules of one size. */
 export function trunk(r: BodiceRules): Trunk {
-  const down = (degrees: number): Point => heading(-degrees);
   const backNeckSide = { x: r.neckWidth, y: r.nape + r.backNeckDepth };
   const frontNeckSide = { x: r.neckWidth, y: r.frontNeckSide };
   const backShoulderLength =
     (r.acrossBack + r.tipOut - r.neckWidth) / Math.cos((r.backSlope * Math.PI) / 180);
-  const along = (from: Point, slope: number, mm: number): Point => ({
-    x: from.x + mm * down(slope).x,
-    y: from.y + mm * down(slope).y,
-  });
-  const backTip = along(backNeckSide, r.backSlope, backShoulderLength);
-  const frontTip = along(frontNeckSide, r.frontSlope, backShoulderLength - r.shoulderEase);
+  const backTip = shoulderTip(backNeckSide, r.backSlope, backShoulderLength);
+  const frontTip = shoulderTip(frontNeckSide, r.frontSlope, backShoulderLength - r.shoulderEase);
 
   const shared = {
     bustLevel: r.bustLevel,
@@ -105,15 +83,13 @@ export function trunk(r: BodiceRules): Trunk {
   return {
     front,
     back,
-    frontShoulder: shoulder(frontTip, frontNeckSide),
-    backShoulder: shoulder(backTip, backNeckSide),
-    frontNeck: neckline(
-      frontNeckSide,
-      r.frontSlope,
-      { x: 0, y: r.frontNeckSide - r.frontNeckDepth },
-      [0.52, 0.62],
-    ),
-    backNeck: neckline(backNeckSide, r.backSlope, nape, [0.6, 0.62]),
+    frontShoulder: shoulderLine(frontTip, frontNeckSide),
+    backShoulder: shoulderLine(backTip, backNeckSide),
+    frontNeck: neckline(frontNeckSide, r.frontSlope, {
+      x: 0,
+      y: r.frontNeckSide - r.frontNeckDepth,
+    }),
+    backNeck: neckline(backNeckSide, r.backSlope, nape),
     centreBack: centreSeam(
       nape,
       r.underarm + 30,
