@@ -1,6 +1,7 @@
 import {
   distance,
   lengthAtPlace,
+  lerp,
   movePoint,
   nearestPlace,
   pathBetween,
@@ -27,6 +28,10 @@ export interface Carriage {
   readonly partOf: (point: Point) => number;
   /** Overrides `partOf` for the corner where edge number `index` starts: two corners may share one point (a slit). */
   readonly cornerPart?: (index: number) => number | undefined;
+  /** Overrides for a whole edge, by its number: it moves rigidly with that part. */
+  readonly edgePart?: (index: number) => number | undefined;
+  /** The same for marks and lines inside the piece, where it is known better than by `partOf`. */
+  readonly insidePart?: (point: Point) => number;
   /** Motion of each part; `undefined` stays. */
   readonly motions: readonly (Motion | undefined)[];
   /** Points that stay whichever part they are counted to. */
@@ -113,11 +118,28 @@ function carryEdge(edge: Edge<'one'>, from: number, to: number, c: Carriage): Ed
 }
 
 function carryLine(line: InnerLine<'one'>, c: Carriage): InnerLine<'one'> {
-  const a = c.partOf(pathStart(line.path));
-  const b = c.partOf(pathEnd(line.path));
-  if (a === b) return c.motions[a] ? { ...line, path: moved(line.path, c.motions[a]) } : line;
-  if (line.kind !== 'grain') return { ...line, path: c.bridge(line.path, a, b) };
-  return { ...line, path: stretchedGrain(line.path, a, b, c) };
+  const inside = c.insidePart ?? c.partOf;
+  // A hair in from its ends: they lie on the outline, where a side is hard to tell.
+  const [start, end] = [pathStart(line.path), pathEnd(line.path)];
+  const a = inside(lerp(start, end, 0.01));
+  const b = inside(lerp(end, start, 0.01));
+  const motion = c.motions[a];
+  if (line.kind === 'grain') {
+    if (a !== b) return { ...line, path: stretchedGrain(line.path, a, b, c) };
+    return motion ? { ...line, path: uprightGrain(line.path, motion) } : line;
+  }
+  if (a === b) return motion ? { ...line, path: pathMove(line.path, motion) } : line;
+  return { ...line, path: c.bridge(line.path, a, b) };
+}
+
+/** A grainline goes along with its part but never turns: the part that stays says how the piece lies on the cloth. */
+function uprightGrain(path: Path, motion: Motion): Path {
+  const middle = {
+    x: (pathStart(path).x + pathEnd(path).x) / 2,
+    y: (pathStart(path).y + pathEnd(path).y) / 2,
+  };
+  const now = movePoint(middle, motion);
+  return path.map((p) => ({ x: p.x + now.x - middle.x, y: p.y + now.y - middle.y }));
 }
 
 /** A grainline that the cut crosses keeps its direction; its moved end goes along with the cloth as far as it can on that line. */
@@ -139,10 +161,15 @@ function stretchedGrain(path: Path, a: number, b: number, c: Carriage): Path {
  */
 export function carry(piece: DrawnPiece, c: Carriage): DrawnPiece {
   const corner = piece.edges.map((e, i) => c.cornerPart?.(i) ?? c.partOf(pathStart(e.path)));
-  const edges = piece.edges.map((e, i) => carryEdge(e, corner[i]!, corner[(i + 1) % corner.length]!, c));
+  const edges = piece.edges.map((e, i) => {
+    const whole = c.edgePart?.(i);
+    if (whole === undefined) return carryEdge(e, corner[i]!, corner[(i + 1) % corner.length]!, c);
+    const motion = c.motions[whole];
+    return motion ? { ...e, path: pathMove(e.path, motion) } : e;
+  });
   const lines = piece.lines.map((line) => carryLine(line, c));
   const marks = piece.marks.map((mark) => {
-    const motion = c.motions[c.partOf(mark.at)];
+    const motion = c.motions[(c.insidePart ?? c.partOf)(mark.at)];
     return motion ? { ...mark, at: movePoint(mark.at, motion) } : mark;
   });
   const same =

@@ -1,11 +1,26 @@
-import { angleBetween, distance, sub, turnAbout } from '../geometry/index.ts';
+import {
+  angleBetween,
+  distance,
+  nearestPlace,
+  pathFlatten,
+  pathLineIntersections,
+  pathStart,
+  ringContains,
+  sub,
+  turnAbout,
+} from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { DrawnPiece } from '../garment/index.ts';
 import { mixRun, turnRun } from './bridge.ts';
-import { carry } from './carry.ts';
+import { carry, ON_EDGE_MM } from './carry.ts';
+import type { Carriage } from './carry.ts';
 
 /** A level crossing nearer to the slash than this does not hold the redrawn run. Same reason as in slide.ts. */
 const HOLD_MM = 20;
+/** The outline may have been redrawn at the mouth since it was stated: it is looked for within this share of the slash. */
+const MOUTH_SHARE = 0.2;
+/** Flattening of the turned part's outline for asking whether a mark lies in it. */
+const RING_MM = 0.5;
 
 /**
  * A slash from the `mouth` on the outline to the `hinge`, and on to `other`, where the moving part ends: the seamline straight behind the hinge when absent.
@@ -16,8 +31,8 @@ export interface Hinge {
   readonly mouth: Point;
   readonly other?: Point;
   readonly angle: number;
-  /** Overrides for corners that share a point, by the number of the edge they start; see `Carriage.cornerPart`. */
-  readonly cornerPart?: (index: number) => number | undefined;
+  /** Which edges turn, where corners share a point (a slit) and geometry cannot say; see `Carriage`. */
+  readonly edgePart?: (index: number) => number | undefined;
 }
 
 /** The angle (radians) that opens a slash of length `radius` by `opening`, measured straight across. Source: chord of a circle. */
@@ -33,6 +48,53 @@ const around = (hinge: Point, mouth: Point, p: Point): number => {
   return a < 0 ? a + 2 * Math.PI : a;
 };
 
+const turnedBy = (slash: Hinge): Parts => (slash.edgePart ? { edgePart: slash.edgePart } : {});
+
+/** The edge a point lies on; undefined when it lies on none. */
+function onOutline(piece: DrawnPiece, p: Point): number | undefined {
+  const index = piece.edges.findIndex((edge) => nearestPlace(edge.path, p).distance < ON_EDGE_MM);
+  return index < 0 ? undefined : index;
+}
+
+/** The edge that the slash opens on: where its line meets the outline nearest to the stated mouth. */
+function mouthEdge(piece: DrawnPiece, hinge: Point, mouth: Point): number | undefined {
+  let best: number | undefined;
+  let off = MOUTH_SHARE;
+  for (const [index, edge] of piece.edges.entries()) {
+    for (const hit of pathLineIntersections(edge.path, hinge, mouth)) {
+      if (Math.abs(hit.along - 1) < off) [best, off] = [index, Math.abs(hit.along - 1)];
+    }
+  }
+  return best;
+}
+
+type Parts = Pick<Carriage, 'cornerPart' | 'edgePart' | 'insidePart'>;
+
+/**
+ * Which edges turn when both mouth and hinge lie on the outline: those walked counter-clockwise from the mouth to the hinge. Said by the outline and not by the side of a
+ * line, because the line behind a hinge on an armhole may meet the piece again under the arm.
+ */
+function walkedParts(piece: DrawnPiece, mouth: Point, hinge: Point): Parts {
+  const m = mouthEdge(piece, hinge, mouth);
+  const h = onOutline(piece, hinge);
+  if (m === undefined || h === undefined || m === h) return {};
+  const n = piece.edges.length;
+  const turns = new Set<number>();
+  for (let i = (m + 1) % n; i !== h; i = (i + 1) % n) turns.add(i);
+  const ring = [
+    mouth,
+    ...[...turns].flatMap((i) => pathFlatten(piece.edges[i]!.path, RING_MM)),
+    pathStart(piece.edges[h]!.path),
+    hinge,
+  ];
+  return {
+    insidePart: (p) => (ringContains(ring, p) ? 1 : 0),
+    // A corner turns when the edge it starts is walked, or when it starts the hinge's own edge.
+    cornerPart: (i) => (turns.has(i) || i === h ? 1 : 0),
+    edgePart: (i) => (turns.has(i) ? 1 : i === m || i === h ? undefined : 0),
+  };
+}
+
 /**
  * The slashed part turned about the hinge; the gap at the mouth filled, or the overlap removed, by redrawing the edge that the mouth lies on
  * between its nearest corners or level crossings. A hinge on the seamline keeps that seam's length. The opposite angle undoes it exactly.
@@ -46,9 +108,10 @@ export function hingePart(piece: DrawnPiece, slash: Hinge): DrawnPiece {
     return a > 1e-9 && a < sector - 1e-9 && distance(p, hinge) > 1e-7 ? 1 : 0;
   };
   const motion = turnAbout(hinge, angle);
+  const walked: Parts = slash.edgePart || slash.other ? turnedBy(slash) : walkedParts(piece, mouth, hinge);
   return carry(piece, {
     partOf,
-    ...(slash.cornerPart ? { cornerPart: slash.cornerPart } : {}),
+    ...walked,
     motions: [undefined, motion],
     hinges: [hinge],
     holds: (p) => {

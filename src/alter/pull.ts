@@ -34,7 +34,8 @@ function eased(u: number, m0: number, m1: number): { value: number; slope: numbe
 
 /**
  * A run with one displacement at its start and another at its end, spread evenly along the axis on which the run is longer: a side seam by
- * height, a hem by width. Even spreading keeps straight lines straight; a smooth end keeps its direction.
+ * height, a hem by width. Even spreading keeps straight lines straight; a smooth end keeps its direction. The opposite pull undoes it exactly as long as the same axis
+ * stays the longer one (a chord near 45 degrees may flip: then to second order).
  */
 export function pullRun(run: Path, from: PullNode, to: PullNode): Path {
   const a = pathStart(run);

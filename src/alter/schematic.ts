@@ -1,4 +1,4 @@
-import { linePath } from '../geometry/index.ts';
+import { linePath, pathLineIntersections } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 import type {
   Band,
@@ -37,7 +37,8 @@ interface Sketch {
   readonly corners: readonly Corner[];
   readonly crossings?: Readonly<Record<string, readonly (readonly [string, number])[]>>;
   readonly notches?: Readonly<Record<string, readonly (readonly [string, number, 1 | 2 | 3])[]>>;
-  readonly levels?: readonly (readonly [string, number, number, number])[];
+  /** Level and lengthen/shorten lines by height; they run from outline to outline. */
+  readonly levels?: readonly (readonly [string, number])[];
   readonly marks?: readonly (readonly [string, Mark<'one'>['kind'], string, number, number])[];
   readonly darts?: readonly Dart[];
   readonly lining?: boolean;
@@ -63,11 +64,15 @@ function sketched(s: Sketch): DrawnPiece {
       notches: (s.notches?.[id] ?? []).map(([notch, at, count]) => ({ id: notch, at, count })),
     };
   });
-  const lines: InnerLine<'one'>[] = (s.levels ?? []).map(([level, y, left, right]) => ({
+  const meets = (y: number): Point[] =>
+    edges
+      .flatMap((e) => pathLineIntersections(e.path, xy(0, y), xy(1, y)).map((hit) => hit.point))
+      .toSorted((p, q) => p.x - q.x);
+  const lines: InnerLine<'one'>[] = (s.levels ?? []).map(([level, y]) => ({
     id: level,
     kind: level.startsWith('adjust') ? 'adjust' : 'level',
     ...(level.startsWith('adjust') ? {} : { level }),
-    path: linePath(xy(left, y), xy(right, y)),
+    path: linePath(meets(y).at(0)!, meets(y).at(-1)!),
   }));
   const xs = s.corners.map((c) => c[0]);
   const ys = s.corners.map((c) => c[1]);
@@ -127,7 +132,7 @@ const bodiceFront: Sketch = {
     [230, 0, 'waist', 'side-low', 'side, lower'],
     [234, 100, 'bust', 'side-dart-a', 'side dart', 'dart'],
     [125, 115, 'bust', 'side-dart-b', 'side dart', 'dart'],
-    [235, 125, 'bust', 'side-up', 'side, upper'],
+    [234, 130, 'bust', 'side-up', 'side, upper'],
     [238, 190, 'bust', 'armhole', 'armhole', 'seam', [190, 195, 165, 260]],
     ...FRONT_NECK,
     [0, 330, 'neck', 'centre', 'centre front', 'fold'],
@@ -135,9 +140,9 @@ const bodiceFront: Sketch = {
   crossings: { centre: [['bust', 215 / 330]] },
   notches: { armhole: [['armhole-front', 0.5, 1]] },
   levels: [
-    ['bust', 115, 0, 234.5],
-    ['waist', 0, 0, 230],
-    ['adjust', 50, 0, 232],
+    ['bust', 115],
+    ['waist', 0],
+    ['adjust', 50],
   ],
   marks: [['bust-point', 'bust-point', 'bust', 100, 115]],
   darts: [
@@ -158,7 +163,7 @@ const bodiceFront: Sketch = {
   ],
 };
 
-/** Its side is as long as the front's with the dart closed: 100.08 + 65.07 = 165.15. */
+/** Its side is as long as the front's with the dart closed: 100.080 + 60.133 = 160.213; its own is √(6² + 160.101²). */
 const bodiceBack: Sketch = {
   id: 'back',
   name: 'Back',
@@ -169,7 +174,7 @@ const bodiceBack: Sketch = {
     [92, 130, 'bust', 'waist-dart-b', 'waist dart', 'dart'],
     [104, 0, 'waist', 'waist-side', 'waist, side'],
     [222, 0, 'waist', 'side', 'side'],
-    [228, 165.04, 'bust', 'armhole', 'armhole', 'seam', [188, 168, 178, 250]],
+    [228, 160.1008, 'bust', 'armhole', 'armhole', 'seam', [188, 163, 178, 250]],
     [196, 355, 'shoulder', 'shoulder', 'shoulder'],
     [72, 392, 'neck', 'neck', 'back neck', 'seam', [68, 378, 40, 372]],
     [0, 372, 'neck', 'centre', 'centre back', 'fold'],
@@ -177,9 +182,9 @@ const bodiceBack: Sketch = {
   crossings: { side: [['under-bust', 0.5]], centre: [['bust', 257 / 372]] },
   notches: { armhole: [['armhole-back', 0.45, 2]] },
   levels: [
-    ['bust', 115, 0, 226.2],
-    ['waist', 0, 0, 222],
-    ['adjust', 50, 0, 223.8],
+    ['bust', 115],
+    ['waist', 0],
+    ['adjust', 50],
   ],
   darts: [
     {
@@ -212,10 +217,10 @@ const sleeve: Sketch = {
     ],
   },
   levels: [
-    ['upper-arm', -25, -156.8, 156.8],
-    ['elbow', -215, -132.5, 132.5],
-    ['adjust-upper', -110, -145.9, 145.9],
-    ['adjust-lower', -320, -119, 119],
+    ['upper-arm', -25],
+    ['elbow', -215],
+    ['adjust-upper', -110],
+    ['adjust-lower', -320],
   ],
 };
 
@@ -349,9 +354,9 @@ const frontCentre: Sketch = {
     ],
   },
   levels: [
-    ['bust', 115, 0, 142.78],
-    ['waist', 0, 0, 130],
-    ['adjust', 60, 0, 136.67],
+    ['bust', 115],
+    ['waist', 0],
+    ['adjust', 60],
   ],
   marks: [['bust-point', 'bust-point', 'bust', 130, 115]],
 };
@@ -378,9 +383,9 @@ const frontSide: Sketch = {
   },
   notches: { armhole: [['armhole-front', 0.5, 1]] },
   levels: [
-    ['bust', 115, 157.78, 245.9],
-    ['waist', 0, 145, 247.5],
-    ['adjust', 60, 151.67, 246.67],
+    ['bust', 115],
+    ['waist', 0],
+    ['adjust', 60],
   ],
 };
 
@@ -408,9 +413,9 @@ const backWhole: Sketch = {
   },
   notches: { armhole: [['armhole-back', 0.45, 2]] },
   levels: [
-    ['bust', 115, 0, 245.9],
-    ['waist', 0, 0, 247.5],
-    ['adjust', 60, 0, 246.67],
+    ['bust', 115],
+    ['waist', 0],
+    ['adjust', 60],
   ],
 };
 
@@ -452,9 +457,9 @@ const skirtHalf = (half: 'front' | 'back', number: number, dart: number, depth: 
     centre: [['hip', 1 / 3]],
   },
   levels: [
-    ['waist', 0, 0, 200],
-    ['hip', -200, 0, 220],
-    ['adjust', -400, 0, 240],
+    ['waist', 0],
+    ['hip', -200],
+    ['adjust', -400],
   ],
   darts: [
     { id: 'dart', name: 'waist dart', legs: ['dart-a', 'dart-b'], foldToward: 'second', serves: 'high-hip' },
@@ -535,9 +540,9 @@ const leg = (half: 'front' | 'back', number: number, fork: number, rise: number)
     crotch: [['hip', 0.55]],
   },
   levels: [
-    ['hip', -180, 5, 225],
-    ['crotch', -250, -fork, 222.5],
-    ['knee', -550, 0, 213],
+    ['hip', -180],
+    ['crotch', -250],
+    ['knee', -550],
   ],
 });
 
