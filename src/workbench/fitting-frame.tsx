@@ -27,7 +27,8 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
   // While something is dragged, the tried fitting is shown; it becomes a decision when the hand lets go.
   const [trying, setTrying] = useState<Fitting | null>(null);
   const fitting = trying ?? held?.doc ?? null;
-  const { made, trouble } = useMade(fitting);
+  const [step, lookAtStep] = useState<string | undefined>(() => route.ask.get('step') ?? undefined);
+  const { made, trouble } = useMade(fitting, step);
   useEffect(() => {
     store.lookAt(docKey('fitting', route.id));
     return () => store.lookAt(null);
@@ -40,13 +41,15 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
       made,
       show: held.doc.body.show,
       ask: route.ask,
+      step,
+      lookAtStep,
       change: (act, say, merge) => {
         setTrying(null);
         store.change('fitting', held.id, act, say, merge);
       },
       attempt: (act) => setTrying(act ? act(held.doc) : null),
     };
-  }, [held, fitting, made, route.ask]);
+  }, [held, fitting, made, route.ask, step]);
   const open = made?.findings.filter((f) => f.severity !== 'note').length ?? 0;
   const Screen = SCREENS[route.at];
   return (

@@ -10,6 +10,9 @@ export interface Bench {
   readonly made: Made | null;
   readonly show: 'in' | 'cm';
   readonly ask: URLSearchParams;
+  /** The step whose before and after are looked at. */
+  readonly step: string | undefined;
+  readonly lookAtStep: (id: string | undefined) => void;
   /** A decision: kept at once, in the list, can be undone. */
   readonly change: (act: (f: Fitting) => Fitting, say: string, merge?: string) => void;
   /** A trial while dragging: shown, not kept. `null` lets go of it. */

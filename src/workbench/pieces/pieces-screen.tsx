@@ -1,4 +1,168 @@
+import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import type { DrawnPiece } from '../../garment/index.ts';
+import { nearestPlace, type Box, type Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
+import { arrange, type Slot } from './arrange.ts';
+import { Grips } from './grips.tsx';
+import { MeasureMarks, type Tape } from './measure-marks.tsx';
+import { MeasurePanel } from './measure-panel.tsx';
+import { PieceEdges, PieceShape, pieceWords } from './piece-shape.tsx';
+import { PiecePanel } from './piece-panel.tsx';
+import { SeamWalk } from './seam-walk.tsx';
+import { TableView } from './table-view.tsx';
+
+const AlterPanel = lazy(() => import('./alter-panel.tsx'));
+
+const HANDS = [
+  { id: 'look', name: 'Look', say: 'Point at a piece, then at an edge.' },
+  { id: 'alter', name: 'Alter', say: 'Choose what to change; type the amount or pull the thread.' },
+  { id: 'measure', name: 'Measure', say: 'Point at two places; corners and edges catch the tape.' },
+  { id: 'walk', name: 'Walk a seam', say: 'One piece rolls along the other; or put them edge to edge.' },
+] as const;
+export type Hand = (typeof HANDS)[number]['id'];
+
+/** The pieces on the table: sizes faint, this person's line clear, before and after, and everything one does with hands and tape. */
 export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
-  return <p>{bench.fitting.title}</p>;
+  const { made, fitting, show, ask } = bench;
+  const [hand, setHand] = useState<Hand>(() => (ask.get('seam') ? 'walk' : ask.get('step') ? 'alter' : 'look'));
+  const [chosen, setChosen] = useState<string | null>(ask.get('piece'));
+  const [edge, setEdge] = useState<string | null>(ask.get('edge'));
+  const [seam, setSeam] = useState<string | null>(ask.get('seam'));
+  const step = bench.step ?? null;
+  const [tape, setTape] = useState<Tape>([]);
+  const [nest, setNest] = useState(true);
+  const [before, setBefore] = useState(true);
+  const [goTo, setGoTo] = useState<{ box: Box } | null>(null);
+  const table = useMemo(() => arrange(fitting.pattern.pieces, 1.5), [fitting.pattern]);
+  const slots = useMemo(() => new Map(table.slots.map((s) => [s.piece, s])), [table]);
+  // An asymmetric alteration parts a piece in two: the twin lies where its parent does.
+  const slotOf = useCallback((p: DrawnPiece): Slot => slotFor(p, slots, made.garment.pieces), [slots, made.garment.pieces]);
+  const nested = useMemo(
+    () => (nest ? fitting.pattern.pieces.map((piece) => ({ piece, slot: slots.get(piece.id)! })) : null),
+    [nest, fitting.pattern, slots],
+  );
+  const olds = useMemo(() => new Map(made.before.pieces.map((p) => [p.id, p])), [made.before]);
+  const piece = made.garment.pieces.find((p) => p.id === chosen);
+
+  const choose = useCallback((id: string) => {
+    setChosen(id);
+    setEdge(null);
+  }, []);
+
+  useEffect(() => {
+    const asked = ask.get('piece');
+    const slot = asked ? slots.get(asked) : undefined;
+    if (slot) setGoTo({ box: slot.box });
+  }, [ask, slots]);
+
+  function point(at: Point, target: Element, reach: number): void {
+    const on = target.closest('[data-piece]')?.getAttribute('data-piece') ?? null;
+    const edgeId = target.closest('[data-edge]')?.getAttribute('data-edge');
+    if (hand === 'measure') {
+      const found = catchPoint(at, reach, made.garment.pieces, slotOf);
+      setTape((t) => (t.length >= 2 ? [found] : [...t, found]));
+      return;
+    }
+    if (edgeId) {
+      setEdge(edgeId);
+      if (hand === 'walk' && piece) setSeam(seamAt(bench, piece.id, edgeId) ?? seam);
+      return;
+    }
+    setEdge(null);
+    setChosen(on);
+  }
+
+  const words = HANDS.find((h) => h.id === hand)!.say;
+  return (
+    <div className="pieces">
+      <div className="row spread pieces-tools">
+        <div className="choice" role="group" aria-label="What the hand does">
+          {HANDS.map((h) => (
+            <button key={h.id} type="button" className="act" aria-pressed={hand === h.id} onClick={() => setHand(h.id)}>
+              {h.name}
+            </button>
+          ))}
+        </div>
+        <span className="small hand-words">{words}</span>
+        <div className="row">
+          <label className="tick">
+            <input type="checkbox" checked={nest} onChange={(e) => setNest(e.target.checked)} /> all sizes, faint
+          </label>
+          <label className="tick">
+            <input type="checkbox" checked={before} onChange={(e) => setBefore(e.target.checked)} /> before, dotted
+          </label>
+        </div>
+      </div>
+      <div className="pieces-body">
+        {hand === 'walk' ? (
+          <SeamWalk bench={bench} seam={seam} onSeam={setSeam} />
+        ) : (
+          <TableView label="Pieces on the table" box={table.box} nest={nested} onPoint={point} className={hand} goTo={goTo}>
+            {made.garment.pieces.map((p) => (
+              <PieceShape
+                key={`${p.id}/${p.bodySide ?? ''}`}
+                piece={p}
+                before={before ? olds.get(p.id) : undefined}
+                slot={slotOf(p)}
+                chosen={p.id === chosen}
+                words={pieceWords(p, made.findings)}
+                onChoose={choose}
+              />
+            ))}
+            {piece && hand !== 'measure' && (
+              <PieceEdges piece={piece} pattern={fitting.pattern} slot={slotOf(piece)} show={show} edge={edge} onEdge={setEdge} />
+            )}
+            {hand === 'alter' && step && <Grips bench={bench} step={step} chosen={chosen} slotOf={slotOf} />}
+            {hand === 'measure' && <MeasureMarks tape={tape} show={show} />}
+          </TableView>
+        )}
+        <aside className="sheet stack pieces-panel" aria-label="About what is chosen">
+          {hand === 'look' && <PiecePanel bench={bench} piece={piece ?? null} edge={edge} onEdge={setEdge} onChoose={choose} onWalk={(s) => (setSeam(s), setHand('walk'))} />}
+          {hand === 'alter' && (
+            <Suspense fallback={<p role="status">Fetching the alterations …</p>}>
+              <AlterPanel bench={bench} step={step} onStep={(id) => bench.lookAtStep(id ?? undefined)} />
+            </Suspense>
+          )}
+          {hand === 'measure' && <MeasurePanel bench={bench} tape={tape} onClear={() => setTape([])} piece={piece ?? null} onChoose={choose} />}
+          {hand === 'walk' && <PiecePanel bench={bench} piece={null} edge={null} seam={seam} onEdge={setEdge} onChoose={choose} onWalk={setSeam} />}
+        </aside>
+      </div>
+    </div>
+  );
+}
+
+function slotFor(p: DrawnPiece, slots: ReadonlyMap<string, Slot>, pieces: readonly DrawnPiece[]): Slot {
+  const own = slots.get(p.id);
+  if (own) return own;
+  const parent = [...slots.keys()].find((id) => p.id.startsWith(id)) ?? pieces[0]!.id;
+  return slots.get(parent) ?? [...slots.values()][0]!;
+}
+
+/** The place the tape catches: a corner within reach, else the nearest edge within reach, else the point itself. */
+function catchPoint(at: Point, reach: number, pieces: readonly DrawnPiece[], slotOf: (p: DrawnPiece) => Slot): Tape[number] {
+  let best: Tape[number] = { at };
+  let near = reach;
+  for (const piece of pieces) {
+    const slot = slotOf(piece);
+    const local = { x: at.x - slot.dx, y: at.y - slot.dy };
+    for (const edge of piece.edges) {
+      const corner = edge.path[0]!;
+      const d = Math.hypot(corner.x - local.x, corner.y - local.y);
+      // A corner is worth more than an edge at the same distance: hands aim at corners.
+      if (d * 0.6 < near) {
+        near = d * 0.6;
+        best = { at: { x: corner.x + slot.dx, y: corner.y + slot.dy }, piece: piece.id, edge: edge.id, place: { cubic: 0, t: 0 } };
+      }
+      const hit = nearestPlace(edge.path, local);
+      if (hit.distance < near) {
+        near = hit.distance;
+        best = { at: { x: hit.point.x + slot.dx, y: hit.point.y + slot.dy }, piece: piece.id, edge: edge.id, place: hit.place };
+      }
+    }
+  }
+  return best;
+}
+
+function seamAt(bench: ReadyBench, piece: string, edge: string): string | undefined {
+  return bench.made.garment.seams.find((s) => [...s.a, ...s.b].some((r) => r.piece === piece && r.edge === edge))?.id;
 }

@@ -3,7 +3,6 @@ import { bodyValue } from '../../garment/index.ts';
 import { go, hrefTo } from '../route.ts';
 import { store, useList } from '../store/use-store.ts';
 import { SAMPLE_CARDS, keepSample } from './wardrobe.ts';
-import { beginFitting } from '../fitting/begin-fitting.ts';
 
 /** Brings a person and a pattern together. With one of the two given, only the other is asked. */
 export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: string; person?: string }) {
@@ -19,7 +18,10 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
   async function begin(): Promise<void> {
     if (!body || !what) return;
     const held = patterns.some((p) => p.id === what) ? what : await keepSample(what);
-    const fitting = beginFitting(body, store.get('pattern', held)!.doc, {
+    const { newFitting } = await import('../../pipeline/index.ts');
+    const fitting = newFitting({
+      body,
+      pattern: store.get('pattern', held)!.doc,
       id: crypto.randomUUID(),
       on: new Date().toISOString().slice(0, 10),
     });

@@ -1,6 +1,8 @@
+import { CATALOGUE, describeStep } from '../../alter/index.ts';
+import { make, type Made as Whole, type StepResult } from '../../pipeline/index.ts';
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
 import { answerCalls } from './call.ts';
-import { make } from './compose.ts';
+import { gripsOf, type Grip } from './grips.ts';
 import { reuse } from './reuse.ts';
 
 /** A fitting without its pattern, and the pattern once, under its mark: the pattern is large and seldom changes. */
@@ -8,13 +10,18 @@ export interface MakeAsk {
   readonly rest: Omit<Fitting, 'pattern'>;
   readonly mark: string;
   readonly pattern?: Pattern;
+  /** The step whose before and after are looked at; without it, before all steps. */
+  readonly step?: string;
 }
 
+/** A step as the page shows it: what it was and did, without the garments around it. */
+export type MadeStep = Omit<StepResult, 'before' | 'after'>;
+
 /** Everything the page shows of a made fitting. */
-export interface Made extends Omit<ReturnType<typeof make>, 'garment' | 'blended'> {
-  readonly garment: Garment;
-  /** The same garment before the alterations. */
-  readonly blended: Garment;
+export interface Made extends Pick<Whole, 'plan' | 'garment' | 'girths' | 'seams' | 'findings'> {
+  /** The garment before the step looked at, or before all of them. */
+  readonly before: Garment;
+  readonly steps: readonly MadeStep[];
 }
 
 const patterns = new Map<string, Pattern>();
@@ -29,8 +36,29 @@ function fittingOf(ask: MakeAsk): Fitting {
   return { ...last, pattern };
 }
 
+function madeOf(ask: MakeAsk): Made {
+  const { plan, planned, garment, girths, seams, findings, steps } = make(fittingOf(ask));
+  const looked = steps.find((s) => s.step.id === ask.step);
+  return {
+    plan,
+    garment,
+    girths,
+    seams,
+    findings,
+    before: looked?.before ?? planned,
+    steps: steps.map(({ before: _before, after: _after, ...rest }) => rest),
+  };
+}
+
+/** The catalogue without its geometry: names, amounts and limits, for the page's list. */
+const catalogue = CATALOGUE.map(({ make: _make, sentence: _sentence, ...rest }) => rest);
+export type CatalogueEntry = (typeof catalogue)[number];
+
 const doings = {
-  make: (ask: MakeAsk): Made => make(fittingOf(ask)),
+  make: madeOf,
+  catalogue: () => catalogue,
+  grips: ({ ask, step }: { ask: MakeAsk; step: string }): readonly Grip[] => gripsOf(make(fittingOf(ask)), step),
+  sentence: (step: Parameters<typeof describeStep>[0]) => describeStep(step),
   samples: async () => (await import('../../samples/index.ts')).SAMPLES,
   sample: async (id: string) => (await import('../../samples/index.ts')).sample(id),
 };

@@ -5,33 +5,34 @@ import { Caller } from './call.ts';
 import { Latest } from './latest.ts';
 import { reuse } from './reuse.ts';
 
-const make = (): Worker => new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });
+const start = (): Worker => new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });
 /** The worker that makes fittings: nothing that computes runs on the page's own thread. */
-export const bench = new Caller<BenchDoings>(make);
+export const bench = new Caller<BenchDoings>(start);
 
 const sent = new Set<string>();
 
 /** A fitting as it goes to the worker: the pattern goes along once. */
-export function askOf(fitting: Fitting): MakeAsk {
+export function askOf(fitting: Fitting, step?: string): MakeAsk {
   const { pattern, ...rest } = fitting;
   const mark = patternMark(pattern);
-  if (sent.has(mark)) return { rest, mark };
+  const asked = { rest, mark, ...(step ? { step } : {}) };
+  if (sent.has(mark)) return asked;
   sent.add(mark);
-  return { rest, mark, pattern };
+  return { ...asked, pattern };
 }
 
 let last: Made | null = null;
-const latest = new Latest<Fitting, Made>(async (fitting) => {
+const latest = new Latest<{ fitting: Fitting; step?: string }, Made>(async ({ fitting, step }) => {
   const began = performance.now();
-  const made = await bench.call('make', askOf(fitting));
+  const made = await bench.call('make', askOf(fitting, step));
   performance.measure('made', { start: began });
   last = reuse(last, made);
   return last;
 });
 
 /** Makes a fitting; the newest wish wins, the ones overtaken are never answered. */
-export function makeLatest(fitting: Fitting, done: (made: Made) => void, failed: (error: Error) => void): void {
-  latest.ask(fitting, done, failed);
+export function makeLatest(fitting: Fitting, step: string | undefined, done: (made: Made) => void, failed: (error: Error) => void): void {
+  latest.ask({ fitting, ...(step ? { step } : {}) }, done, failed);
 }
 
 export const draftSample = (id: string): Promise<Pattern> => bench.call('sample', id);

@@ -11,19 +11,20 @@ export interface MadeState {
 }
 
 /** The made garment of a fitting, kept up to date. */
-export function useMade(fitting: Fitting | null): MadeState {
+export function useMade(fitting: Fitting | null, step?: string): MadeState {
   const [state, setState] = useState<MadeState>({ made: null, of: null, trouble: null });
   useEffect(() => {
     if (!fitting) return undefined;
     let wanted = true;
     makeLatest(
       fitting,
+      step,
       (made) => wanted && setState({ made, of: fitting, trouble: null }),
       (error) => wanted && setState((s) => ({ ...s, trouble: error.message })),
     );
     return () => {
       wanted = false;
     };
-  }, [fitting]);
+  }, [fitting, step]);
   return state;
 }

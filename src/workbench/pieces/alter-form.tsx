@@ -1,0 +1,112 @@
+import type { Step } from '../../garment/index.ts';
+import type { ReadyBench } from '../fitting/bench.ts';
+import { AngleField } from '../parts/angle-field.tsx';
+import { amountText } from '../parts/amount.tsx';
+import { LengthField } from '../parts/length-field.tsx';
+import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import { putParam } from './steps.ts';
+
+type Alter = Extract<Step, { kind: 'alter' }>;
+type Param = CatalogueEntry['params'][number];
+type Amount = Extract<Param, { limit?: unknown }>;
+const isAmount = (p: Param): p is Amount => p.kind === 'length' || p.kind === 'angle';
+
+/** The amounts of one alteration: typed, nudged by arrow keys or slid; the pieces follow at every key. */
+export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alter; entry: CatalogueEntry }) {
+  const { change, fitting } = bench;
+  return (
+    <div className="stack tight alter-form">
+      <p className="small">{entry.when}</p>
+      {entry.params.map((param) => {
+        const key = `step/${step.id}/${param.id}`;
+        const value = step.params[param.id];
+        const put = (next: string | number | undefined, said: string): void => change(putParam(step.id, param.id, next), `${entry.name}, ${param.name}: ${said}`, key);
+        if (param.kind === 'choice') {
+          return (
+            <label key={param.id} className="field">
+              <span className="label">{param.name}</span>
+              <select value={String(value ?? param.default)} onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}>
+                {param.choices.map((c) => (
+                  <option key={c.id} value={c.id}>
+                    {c.name}
+                  </option>
+                ))}
+              </select>
+            </label>
+          );
+        }
+        if (param.kind === 'piece' || param.kind === 'edge' || param.kind === 'dart') {
+          return (
+            <label key={param.id} className="field">
+              <span className="label">{param.name}</span>
+              <select value={String(value ?? param.default)} onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}>
+                <option value="">the first that fits</option>
+                {optionsOf(fitting, param.kind).map((o) => (
+                  <option key={o.id} value={o.id}>
+                    {o.name}
+                  </option>
+                ))}
+              </select>
+            </label>
+          );
+        }
+        if (param.kind === 'share') {
+          const number = typeof value === 'number' ? value : param.default;
+          return (
+            <label key={param.id} className="field">
+              <span className="label">
+                {param.name}: {Math.round(number * 100)} %
+              </span>
+              <input type="range" className="slide" min={param.min} max={param.max} step={0.01} value={number} onChange={(e) => put(Number(e.target.value), `${Math.round(Number(e.target.value) * 100)} %`)} />
+            </label>
+          );
+        }
+        if (!isAmount(param)) return null;
+        return <AmountParam key={param.id} param={param} value={typeof value === 'number' ? value : undefined} show={bench.show} put={put} />;
+      })}
+      <details className="why">
+        <summary>What else changes, and who says so</summary>
+        <p>
+          {entry.reach.join('; ')}. <em>{entry.source}</em>
+        </p>
+      </details>
+    </div>
+  );
+}
+
+function optionsOf(fitting: ReadyBench['fitting'], kind: 'piece' | 'edge' | 'dart'): { id: string; name: string }[] {
+  const { pieces } = fitting.pattern;
+  if (kind === 'piece') return pieces.map((p) => ({ id: p.id, name: p.name }));
+  if (kind === 'dart') return pieces.flatMap((p) => p.darts.map((d) => ({ id: d.id, name: `${p.name}: ${d.name}` })));
+  return pieces.flatMap((p) => p.edges.map((e) => ({ id: e.id, name: `${p.name}: ${e.name}` })));
+}
+
+/** One length or angle with its published bound. A blank one is left out of the step. */
+function AmountParam({ param, value, show, put }: { param: Amount; value: number | undefined; show: 'in' | 'cm'; put: (next: number | undefined, said: string) => void }) {
+  const clear = (): void => put(param.blank ? undefined : 0, param.blank ?? 'nothing');
+  const limited = param.limit && Math.abs(value ?? 0) > param.limit.most;
+  return (
+    <div className="stack tight">
+      {param.kind === 'angle' ? (
+        <AngleField label={param.name} degrees={value} placeholder={param.blank ?? ''} onAngle={(d, typed) => put(d, `${typed}°`)} onClear={clear} />
+      ) : (
+        <LengthField
+          label={param.name}
+          mm={value}
+          show={show}
+          signed
+          live
+          placeholder={param.blank ?? ''}
+          onAmount={(mm) => put(Math.min(param.max, Math.max(param.min, mm)), amountText(mm, show))}
+          onClear={clear}
+        />
+      )}
+      {limited && (
+        <p className="small limit">
+          Beyond {param.kind === 'length' ? amountText(param.limit!.most, show) : `${param.limit!.most}°`}: {param.limit!.say}{' '}
+          <em>({param.limit!.source})</em>
+        </p>
+      )}
+    </div>
+  );
+}

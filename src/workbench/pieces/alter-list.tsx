@@ -1,0 +1,62 @@
+import { useState } from 'react';
+import type { Pattern } from '../../garment/index.ts';
+import type { CatalogueEntry } from '../worker/bench-worker.ts';
+
+interface Props {
+  readonly catalogue: readonly CatalogueEntry[];
+  readonly pattern: Pattern;
+  readonly onPick: (entry: CatalogueEntry) => void;
+  readonly onLeave?: () => void;
+}
+
+/** Chapters that make no sense for a garment that has no such part. */
+function fits(entry: CatalogueEntry, pattern: Pattern): boolean {
+  const below = pattern.garment === 'skirt' || pattern.garment === 'trousers';
+  if (entry.group === 'trousers') return pattern.garment === 'trousers';
+  if (['shoulder', 'neckline', 'armhole', 'bust', 'sleeve', 'back'].includes(entry.group)) return !below;
+  return true;
+}
+
+/** The catalogue by chapters in the order a fitter works, with a word to look for. */
+export function AlterList({ catalogue, pattern, onPick, onLeave }: Props) {
+  const [word, setWord] = useState('');
+  const asked = word.trim().toLowerCase();
+  const shown = catalogue.filter((e) => fits(e, pattern) && (asked === '' || `${e.name} ${e.when} ${e.group}`.toLowerCase().includes(asked)));
+  const groups = [...new Set(shown.map((e) => e.group))];
+  return (
+    <>
+      <div className="row spread">
+        <h2>Which alteration?</h2>
+        {onLeave && (
+          <button type="button" className="act quiet" onClick={onLeave}>
+            Back to the list
+          </button>
+        )}
+      </div>
+      <label className="field">
+        <span className="label">What is wrong, in a word</span>
+        <input type="search" value={word} placeholder="waist, gapes, shoulder …" onChange={(e) => setWord(e.target.value)} />
+      </label>
+      {shown.length === 0 && <p className="small">{catalogue.length === 0 ? 'Fetching the catalogue …' : 'Nothing of that name. Try another word for it.'}</p>}
+      {groups.map((group) => (
+        <details key={group} className="chapter" open={asked !== '' || group === 'length'}>
+          <summary>
+            <h3>{group}</h3>
+          </summary>
+          <ul>
+            {shown
+              .filter((e) => e.group === group)
+              .map((e) => (
+                <li key={e.id}>
+                  <button type="button" className="act entry" onClick={() => onPick(e)}>
+                    <strong>{e.name}</strong>
+                    <small>{e.when}</small>
+                  </button>
+                </li>
+              ))}
+          </ul>
+        </details>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,114 @@
+import { useEffect, useState } from 'react';
+import type { Step } from '../../garment/index.ts';
+import type { ReadyBench } from '../fitting/bench.ts';
+import { bench as worker } from '../worker/bench.ts';
+import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import { AlterForm } from './alter-form.tsx';
+import { AlterList } from './alter-list.tsx';
+import { addSteps, dropStep, moveStep, switchStep } from './steps.ts';
+
+interface Props {
+  readonly bench: ReadyBench;
+  readonly step: string | null;
+  readonly onStep: (id: string | null) => void;
+}
+
+let kept: readonly CatalogueEntry[] | null = null;
+
+/** The catalogue as the worker tells it, fetched once. */
+export function useCatalogue(): readonly CatalogueEntry[] {
+  const [entries, setEntries] = useState<readonly CatalogueEntry[]>(kept ?? []);
+  useEffect(() => {
+    if (kept) return;
+    void worker.call('catalogue', undefined as never).then((found) => setEntries((kept = found)));
+  }, []);
+  return entries;
+}
+
+/** The alterations made so far, the one in hand with its amounts, and the catalogue to add from. */
+export default function AlterPanel({ bench, step, onStep }: Props) {
+  const catalogue = useCatalogue();
+  const [adding, setAdding] = useState(false);
+  const { fitting, made, change } = bench;
+  const current = fitting.steps.find((s) => s.id === step);
+  const entry = current?.kind === 'alter' ? catalogue.find((c) => c.id === current.entry) : undefined;
+
+  function add(chosen: CatalogueEntry): void {
+    const id = crypto.randomUUID().slice(0, 8);
+    const params = Object.fromEntries(chosen.params.filter((p) => !('blank' in p && p.blank)).map((p) => [p.id, p.default]));
+    const fresh: Step = { id, kind: 'alter', entry: chosen.id, params };
+    change(addSteps(fresh), `Added: ${chosen.name}`);
+    onStep(id);
+    setAdding(false);
+  }
+
+  if (adding || fitting.steps.length === 0) {
+    return <AlterList catalogue={catalogue} pattern={fitting.pattern} onPick={add} {...(fitting.steps.length ? { onLeave: () => setAdding(false) } : {})} />;
+  }
+  return (
+    <>
+      <div className="row spread">
+        <h2>Alterations</h2>
+        <button type="button" className="act main" onClick={() => setAdding(true)}>
+          Add one
+        </button>
+      </div>
+      <ol className="steps">
+        {fitting.steps.map((s, i) => {
+          const result = made.steps.find((r) => r.step.id === s.id);
+          const open = s.id === step;
+          return (
+            <li key={s.id} data-off={s.off || undefined} data-open={open || undefined}>
+              <button type="button" className="act quiet step-name" aria-expanded={open} onClick={() => onStep(open ? null : s.id)}>
+                <span className="unseen">Step {i + 1}: </span>
+                {s.off ? <s>{nameOf(s, catalogue)}</s> : (result?.sentence ?? nameOf(s, catalogue))}
+              </button>
+              {open && (
+                <div className="stack tight">
+                  {s.kind === 'alter' && entry && <AlterForm bench={bench} step={s} entry={entry} />}
+                  {s.kind === 'true' && <p className="small">Evens the seams, runs the lines that cross them smooth or square, and re-places the notches. It can be taken back like any other step.</p>}
+                  {result?.findings.map((f) => (
+                    <p key={`${f.code}/${f.message}`} className="small">
+                      {f.message}
+                    </p>
+                  ))}
+                  <div className="row">
+                    <button type="button" className="act" onClick={() => change(switchStep(s.id, !s.off), s.off ? 'Took a step back in' : 'Left a step out')}>
+                      {s.off ? 'Take it back in' : 'Leave it out'}
+                    </button>
+                    <button type="button" className="act" disabled={i === 0} onClick={() => change(moveStep(s.id, -1), 'Moved a step earlier')}>
+                      Earlier
+                    </button>
+                    <button type="button" className="act" disabled={i === fitting.steps.length - 1} onClick={() => change(moveStep(s.id, 1), 'Moved a step later')}>
+                      Later
+                    </button>
+                    <button
+                      type="button"
+                      className="act"
+                      onClick={() => {
+                        change(dropStep(s.id), `Took out: ${nameOf(s, catalogue)}`);
+                        onStep(null);
+                      }}
+                    >
+                      Take it out
+                    </button>
+                  </div>
+                </div>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+      {!fitting.steps.some((s) => s.kind === 'true') && (
+        <button type="button" className="act" onClick={() => change(addSteps({ id: crypto.randomUUID().slice(0, 8), kind: 'true' }), 'Trued all seams')}>
+          True all seams
+        </button>
+      )}
+    </>
+  );
+}
+
+function nameOf(step: Step, catalogue: readonly CatalogueEntry[]): string {
+  if (step.kind === 'true') return 'True the seams';
+  return catalogue.find((c) => c.id === step.entry)?.name ?? step.entry;
+}

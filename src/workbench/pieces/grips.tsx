@@ -1,0 +1,108 @@
+import { useEffect, useRef, useState } from 'react';
+import type { DrawnPiece, Fitting, Step } from '../../garment/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import type { ReadyBench } from '../fitting/bench.ts';
+import { amountText } from '../parts/amount.tsx';
+import { askOf, bench as worker } from '../worker/bench.ts';
+import type { Grip } from '../worker/grips.ts';
+import type { Slot } from './arrange.ts';
+import { putParam } from './steps.ts';
+
+/** What a pull or a key is rounded to: an eighth of an inch or a millimetre; half degrees. */
+export const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number => (kind === 'angle' ? 0.5 : show === 'in' ? 25.4 / 8 : 1);
+
+interface Props {
+  readonly bench: ReadyBench;
+  readonly step: string;
+  readonly chosen: string | null;
+  readonly slotOf: (p: DrawnPiece) => Slot;
+}
+
+/** Threads to pull: each amount of the alteration at the corner that answers most to it. */
+export function Grips({ bench, step, chosen, slotOf }: Props) {
+  const [grips, setGrips] = useState<readonly Grip[]>([]);
+  const kept = bench.held.doc;
+  useEffect(() => {
+    let wanted = true;
+    void worker.call('grips', { ask: askOf(kept), step }).then((found) => wanted && setGrips(found));
+    return () => {
+      wanted = false;
+    };
+  }, [kept, step]);
+  const shown = chosen && grips.some((g) => g.piece === chosen) ? grips.filter((g) => g.piece === chosen) : grips;
+  return (
+    <>
+      {shown.map((g) => {
+        const piece = bench.made.garment.pieces.find((p) => p.id === g.piece && p.bodySide === g.bodySide);
+        return piece && <OneGrip key={`${g.param}/${g.piece}/${g.bodySide ?? ''}`} grip={g} slot={slotOf(piece)} bench={bench} step={step} />;
+      })}
+    </>
+  );
+}
+
+function amountNow(fitting: Fitting, step: string, grip: Grip): number {
+  const found: Step | undefined = fitting.steps.find((s) => s.id === step);
+  const value = found?.kind === 'alter' ? found.params[grip.param] : undefined;
+  return typeof value === 'number' ? value : grip.amount;
+}
+
+function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: ReadyBench; step: string }) {
+  const from = useRef<{ x: number; y: number; amount: number; scale: number } | null>(null);
+  const { show } = bench;
+  const now = amountNow(bench.fitting, step, grip);
+  const off = now - grip.amount;
+  const at: Point = { x: grip.at.x + slot.dx + grip.gain.x * off, y: grip.at.y + slot.dy + grip.gain.y * off };
+  const size = Math.hypot(grip.gain.x, grip.gain.y);
+  const way = { x: grip.gain.x / size, y: grip.gain.y / size };
+  const unit = stepOf(grip.kind, show);
+  const round = (v: number): number => Math.min(grip.max, Math.max(grip.min, Math.round(v / unit) * unit));
+  const words = (v: number): string => (grip.kind === 'angle' ? `${v.toFixed(1)}°` : amountText(v, show, { signed: true, in: 8 }));
+  const say = (v: number): string => `${grip.name}: ${words(v)}`;
+  const pulled = (event: React.PointerEvent): number => {
+    const start = from.current!;
+    const v = { x: (event.clientX - start.x) * start.scale, y: -(event.clientY - start.y) * start.scale };
+    return round(start.amount + (v.x * grip.gain.x + v.y * grip.gain.y) / (size * size));
+  };
+  const keep = (v: number): void => bench.change(putParam(step, grip.param, v), say(v), `step/${step}/${grip.param}`);
+  return (
+    <g className="grip" transform={`translate(${at.x} ${-at.y})`}>
+      <path d={`M${-way.x * 26} ${way.y * 26}L${way.x * 26} ${-way.y * 26}`} />
+      <circle
+        data-handle
+        data-param={grip.param}
+        role="slider"
+        tabIndex={0}
+        aria-label={`${grip.name}, at the piece`}
+        aria-valuemin={grip.min}
+        aria-valuemax={grip.max}
+        aria-valuenow={Math.round(now * 10) / 10}
+        aria-valuetext={words(now)}
+        onPointerDown={(event) => {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          const scale = 1 / (event.currentTarget.ownerSVGElement!.querySelector<SVGGElement>(':scope > g')!.getScreenCTM()?.a ?? 1);
+          from.current = { x: event.clientX, y: event.clientY, amount: now, scale };
+        }}
+        onPointerMove={(event) => {
+          if (!from.current) return;
+          const next = pulled(event);
+          if (next !== now) bench.attempt(putParam(step, grip.param, next));
+        }}
+        onPointerUp={(event) => {
+          if (!from.current) return;
+          const next = pulled(event);
+          from.current = null;
+          if (next === grip.amount) bench.attempt(null);
+          else keep(next);
+        }}
+        onKeyDown={(event) => {
+          const by = ['ArrowUp', 'ArrowRight'].includes(event.key) ? 1 : ['ArrowDown', 'ArrowLeft'].includes(event.key) ? -1 : 0;
+          if (by === 0) return;
+          event.preventDefault();
+          event.stopPropagation();
+          keep(round(now + by * unit));
+        }}
+      />
+      <text>{words(now)}</text>
+    </g>
+  );
+}

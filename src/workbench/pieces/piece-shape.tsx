@@ -1,0 +1,130 @@
+import { memo } from 'react';
+import type { DrawnPiece, Finding, Pattern } from '../../garment/index.ts';
+import { boxAround, pathBox, pathLength, placeAtShare, placePoint, placeTangent } from '../../geometry/index.ts';
+import { outlineD, pathD } from '../drawing/path-d.ts';
+import { amountText } from '../parts/amount.tsx';
+import type { Slot } from './arrange.ts';
+
+const NOTCH_MM = 7;
+const NOTCH_APART_MM = 3.2;
+
+/** Notches of a piece as short strokes into it, one, two or three beside one another. */
+function notchD(piece: DrawnPiece): string {
+  let d = '';
+  for (const edge of piece.edges) {
+    for (const notch of edge.notches) {
+      const place = placeAtShare(edge.path, notch.at);
+      const at = placePoint(edge.path, place);
+      const t = placeTangent(edge.path, place);
+      for (let i = 0; i < notch.count; i++) {
+        const along = (i - (notch.count - 1) / 2) * NOTCH_APART_MM;
+        const x = at.x + t.x * along;
+        const y = at.y + t.y * along;
+        d += `M${x.toFixed(1)} ${y.toFixed(1)}L${(x - t.y * NOTCH_MM).toFixed(1)} ${(y + t.x * NOTCH_MM).toFixed(1)}`;
+      }
+    }
+  }
+  return d;
+}
+
+/** How often a piece is cut, in words. */
+export function cutWords(piece: DrawnPiece): string {
+  const fold = piece.edges.some((e) => e.kind === 'fold');
+  const { count, mirrored } = piece.cut;
+  const many = mirrored && count === 2 ? 'a pair' : mirrored ? `${count}, half of them mirrored` : String(count);
+  return `cut ${many}${fold ? ' on the fold' : ''} of ${piece.cloth}`;
+}
+
+/** What a screen reader says of a piece. */
+export function pieceWords(piece: DrawnPiece, findings: readonly Finding[]): string {
+  const open = findings.filter((f) => f.where.piece === piece.id && f.severity !== 'note').length;
+  const side = piece.bodySide ? `, for the ${piece.bodySide} side of the body` : '';
+  return `${piece.number} ${piece.name}, ${cutWords(piece)}${side}${open ? `, ${open} to settle` : ''}`;
+}
+
+interface Props {
+  readonly piece: DrawnPiece;
+  readonly before: DrawnPiece | undefined;
+  readonly slot: Slot;
+  readonly chosen: boolean;
+  readonly words: string;
+  readonly onChoose: (id: string) => void;
+}
+
+/** One piece on the table: the person's own line, the line before the alterations, its inner lines and marks. */
+export const PieceShape = memo(function PieceShape({ piece, before, slot, chosen, words, onChoose }: Props) {
+  const box = boxAround(piece.edges.map((e) => pathBox(e.path)));
+  const mid = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  const narrow = box.maxX - box.minX < 130;
+  return (
+    <g
+      transform={`translate(${slot.dx} ${-slot.dy})`}
+      role="button"
+      tabIndex={0}
+      aria-label={words}
+      aria-pressed={chosen}
+      data-piece={piece.id}
+      className={`piece ${chosen ? 'chosen' : ''}`}
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' && event.key !== ' ') return;
+        event.preventDefault();
+        onChoose(piece.id);
+      }}
+    >
+      <g transform="scale(1 -1)">
+        <path className={`own ${piece.cloth}`} d={outlineD(piece)} />
+        {before && before !== piece && <path className="before" d={outlineD(before)} />}
+        {piece.lines.map((l) => (
+          <path key={l.id} className={`line ${l.kind}`} d={pathD(l.path)} markerStart={l.kind === 'grain' ? 'url(#grain-end)' : undefined} markerEnd={l.kind === 'grain' ? 'url(#grain-end)' : undefined} />
+        ))}
+        <path className="notch" d={notchD(piece)} />
+        {piece.marks.map((m) => (
+          <path key={m.id} className="mark" d={`M${m.at.x - 4} ${m.at.y}h8M${m.at.x} ${m.at.y - 4}v8`} />
+        ))}
+      </g>
+      <text x={mid.x} y={-mid.y} textAnchor="middle" transform={narrow ? `rotate(-90 ${mid.x} ${-mid.y})` : undefined}>
+        {piece.number} {piece.name}
+      </text>
+    </g>
+  );
+});
+
+interface EdgesProps {
+  readonly piece: DrawnPiece;
+  readonly pattern: Pattern;
+  readonly slot: Slot;
+  readonly show: 'in' | 'cm';
+  readonly edge: string | null;
+  readonly onEdge: (id: string) => void;
+}
+
+/** The edges of the chosen piece, each to be pointed at or reached by Tab, each named with its length and what it is sewn to. */
+export const PieceEdges = memo(function PieceEdges({ piece, pattern, slot, show, edge, onEdge }: EdgesProps) {
+  return (
+    <g transform={`translate(${slot.dx} ${-slot.dy}) scale(1 -1)`}>
+      {piece.edges.map((e) => {
+        const seam = pattern.seams.find((s) => [...s.a, ...s.b].some((r) => r.piece === piece.id && r.edge === e.id));
+        const words = `${e.name}, ${e.kind}, ${amountText(pathLength(e.path), show)}${seam ? `, seam ${seam.name}` : ''}`;
+        return (
+          <g
+            key={e.id}
+            className="edge"
+            role="button"
+            tabIndex={0}
+            data-edge={e.id}
+            aria-label={words}
+            aria-pressed={e.id === edge}
+            onKeyDown={(event) => {
+              if (event.key !== 'Enter' && event.key !== ' ') return;
+              event.preventDefault();
+              onEdge(e.id);
+            }}
+          >
+            <path className="grasp" d={pathD(e.path)} />
+            <path className="shown" d={pathD(e.path)} />
+          </g>
+        );
+      })}
+    </g>
+  );
+});

@@ -1,0 +1,71 @@
+import type { Fitting, ParamValue, Step } from '../../garment/index.ts';
+
+/** Acts on the list of steps, each giving a new fitting. */
+type Act = (f: Fitting) => Fitting;
+
+const withSteps = (f: Fitting, steps: readonly Step[]): Fitting => ({ ...f, steps });
+
+/** Adds steps after the other alterations and before the truing at the end, if there is one: what is trued stays trued. */
+export const addSteps =
+  (...steps: readonly Step[]): Act =>
+  (f) => {
+    const last = f.steps.at(-1);
+    const allTrue = last?.kind === 'true' && !last.seams;
+    if (!allTrue) return withSteps(f, [...f.steps, ...steps]);
+    const [alter, rest] = [steps.filter((s) => s.kind === 'alter'), steps.filter((s) => s.kind !== 'alter')];
+    return withSteps(f, [...f.steps.slice(0, -1), ...alter, last, ...rest]);
+  };
+
+/** Puts one amount of one alteration; `undefined` leaves it blank. */
+export const putParam =
+  (id: string, param: string, value: ParamValue | undefined): Act =>
+  (f) =>
+    withSteps(
+      f,
+      f.steps.map((s) => {
+        if (s.id !== id || s.kind !== 'alter') return s;
+        const { [param]: _old, ...rest } = s.params;
+        return { ...s, params: value === undefined ? rest : { ...rest, [param]: value } };
+      }),
+    );
+
+/** Takes a step out of the reckoning, or back in. */
+export const switchStep =
+  (id: string, off: boolean): Act =>
+  (f) =>
+    withSteps(
+      f,
+      f.steps.map((s) => {
+        if (s.id !== id) return s;
+        const { off: _off, ...rest } = s;
+        return off ? { ...rest, off } : rest;
+      }),
+    );
+
+export const dropStep =
+  (id: string): Act =>
+  (f) =>
+    withSteps(
+      f,
+      f.steps.filter((s) => s.id !== id),
+    );
+
+/** Moves a step one place earlier (−1) or later (+1). */
+export const moveStep =
+  (id: string, by: -1 | 1): Act =>
+  (f) => {
+    const i = f.steps.findIndex((s) => s.id === id);
+    const j = i + by;
+    if (i < 0 || j < 0 || j >= f.steps.length) return f;
+    const steps = [...f.steps];
+    [steps[i], steps[j]] = [steps[j]!, steps[i]!];
+    return withSteps(f, steps);
+  };
+
+export const noteStep =
+  (id: string, note: string): Act =>
+  (f) =>
+    withSteps(
+      f,
+      f.steps.map((s) => (s.id === id ? { ...s, note } : s)),
+    );
