@@ -33,9 +33,10 @@ function countByChords(a: Path, b: Path): number {
   return count;
 }
 
-const one = fc.array(anyPoint, { minLength: 4, maxLength: 4 });
+const one = fc.noBias(fc.array(anyPoint, { minLength: 4, maxLength: 4 }));
+const even = fc.noBias(anyPath);
 /** Even draws only: the special values fast-check likes (equal, zero, tiny) make curves that lie on one another, counted elsewhere. */
-const EVEN = { noBias: true, seed: 4711, endOnFailure: true };
+const EVEN = { seed: 4711, endOnFailure: true };
 
 describe('crossings of two paths', () => {
   it('are as many as chords of the same curves count', () => {
@@ -65,7 +66,7 @@ describe('crossings of two paths', () => {
 
   it('do not depend on which path is asked, nor on the way it is walked', () => {
     fc.assert(
-      fc.property(anyPath, anyPath, (a, b) => {
+      fc.property(even, even, (a, b) => {
         const there = pathIntersections(a, b).length;
         expect(pathIntersections(b, a)).toHaveLength(there);
         expect(pathIntersections(pathReverse(a), b)).toHaveLength(there);
