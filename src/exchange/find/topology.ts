@@ -3,18 +3,17 @@ import {
   cubicCount,
   fitPath,
   linePath,
-  nearestPlace,
-  pathAt,
   pathEnd,
+  pathFlatten,
   pathJoin,
   pathLength,
   pathPart,
   pathStart,
   placeAtShare,
-  placePoint,
   placeTangent,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
+import { pointsAtShares } from './even.ts';
 
 /** Samples taken on each span of a fit; enough that a cubic cannot hide a bump between two. */
 const SAMPLES = 24;
@@ -39,8 +38,16 @@ export function sameTopology(paths: readonly Path[]): Refit {
   if (alreadySame(paths)) return { paths, off: 0 };
   let best: Refit | undefined;
   for (const spans of SPANS) {
-    const fitted = paths.map((path) => fitSpans(path, spans));
-    const off = Math.max(...fitted.map((path, i) => distanceBetween(paths[i]!, path)));
+    const fitted: Path[] = [];
+    let off = 0;
+    for (const path of paths) {
+      const one = fitSpans(path, spans);
+      off = Math.max(off, distanceBetween(path, one));
+      // One size that needs more spans decides for all; the others need not be tried, unless this is the last attempt.
+      if (off > CURVE_MM && spans < SPANS.at(-1)!) break;
+      fitted.push(one);
+    }
+    if (fitted.length < paths.length) continue;
     if (!best || off < best.off) best = { paths: fitted, off };
     if (off <= CURVE_MM) break;
   }
@@ -75,9 +82,12 @@ function alreadySame(paths: readonly Path[]): boolean {
 
 function fitSpans(path: Path, spans: number): Path {
   const parts: Path[] = [];
+  const all = pointsAtShares(
+    path,
+    Array.from({ length: spans * SAMPLES + 1 }, (_, i) => i / (spans * SAMPLES)),
+  );
   for (let i = 0; i < spans; i++) {
-    const points: Point[] = [];
-    for (let k = 0; k <= SAMPLES; k++) points.push(pathAt(path, (i + k / SAMPLES) / spans));
+    const points = all.slice(i * SAMPLES, (i + 1) * SAMPLES + 1);
     points[0] = i === 0 ? pathStart(path) : pathEnd(parts[i - 1]!);
     if (i === spans - 1) points[SAMPLES] = pathEnd(path);
     // A tolerance beyond reach keeps the fit to one cubic.
@@ -116,13 +126,30 @@ function smoothTangent(path: Path, share: number): Point | null {
   return placeTangent(path, place);
 }
 
-/** Largest distance of samples of `a` from `b`, mm. */
+/** Largest distance of samples of `a` from `b`, mm; `b` is taken as a polyline a tenth of the bound fine. */
 export function distanceBetween(a: Path, b: Path): number {
   const count = Math.max(16, 8 * cubicCount(b));
-  let worst = 0;
-  for (let i = 1; i < count; i++) {
-    const point = placePoint(a, placeAtShare(a, i / count));
-    worst = Math.max(worst, nearestPlace(b, point).distance);
+  const line = pathFlatten(b, CURVE_MM / 10);
+  const places = pointsAtShares(
+    a,
+    Array.from({ length: count - 1 }, (_, i) => (i + 1) / count),
+  );
+  return Math.max(0, ...places.map((point) => fromPolyline(point, line)));
+}
+
+function fromPolyline(point: Point, line: readonly Point[]): number {
+  let least = Infinity;
+  for (let i = 0; i + 1 < line.length; i++) {
+    const p = line[i]!;
+    const q = line[i + 1]!;
+    const dx = q.x - p.x;
+    const dy = q.y - p.y;
+    const square = dx * dx + dy * dy;
+    const t =
+      square === 0 ? 0 : Math.min(1, Math.max(0, ((point.x - p.x) * dx + (point.y - p.y) * dy) / square));
+    const ex = p.x + t * dx - point.x;
+    const ey = p.y + t * dy - point.y;
+    least = Math.min(least, ex * ex + ey * ey);
   }
-  return worst;
+  return Math.sqrt(least);
 }

@@ -1,0 +1,136 @@
+import {
+  distance,
+  movePoint,
+  nearestPlace,
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathStart,
+} from '../../geometry/index.ts';
+import type { Motion, Path, Point } from '../../geometry/index.ts';
+import type { ProposedEdge, ProposedFollower, ProposedPiece } from './proposal.ts';
+
+/** A repeated line lies on its parent's within this in every size, mm. */
+const REPEATS_MM = 0.6;
+/** Shares of an edge that are compared. */
+const SHARES = [0, 0.15, 0.3, 0.5, 0.7, 0.85, 1];
+
+interface Fit {
+  readonly piece: ProposedPiece;
+  readonly parent: ProposedPiece;
+  readonly onto: readonly Motion[];
+  readonly edges: readonly { own: string; parent: string }[];
+  /** mm of outline repeated, middle size. */
+  readonly repeated: number;
+}
+
+/**
+ * Pieces that repeat part of another's outline in every size: facings, linings, interfacings, pockets. Only pieces whose words or
+ * cloth say so, or that are much smaller than what they repeat, are taken for followers: a back may well repeat a front.
+ */
+export function findFollowers(pieces: readonly ProposedPiece[]): ProposedFollower[] {
+  const followers: ProposedFollower[] = [];
+  for (const piece of pieces) {
+    const role = roleOf(piece);
+    let best: Fit | null = null;
+    for (const parent of pieces) {
+      if (parent === piece || roleOf(parent) !== null) continue;
+      const m = middle(piece.areas);
+      const small = piece.areas[m]! < 0.5 * parent.areas[middle(parent.areas)]!;
+      if (!role && !small) continue;
+      const fit = bestFit(piece, parent);
+      if (fit && (!best || fit.repeated > best.repeated)) best = fit;
+    }
+    if (!best) continue;
+    const names = best.edges.map((edge) => piece.edges.find((own) => own.id === edge.own)!.name);
+    const rest = piece.edges.filter((edge) => !best!.edges.some((own) => own.own === edge.id));
+    followers.push({
+      piece: piece.id,
+      parent: best.parent.id,
+      role: role ?? 'facing',
+      onto: best.onto,
+      edges: [...best.edges, ...rest.flatMap((edge) => apart(edge, piece, best!))],
+      evidence: `${best.edges.length} edges (${names.join(', ')}) repeat ${best.parent.name} in every size`,
+    });
+  }
+  return followers;
+}
+
+const middle = (list: readonly unknown[]): number => Math.floor(list.length / 2);
+
+function roleOf(piece: ProposedPiece): ProposedFollower['role'] | null {
+  const words = `${piece.name} ${piece.cloth}`;
+  if (/interfac|fusible/i.test(words)) return 'interfacing';
+  if (/facing/i.test(words)) return 'facing';
+  if (/lining/i.test(words)) return 'lining';
+  if (/pocket/i.test(words)) return 'pocket';
+  return null;
+}
+
+/** The motion under which most of the piece's outline lies on the parent's. */
+function bestFit(piece: ProposedPiece, parent: ProposedPiece): Fit | null {
+  let best: Fit | null = null;
+  const m = middle(piece.areas);
+  for (const own of piece.edges) {
+    for (const other of parent.edges) {
+      // Only edges of one length in the middle size can begin a fit; shorter ones are found by the motion.
+      if (Math.abs(own.lengths[m]! - other.lengths[m]!) > 0.5 || own.lengths[m]! < 25) continue;
+      const onto = own.paths.map((path, k) => motionOnto(path, other.paths[k]!));
+      if (!own.paths.every((path, k) => liesOn(path, other.paths[k]!, onto[k]!))) continue;
+      const edges = piece.edges.flatMap((edge) => {
+        const on = parent.edges.find((target) =>
+          edge.paths.every((path, k) => liesOn(path, target.paths[k]!, onto[k]!)),
+        );
+        return on ? [{ own: edge.id, parent: on.id }] : [];
+      });
+      if (edges.length < 2) continue;
+      const repeated = edges.reduce(
+        (sum, edge) => sum + piece.edges.find((e) => e.id === edge.own)!.lengths[m]!,
+        0,
+      );
+      if (!best || repeated > best.repeated + 0.5) best = { piece, parent, onto, edges, repeated };
+    }
+  }
+  return best;
+}
+
+function motionOnto(path: Path, target: Path): Motion {
+  const a = pathStart(path);
+  const b = pathEnd(path);
+  const p = pathStart(target);
+  const q = pathEnd(target);
+  const angle = Math.atan2(q.y - p.y, q.x - p.x) - Math.atan2(b.y - a.y, b.x - a.x);
+  const turned = Math.abs(Math.sin(angle)) < 0.004 && Math.cos(angle) > 0 ? 0 : angle;
+  const moved = movePoint(a, { angle: turned, dx: 0, dy: 0 });
+  return { angle: turned, dx: p.x - moved.x, dy: p.y - moved.y };
+}
+
+function liesOn(path: Path, target: Path, motion: Motion): boolean {
+  const ends: Point[] = [pathStart(path), pathEnd(path)].map((point) => movePoint(point, motion));
+  // Both ends first: cheap, and most pairs fail here.
+  if (ends.some((point) => nearestPlace(target, point).distance > REPEATS_MM)) return false;
+  if (pathLength(path) > 8 && distance(ends[0]!, ends[1]!) < 1) return false;
+  return SHARES.every(
+    (share) => nearestPlace(target, movePoint(pathAt(path, share), motion)).distance <= REPEATS_MM,
+  );
+}
+
+/** An edge that runs beside one of the parent's: within a hand of it and of the same direction, such as a shorter lining hem. */
+function apart(
+  edge: ProposedEdge,
+  piece: ProposedPiece,
+  fit: Fit,
+): { own: string; parent: string; apart: true }[] {
+  const m = middle(piece.areas);
+  const motion = fit.onto[m]!;
+  let best: { id: string; far: number } | null = null;
+  for (const target of fit.parent.edges) {
+    const far = Math.max(
+      ...[0.1, 0.5, 0.9].map(
+        (share) => nearestPlace(target.paths[m]!, movePoint(pathAt(edge.paths[m]!, share), motion)).distance,
+      ),
+    );
+    if (far < 110 && (!best || far < best.far)) best = { id: target.id, far };
+  }
+  return best ? [{ own: edge.id, parent: best.id, apart: true }] : [];
+}

@@ -1,0 +1,238 @@
+import {
+  boxesTouch,
+  distance,
+  nearestPlace,
+  pathEnd,
+  pathIsStraight,
+  pathLength,
+  pathStart,
+  pathsArea,
+  pointsBox,
+  ringContains,
+  shareAtPlace,
+} from '../../geometry/index.ts';
+import type { Path, Point, Ring } from '../../geometry/index.ts';
+import type { DrawnText } from '../drawing.ts';
+import type { LooseRun, Outline } from './outline.ts';
+import type { ProposedLine, ProposedNotch } from './proposal.ts';
+
+/** A tick touches the line it marks within this, mm. */
+const FOOT_MM = 0.8;
+const LONGEST_TICK = 14;
+/** Ticks nearer than this to one another are one notch with several teeth. */
+const TEETH_MM = 9;
+
+/** Ticks and triangles of one size standing on one edge: share of its length and number of teeth, in order. */
+function ticksOn(
+  edge: Path,
+  runs: readonly LooseRun[],
+  small: readonly Outline[],
+): { at: number; count: number }[] {
+  const feet: number[] = [];
+  const box = pointsBox(edge);
+  const near = (path: Path) => boxesTouch(pointsBox(path), box, FOOT_MM);
+  const take = (points: readonly Point[]): void => {
+    const feetHere = points
+      .map((point) => nearestPlace(edge, point))
+      .toSorted((a, b) => a.distance - b.distance);
+    const foot = feetHere[0];
+    if (foot && foot.distance <= FOOT_MM) feet.push(shareAtPlace(edge, foot.place) * pathLength(edge));
+  };
+  for (const { path, style } of runs) {
+    if (style.belongs?.part !== undefined && !style.belongs.part.startsWith('notch')) continue;
+    const long = pathLength(path);
+    if (long > LONGEST_TICK || long < 0.5 || !near(path)) continue;
+    const a = pathStart(path);
+    const b = pathEnd(path);
+    const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+    // A bit of line lying along the edge is no tick.
+    if (
+      nearestPlace(edge, a).distance < FOOT_MM / 2 &&
+      nearestPlace(edge, b).distance < FOOT_MM / 2 &&
+      distance(a, b) > 2
+    )
+      continue;
+    take([a, b, middle]);
+  }
+  for (const shape of small) {
+    const area = pathsArea([shape.path]);
+    if (area < 2 || area > 150 || !near(shape.path)) continue;
+    const corners = shape.path.filter((_, i) => i % 3 === 0);
+    const touching = corners.slice(0, -1).filter((point) => nearestPlace(edge, point).distance <= FOOT_MM);
+    if (touching.length === 0) continue;
+    take([
+      {
+        x: touching.reduce((s, p) => s + p.x, 0) / touching.length,
+        y: touching.reduce((s, p) => s + p.y, 0) / touching.length,
+      },
+    ]);
+  }
+  feet.sort((a, b) => a - b);
+  const total = pathLength(edge);
+  const groups: number[][] = [];
+  for (const foot of feet) {
+    const last = groups.at(-1);
+    // The same foot twice (a V drawn as two strokes) is one tooth.
+    if (last && foot - last.at(-1)! < 0.6) continue;
+    if (last && foot - last.at(-1)! < TEETH_MM && last.length < 3) last.push(foot);
+    else groups.push([foot]);
+  }
+  return groups.map((group) => ({
+    at: group.reduce((s, v) => s + v, 0) / group.length / total,
+    count: group.length,
+  }));
+}
+
+/** Notches of an edge that all sizes show in the same order. Where sizes disagree, those of the middle size stand for all that lack them. */
+export function findNotches(
+  edge: readonly Path[],
+  bySize: readonly (readonly LooseRun[])[],
+  shared: readonly LooseRun[],
+  small: readonly Outline[],
+): ProposedNotch[] {
+  const found = edge.map((path, k) => ticksOn(path, [...bySize[k]!, ...shared], small));
+  const middle = found[Math.floor(found.length / 2)]!;
+  const length = Math.max(...found.map((list) => list.length));
+  const lead = middle.length === length ? middle : found.find((list) => list.length === length)!;
+  return lead.map((notch, i) => {
+    const same = found.filter((list) => list.length === lead.length).length;
+    return {
+      at: found.map((list) => (list.length === lead.length ? list[i]!.at : nearestOf(list, notch.at))),
+      count: Math.min(3, notch.count) as 1 | 2 | 3,
+      evidence: same === found.length ? 'a tick in every size' : `a tick in ${same} of ${found.length} sizes`,
+    };
+  });
+}
+
+const nearestOf = (list: readonly { at: number }[], at: number): number => {
+  const best = list.toSorted((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at))[0];
+  return best && Math.abs(best.at - at) < 0.08 ? best.at : at;
+};
+
+/** The grainline: a straight line inside with arrow heads, or one said to be it; else upright as drawn. */
+export function findGrain(
+  ring: Ring,
+  loose: readonly LooseRun[],
+  small: readonly Outline[],
+  texts: readonly DrawnText[],
+): { direction: Point; path: Path | null; evidence: string } {
+  let best: { run: LooseRun; score: number; why: string } | null = null;
+  for (const run of loose) {
+    const said = run.style.belongs?.part === 'line:grain';
+    const long = pathLength(run.path);
+    if (!said && (long < 35 || !pathIsStraight(run.path) || !ringContains(ring, middleOf(run.path))))
+      continue;
+    const ends = [pathStart(run.path), pathEnd(run.path)];
+    const heads = ends.filter((end) => hasHead(end, run, loose, small)).length;
+    const words = texts.some(
+      (text) => /grain/i.test(text.text) && nearestPlace(run.path, text.at).distance < 25,
+    );
+    const upright = Math.abs(ends[1]!.x - ends[0]!.x) < 0.02 * long;
+    const score = (said ? 100 : 0) + heads * 10 + (words ? 15 : 0) + (upright ? 2 : 0) + long / 1000;
+    if (score >= 10 && (!best || score > best.score))
+      best = {
+        run,
+        score,
+        why: said ? 'marked so in the file' : heads > 0 ? 'a line with arrow heads' : 'words beside it',
+      };
+  }
+  if (!best)
+    return { direction: { x: 0, y: 1 }, path: null, evidence: 'no grainline found; taken upright as drawn' };
+  const a = pathStart(best.run.path);
+  const b = pathEnd(best.run.path);
+  const up = b.y >= a.y ? 1 : -1;
+  const long = distance(a, b);
+  return {
+    direction: { x: (up * (b.x - a.x)) / long, y: (up * (b.y - a.y)) / long },
+    path: best.run.path,
+    evidence: best.why,
+  };
+}
+
+function hasHead(end: Point, run: LooseRun, loose: readonly LooseRun[], small: readonly Outline[]): boolean {
+  const barbs = loose.filter(
+    (other) =>
+      other !== run &&
+      pathLength(other.path) < 20 &&
+      other.path.some((point, i) => i % 3 === 0 && distance(point, end) < 1),
+  ).length;
+  return (
+    barbs > 0 ||
+    small.some((shape) => pathsArea([shape.path]) < 200 && nearestPlace(shape.path, end).distance < 2)
+  );
+}
+
+const middleOf = (path: Path): Point => {
+  const a = pathStart(path);
+  const b = pathEnd(path);
+  return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+};
+
+const LEVEL_WORDS: readonly [RegExp, string][] = [
+  [/upper\s*bust/i, 'upper-bust'],
+  [/under\s*-?bust/i, 'under-bust'],
+  [/bust|chest/i, 'bust'],
+  [/high\s*hip/i, 'high-hip'],
+  [/waist/i, 'waist'],
+  [/hip/i, 'hip'],
+  [/knee/i, 'knee'],
+  [/upper\s*arm|bicep/i, 'upper-arm'],
+  [/elbow/i, 'elbow'],
+  [/wrist/i, 'wrist'],
+];
+
+/** What else is drawn inside: lengthen-or-shorten double lines, girth levels, fold and placement lines. */
+export function findLines(
+  ring: Ring,
+  bySize: readonly (readonly LooseRun[])[],
+  shared: readonly LooseRun[],
+  texts: readonly DrawnText[],
+  grain: Path | null,
+): ProposedLine[] {
+  const wanted = (run: LooseRun) =>
+    run.path !== grain &&
+    pathLength(run.path) > 20 &&
+    (run.style.belongs?.piece !== undefined || ringContains(ring, middleOf(run.path)));
+  const own = bySize.map((runs) => runs.filter(wanted));
+  const lines: { paths: Path[]; style: LooseRun }[] = shared
+    .filter(wanted)
+    .map((run) => ({ paths: bySize.map(() => run.path), style: run }));
+  if (own.every((runs) => runs.length === own[0]!.length)) {
+    // The same number in every size: matched from bottom to top.
+    const sorted = own.map((runs) =>
+      runs.toSorted(
+        (a, b) => middleOf(a.path).y - middleOf(b.path).y || middleOf(a.path).x - middleOf(b.path).x,
+      ),
+    );
+    sorted[0]?.forEach((run, i) => lines.push({ paths: sorted.map((runs) => runs[i]!.path), style: run }));
+  }
+  return lines.map(({ paths, style }, i): ProposedLine => {
+    const path = paths[Math.floor(paths.length / 2)]!;
+    const near = texts.filter((text) => nearestPlace(path, text.at).distance < 12).map((text) => text.text);
+    const id = `line-${i + 1}`;
+    if (style.style.belongs?.part === 'line:fold')
+      return { id, kind: 'fold', paths, evidence: 'marked so in the file' };
+    const twin = lines.some(
+      (other, k) => k !== i && isTwin(path, other.paths[Math.floor(paths.length / 2)]!),
+    );
+    if (twin || near.some((text) => /lengthen|shorten/i.test(text))) {
+      return { id, kind: 'adjust', paths, evidence: twin ? 'a double line' : 'words beside it' };
+    }
+    for (const [words, level] of LEVEL_WORDS) {
+      if (near.some((text) => words.test(text)))
+        return { id, kind: 'level', level, paths, evidence: 'words beside it' };
+    }
+    return { id, kind: 'placement', paths, evidence: 'a line inside the piece' };
+  });
+}
+
+/** Two straight lines of one length running 2 to 15 mm apart. */
+function isTwin(a: Path, b: Path): boolean {
+  if (!pathIsStraight(a) || !pathIsStraight(b)) return false;
+  const la = pathLength(a);
+  const lb = pathLength(b);
+  if (Math.abs(la - lb) > 0.1 * la) return false;
+  const gap = nearestPlace(b, middleOf(a)).distance;
+  const start = Math.min(distance(pathStart(a), pathStart(b)), distance(pathStart(a), pathEnd(b)));
+  return gap > 2 && gap < 15 && start < 18;
+}

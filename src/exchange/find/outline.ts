@@ -1,0 +1,144 @@
+import {
+  distance,
+  nearestPlace,
+  pathBetween,
+  pathEnd,
+  pathFlatten,
+  pathIsStraight,
+  pathJoin,
+  pathReverse,
+  pathStart,
+  pathsArea,
+  pointsBox,
+} from '../../geometry/index.ts';
+import type { Box, Path, Point, Ring } from '../../geometry/index.ts';
+import type { Budget } from '../budget.ts';
+import type { Stroke } from '../drawing.ts';
+import { styleKey } from '../tiles/window.ts';
+import { chainPaths } from './chain.ts';
+import type { Chain } from './chain.ts';
+import { counterClockwise } from './corner.ts';
+
+/** A closed outline that may be a piece in one size. */
+export interface Outline {
+  readonly path: Path;
+  /** Points within a millimetre of it: for overlaps and containment. */
+  readonly ring: Ring;
+  readonly area: number;
+  readonly box: Box;
+  /** The stroke it began with: its style and what the file says of it. */
+  readonly style: Stroke;
+  readonly strokes: number;
+  readonly bridged: number;
+  /** It was closed along a line of another style that sizes share. */
+  readonly shared: boolean;
+}
+
+/** A run that closes nothing: inner lines, ticks. */
+export interface LooseRun {
+  readonly path: Path;
+  readonly style: Stroke;
+}
+
+/** Anything smaller is a letter, a button or a symbol: 20 mm square. */
+const LEAST_AREA = 400;
+/** A shared line is met within this. */
+const MEET_MM = 0.6;
+
+export interface OutlinesFound {
+  readonly outlines: readonly Outline[];
+  /** Small closed shapes: buttons, arrow heads, notch triangles. */
+  readonly small: readonly Outline[];
+  readonly loose: readonly LooseRun[];
+}
+
+/** Joins the strokes of each style into runs and keeps those that close. */
+export function findOutlines(strokes: readonly Stroke[], budget: Budget): OutlinesFound {
+  const byStyle = new Map<string, Stroke[]>();
+  for (const stroke of strokes) {
+    // A filled area without a line is a letter, an arrow or a shading.
+    if (stroke.paint === 'area' && !(stroke.closed && Math.abs(pathsArea([stroke.path])) < LEAST_AREA))
+      continue;
+    const own = stroke.belongs;
+    const key = own?.piece ? `${own.piece}|${own.size ?? ''}|${own.part ?? ''}` : styleKey(stroke);
+    const list = byStyle.get(key);
+    if (list) list.push(stroke);
+    else byStyle.set(key, [stroke]);
+  }
+  const outlines: Outline[] = [];
+  const small: Outline[] = [];
+  const loose: LooseRun[] = [];
+  for (const list of byStyle.values()) {
+    budget.look();
+    for (const chain of chainPaths(list)) {
+      const style = list[0]!;
+      if (!chain.closed) {
+        loose.push({ path: chain.path, style });
+        continue;
+      }
+      const found = asOutline(chain.path, style, chain, false);
+      (found.area >= LEAST_AREA ? outlines : small).push(found);
+    }
+  }
+  return closeAlongShared(outlines, small, loose);
+}
+
+function asOutline(
+  path: Path,
+  style: Stroke,
+  chain: Pick<Chain, 'strokes' | 'bridged'>,
+  shared: boolean,
+): Outline {
+  const turned = counterClockwise(path);
+  return {
+    path: turned,
+    ring: pathFlatten(turned, 0.5).slice(0, -1),
+    area: pathsArea([turned]),
+    box: pointsBox(turned),
+    style,
+    strokes: chain.strokes,
+    bridged: chain.bridged,
+    shared,
+  };
+}
+
+/** Sizes often share a line (a fold, a hem) that is drawn once, in another style: runs of a size that end on it are closed along it. */
+function closeAlongShared(outlines: Outline[], small: Outline[], loose: LooseRun[]): OutlinesFound {
+  const left: LooseRun[] = [];
+  for (const run of loose) {
+    const start = pathStart(run.path);
+    const end = pathEnd(run.path);
+    // Only a run of several edges can be an outline that lacks a side.
+    const able = !pathIsStraight(run.path) && distance(start, end) > 20;
+    let closed: Path | null = null;
+    for (const other of able ? loose : []) {
+      if (other === run || !holdsBoth(other, start, end) || styleKey(other.style) === styleKey(run.style))
+        continue;
+      const a = nearestPlace(other.path, end);
+      const b = nearestPlace(other.path, start);
+      if (a.distance > MEET_MM || b.distance > MEET_MM) continue;
+      const forward = a.place.cubic + a.place.t <= b.place.cubic + b.place.t;
+      const part = forward
+        ? pathBetween(other.path, a.place, b.place)
+        : pathReverse(pathBetween(other.path, b.place, a.place));
+      const joined = [end, ...part.slice(1, -1), start];
+      closed = pathJoin([run.path, joined]);
+      if (Math.abs(pathsArea([closed])) >= LEAST_AREA) break;
+      closed = null;
+    }
+    if (closed) outlines.push(asOutline(closed, run.style, { strokes: 2, bridged: 0 }, true));
+    else left.push(run);
+  }
+  return { outlines, small, loose: left };
+}
+
+function holdsBoth(run: LooseRun, a: Point, b: Point): boolean {
+  const box = pointsBox(run.path);
+  return [a, b].every(
+    (p) =>
+      p.x > box.minX - MEET_MM &&
+      p.x < box.maxX + MEET_MM &&
+      p.y > box.minY - MEET_MM &&
+      p.y < box.maxY + MEET_MM,
+  );
+}

@@ -1,0 +1,293 @@
+import {
+  boxAround,
+  boxesTouch,
+  distance,
+  nearestPlace,
+  pathEnd,
+  pathIsStraight,
+  pathLength,
+  pathStart,
+  pathsArea,
+  pointsBox,
+} from '../../geometry/index.ts';
+import type { Box, Path, Point } from '../../geometry/index.ts';
+import type { EdgeKind, Finding } from '../../garment/index.ts';
+import type { DrawnText } from '../drawing.ts';
+import { alignCorners, cutAtPlaces } from './align.ts';
+import type { AlignedCorner } from './align.ts';
+import { readLabel } from './label.ts';
+import { findGrain, findLines, findNotches } from './mark.ts';
+import type { LooseRun, Outline } from './outline.ts';
+import type { ProposedEdge, ProposedLine, ProposedPiece, ProposedSize } from './proposal.ts';
+import { sameTopology } from './topology.ts';
+
+/** Everything on the sheet that a piece may own. */
+export interface Surroundings {
+  readonly sizes: readonly ProposedSize[];
+  readonly sizeOf: (run: LooseRun) => number;
+  readonly loose: readonly LooseRun[];
+  readonly small: readonly Outline[];
+  readonly texts: readonly DrawnText[];
+}
+
+/** A nest with one outline per size becomes a piece: edges of one topology, marks, words. `number` counts the pieces from 1. */
+export function findPiece(
+  outlines: readonly (Outline | null)[],
+  number: number,
+  around: Surroundings,
+): { piece: ProposedPiece; findings: Finding[] } {
+  const findings: Finding[] = [];
+  const full = filled(outlines);
+  const middle = full[Math.floor(full.length / 2)]!;
+  const largest = full.reduce((a, b) => (b.area > a.area ? b : a));
+  const box = boxAround(full.map((outline) => outline.box));
+  const named = middle.style.belongs?.piece;
+  const mine = (path: Path, owner: string | undefined): boolean =>
+    owner !== undefined || named !== undefined ? owner === named : boxesTouch(pointsBox(path), box, 2);
+  const loose = around.loose.filter((run) => mine(run.path, run.style.belongs?.piece));
+  const small = around.small.filter((shape) => mine(shape.path, shape.style.belongs?.piece));
+  const texts = around.texts.filter((text) => (named !== undefined ? text.belongs?.piece === named : true));
+  const bySize = around.sizes.map((_, k) => loose.filter((run) => around.sizeOf(run) === k));
+  const shared = loose.filter((run) => around.sizeOf(run) < 0);
+
+  const label = readLabel(named === undefined ? largest.ring : boxRing(box), texts);
+  const name = label.name || named || `Piece ${number}`;
+  const where = { piece: `piece-${number}` };
+  const lacking = around.sizes.filter((_, k) => !outlines[k]).map((size) => size.label);
+  if (lacking.length > 0) {
+    findings.push({
+      code: 'size-missing',
+      severity: 'warning',
+      where,
+      message: `${name} has no outline of its own in size ${lacking.join(', ')}; the next size's stands in.`,
+    });
+  }
+  const aligned = alignCorners(full.map((outline) => outline.path));
+  sayCorners(aligned.corners, aligned.dropped, name, where, around.sizes, findings);
+  const grain = findGrain(largest.ring, loose, small, texts);
+  const lines = withGrain(
+    findLines(largest.ring, bySize, shared, texts, grain.path),
+    grain,
+    around.sizes.length,
+  );
+  const start = firstCorner(aligned.corners, middle);
+  const corners = [...aligned.corners.slice(start), ...aligned.corners.slice(0, start)];
+  const runs = full.map((outline, k) =>
+    cutAtPlaces(
+      outline.path,
+      corners.length > 0 ? corners.map((corner) => corner.places[k]!) : [{ cubic: 0, t: 0 }],
+    ),
+  );
+  const fold = lines.find((line) => line.kind === 'fold')?.paths ?? null;
+  const edges = runs[0]!.map((_, i): ProposedEdge => {
+    const drawn = runs.map((own) => own[i]!);
+    const { paths, off } = sameTopology(drawn);
+    return {
+      id: `edge-${i + 1}`,
+      name: '',
+      kind: 'seam',
+      paths,
+      lengths: paths.map(pathLength),
+      turns: [corners[i]?.turn ?? 0, corners[(i + 1) % Math.max(1, corners.length)]?.turn ?? 0],
+      notches: findNotches(drawn, bySize, shared, small),
+      off,
+      evidence: 'a run between two corners',
+    };
+  });
+  const darts = findDarts(edges);
+  const kinds = new Map<string, EdgeKind>(
+    darts.flatMap((dart) => dart.legs.map((leg) => [leg, 'dart'] as const)),
+  );
+  const folded = label.onFold || fold ? foldEdge(edges, kinds, grain.direction, fold) : null;
+  if (folded) kinds.set(folded.id, 'fold');
+  return {
+    piece: {
+      id: `piece-${number}`,
+      name,
+      cloth: label.cloth,
+      cut: label.cut,
+      edges: nameEdges(
+        edges.map((edge) => ({ ...edge, kind: kinds.get(edge.id) ?? edge.kind })),
+        box,
+      ),
+      lines,
+      areas: full.map((outline) => pathsArea([outline.path])),
+      grain: { direction: grain.direction, evidence: grain.evidence },
+      darts,
+      words: label.words,
+      box,
+      evidence: pieceEvidence(full, lacking.length, label.evidence),
+    },
+    findings,
+  };
+}
+
+function filled(outlines: readonly (Outline | null)[]): Outline[] {
+  const known = outlines.flatMap((outline, k) => (outline ? [k] : []));
+  return outlines.map(
+    (outline, k) => outline ?? outlines[known.reduce((a, b) => (Math.abs(b - k) < Math.abs(a - k) ? b : a))]!,
+  );
+}
+
+const boxRing = (box: Box): Point[] => [
+  { x: box.minX, y: box.minY },
+  { x: box.maxX, y: box.minY },
+  { x: box.maxX, y: box.maxY },
+  { x: box.minX, y: box.maxY },
+];
+
+function pieceEvidence(outlines: readonly Outline[], lacking: number, words: string): string {
+  const distinct = new Set(outlines).size;
+  const nest = distinct > 1 ? `${distinct} outlines lie on one another` : 'one outline for all sizes';
+  const strokes = Math.max(...outlines.map((outline) => outline.strokes));
+  const how = outlines.some((outline) => outline.bridged > 0)
+    ? `, joined from up to ${strokes} dashes`
+    : strokes > 1
+      ? `, joined from up to ${strokes} lines`
+      : '';
+  const shared = outlines.some((outline) => outline.shared) ? ', closed along a line that sizes share' : '';
+  return `${nest}${how}${shared}${lacking > 0 ? `, ${lacking} sizes lacking` : ''}; ${words}`;
+}
+
+function sayCorners(
+  corners: readonly AlignedCorner[],
+  dropped: number,
+  name: string,
+  where: Finding['where'],
+  sizes: readonly ProposedSize[],
+  findings: Finding[],
+): void {
+  const guessed = new Set(corners.flatMap((corner) => corner.guessed));
+  if (guessed.size > 0) {
+    const which = [...guessed].map((k) => sizes[k]?.label ?? '').join(', ');
+    findings.push({
+      code: 'corner-guessed',
+      severity: 'warning',
+      where,
+      message: `${name}: in size ${which} a corner of the other sizes does not show; it was placed where its neighbours lie. Check it.`,
+    });
+  }
+  if (dropped > 0) {
+    findings.push({
+      code: 'corner-dropped',
+      severity: 'warning',
+      where,
+      amount: dropped,
+      message: `${name}: ${dropped} corners that only some sizes show were smoothed over. Check those sizes.`,
+    });
+  }
+}
+
+function withGrain(
+  lines: readonly ProposedLine[],
+  grain: { path: Path | null; evidence: string },
+  sizes: number,
+): ProposedLine[] {
+  const { path } = grain;
+  if (!path) return [...lines];
+  return [
+    {
+      id: 'grain',
+      kind: 'grain',
+      paths: Array.from({ length: sizes }, () => path),
+      evidence: grain.evidence,
+    },
+    ...lines,
+  ];
+}
+
+/** Outlines begin at the corner lowest and most to the left. */
+function firstCorner(corners: readonly AlignedCorner[], middle: Outline): number {
+  let best = 0;
+  let least = Infinity;
+  corners.forEach((corner, i) => {
+    const place = nearestPoint(corner, middle);
+    const far = place.x + place.y;
+    if (far < least - 1e-6) {
+      least = far;
+      best = i;
+    }
+  });
+  return best;
+}
+
+function nearestPoint(corner: AlignedCorner, middle: Outline): Point {
+  const place = corner.places[Math.floor(corner.places.length / 2)]!;
+  return middle.path[3 * place.cubic] ?? middle.path[0]!;
+}
+
+/** Two neighbouring runs that go in to a sharp inner corner and out again, of nearly one length: a dart. */
+function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
+  const found: { legs: readonly [string, string]; evidence: string }[] = [];
+  edges.forEach((first, i) => {
+    const second = edges[(i + 1) % edges.length]!;
+    if (first === second) return;
+    const m = Math.floor(first.lengths.length / 2);
+    const [a, b] = [first.lengths[m]!, second.lengths[m]!];
+    const mouth = distance(pathStart(first.paths[m]!), pathEnd(second.paths[m]!));
+    // The outline turns right by nearly half a turn at the dart's point.
+    if (
+      first.turns[1] > -2.2 ||
+      Math.abs(a - b) > Math.max(4, 0.06 * a) ||
+      a < 25 ||
+      a > 320 ||
+      mouth > 0.7 * a ||
+      mouth > 110
+    )
+      return;
+    found.push({
+      legs: [first.id, second.id],
+      evidence: `two legs of ${a.toFixed(0)} and ${b.toFixed(0)} mm meeting inside, ${mouth.toFixed(0)} mm apart at the edge`,
+    });
+  });
+  return found;
+}
+
+/** The straight edge along the grain that lies on the drawn fold line, else the longest such edge that does not move from size to size. */
+function foldEdge(
+  edges: readonly ProposedEdge[],
+  kinds: ReadonlyMap<string, EdgeKind>,
+  grain: Point,
+  fold: readonly Path[] | null,
+): ProposedEdge | null {
+  let best: { edge: ProposedEdge; score: number } | null = null;
+  for (const edge of edges) {
+    const m = Math.floor(edge.paths.length / 2);
+    const path = edge.paths[m]!;
+    if (kinds.has(edge.id) || !edge.paths.every((own) => pathIsStraight(own))) continue;
+    const a = pathStart(path);
+    const b = pathEnd(path);
+    const long = distance(a, b);
+    const along = Math.abs((b.x - a.x) * grain.x + (b.y - a.y) * grain.y) / long;
+    const onLine = fold
+      ? Math.max(nearestPlace(fold[m]!, a).distance, nearestPlace(fold[m]!, b).distance) < 3
+      : false;
+    if (!onLine && (along < 0.995 || fold)) continue;
+    const score = long + (onLine ? 1e4 : 0);
+    if (!best || score > best.score) best = { edge, score };
+  }
+  return best?.edge ?? null;
+}
+
+/** Plain names by place: `bottom`, `right side`, numbered where two share one. */
+function nameEdges(edges: readonly ProposedEdge[], box: Box): ProposedEdge[] {
+  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  const plain = edges.map((edge) => {
+    if (edge.kind === 'fold') return 'fold';
+    if (edge.kind === 'dart') return 'dart leg';
+    const path = edge.paths[Math.floor(edge.paths.length / 2)]!;
+    const a = pathStart(path);
+    const b = pathEnd(path);
+    // Counter-clockwise: the outside lies to the right of the way.
+    const out = { x: b.y - a.y, y: -(b.x - a.x) };
+    const x = out.x + ((a.x + b.x) / 2 - middle.x) * 0.3;
+    const y = out.y + ((a.y + b.y) / 2 - middle.y) * 0.3;
+    if (Math.abs(x) > Math.abs(y)) return x > 0 ? 'right side' : 'left side';
+    return y > 0 ? 'top' : 'bottom';
+  });
+  return edges.map((edge, i) => {
+    const same = plain.filter((name) => name === plain[i]).length;
+    const nth = plain.slice(0, i + 1).filter((name) => name === plain[i]).length;
+    return { ...edge, name: same > 1 ? `${plain[i]} ${nth}` : plain[i]! };
+  });
+}

@@ -1,0 +1,114 @@
+import type { Box, Path, Point } from '../../geometry/index.ts';
+import type { Cloth, EdgeKind, EdgeRef, Finding, LineKind, Pattern, Size } from '../../garment/index.ts';
+import type { Drawing } from '../drawing.ts';
+import type { Assembly } from '../tiles/assembly.ts';
+
+/** Something found, with why it was taken so: every proposal carries its evidence, shown to the person. */
+export type Evidence = string;
+
+export interface ProposedSize extends Size {
+  /** What tells its lines apart: layer, colour or dash. */
+  readonly evidence: Evidence;
+}
+
+export interface ProposedNotch {
+  /** Share of the edge's length from its start, per size. */
+  readonly at: readonly number[];
+  readonly count: 1 | 2 | 3;
+  readonly evidence: Evidence;
+}
+
+export interface ProposedEdge {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: EdgeKind;
+  /** One run per size, all of one topology, sheet mm, counter-clockwise. */
+  readonly paths: readonly Path[];
+  readonly lengths: readonly number[];
+  /** Turn of the outline at its start and end in the middle size, radians, left positive. */
+  readonly turns: readonly [number, number];
+  readonly notches: readonly ProposedNotch[];
+  /** Largest distance of the fit from the drawn line, mm. */
+  readonly off: number;
+  readonly evidence: Evidence;
+}
+
+export interface ProposedLine {
+  readonly id: string;
+  readonly kind: LineKind;
+  readonly level?: string;
+  readonly paths: readonly Path[];
+  readonly evidence: Evidence;
+}
+
+export interface ProposedPiece {
+  readonly id: string;
+  readonly name: string;
+  readonly cloth: Cloth;
+  readonly cut: { readonly count: number; readonly mirrored: boolean };
+  readonly edges: readonly ProposedEdge[];
+  readonly lines: readonly ProposedLine[];
+  /** mm² by size. */
+  readonly areas: readonly number[];
+  /** Direction of its grain: unit vector, upwards as drawn. */
+  readonly grain: { readonly direction: Point; readonly evidence: Evidence };
+  readonly darts: readonly { readonly legs: readonly [string, string]; readonly evidence: Evidence }[];
+  /** Words found on it. */
+  readonly words: readonly string[];
+  readonly box: Box;
+  readonly evidence: Evidence;
+}
+
+export interface ProposedSeam {
+  readonly id: string;
+  readonly name: string;
+  readonly a: readonly EdgeRef[];
+  readonly b: readonly EdgeRef[];
+  /** 0..1. */
+  readonly score: number;
+  /** 1 is the first choice for its edges; higher ranks are the alternatives offered. */
+  readonly rank: number;
+  /** a − b in every size, mm. */
+  readonly extra: readonly number[];
+  readonly evidence: Evidence;
+}
+
+export interface ProposedFollower {
+  readonly piece: string;
+  readonly parent: string;
+  readonly role: 'facing' | 'lining' | 'interfacing' | 'pocket';
+  /** Per size: moves the follower onto its parent. */
+  readonly onto: readonly {
+    readonly angle: number;
+    readonly dx: number;
+    readonly dy: number;
+    readonly mirror?: boolean;
+  }[];
+  readonly edges: readonly { readonly own: string; readonly parent: string; readonly apart?: boolean }[];
+  readonly evidence: Evidence;
+}
+
+export interface ScaleFound {
+  /** What all lengths were multiplied by. */
+  readonly factor: number;
+  readonly evidence: Evidence;
+  /** True when a printed length of known size agrees. */
+  readonly proven: boolean;
+}
+
+/** All that was found in a file; nothing of it is final until a person has looked. */
+export interface Proposal {
+  readonly name: string;
+  readonly unitsFrom: string;
+  readonly scale: ScaleFound;
+  readonly assembly: Assembly;
+  /** The one sheet everything was found on, after putting together and scaling. */
+  readonly sheet: Drawing;
+  readonly sizes: readonly ProposedSize[];
+  readonly pieces: readonly ProposedPiece[];
+  readonly seams: readonly ProposedSeam[];
+  readonly followers: readonly ProposedFollower[];
+  /** The pattern as its maker wrote it, when the file carries it (our own files). */
+  readonly whole?: Pattern;
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,170 @@
+import type { Finding } from '../../garment/index.ts';
+import { pathBox, ringContains } from '../../geometry/index.ts';
+import { affinePath } from '../affine.ts';
+import { ReadError, openBudget } from '../budget.ts';
+import type { ReadOptions } from '../budget.ts';
+import type { Drawing } from '../drawing.ts';
+import { findAssembly } from '../tiles/assembly.ts';
+import type { AssemblyCorrections } from '../tiles/assembly.ts';
+import { assemble } from '../tiles/compose.ts';
+import { isUprightBox } from '../tiles/window.ts';
+import { findFollowers } from './follower.ts';
+import { findNests } from './nest.ts';
+import type { Nest } from './nest.ts';
+import { findOutlines } from './outline.ts';
+import type { Outline } from './outline.ts';
+import { findPiece } from './piece.ts';
+import type { Proposal, ProposedPiece } from './proposal.ts';
+import { findSeams } from './seams.ts';
+import { findSizes } from './sizes.ts';
+import { findScale } from './square.ts';
+
+export interface RecogniseOptions extends ReadOptions {
+  /** `100 mm square`, `4 in square`, or a bare factor. */
+  readonly scaleBy?: string;
+  readonly assembly?: AssemblyCorrections;
+}
+
+/**
+ * Finds pieces, sizes, edges, marks and seams in a drawing. Everything found carries its evidence and waits for a person's yes.
+ * Throws ReadError: `no-lines` when nothing closed is found, `cancelled`, `too-slow`, `wrong-correction`.
+ */
+export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Proposal {
+  const budget = openBudget(1, { name: drawing.name, ...options });
+  const assembly = findAssembly(drawing, options.assembly, options);
+  const put = assemble(drawing, assembly);
+  const { scale, findings: scaleFindings } = findScale(put, options.scaleBy);
+  const sheet = scale.factor === 1 ? put : scaled(put, scale.factor);
+  const findings: Finding[] = [...sheet.findings, ...scaleFindings];
+  budget.report('finding outlines', 0, 3);
+  const found = findOutlines(sheet.strokes, budget);
+  const nests = findNests(found.outlines.filter((outline) => !isFurniture(outline, sheet))).filter(
+    (nest) => !insideAnother(nest, found.outlines),
+  );
+  if (nests.length === 0)
+    throw new ReadError(
+      'no-lines',
+      drawing.name,
+      `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.`,
+    );
+  const ordered = nests.toSorted(byPlace);
+  const sizes = findSizes(ordered, sheet.texts, sheet.strokes);
+  findings.push(...sizes.findings);
+  const pieces: ProposedPiece[] = [];
+  ordered.forEach((_, i) => {
+    budget.look();
+    budget.report('finding pieces', i, ordered.length);
+    const made = findPiece(sizes.bySize[i]!, i + 1, {
+      sizes: sizes.sizes,
+      sizeOf: (run) => sizes.sizeOf(run.style),
+      loose: found.loose,
+      small: found.small,
+      texts: sheet.texts,
+    });
+    pieces.push(made.piece);
+    findings.push(...made.findings);
+  });
+  budget.look();
+  const followers = findFollowers(pieces);
+  const seams = findSeams(pieces, followers);
+  budget.report('finding seams', 1, 1);
+  return {
+    name: drawing.name,
+    unitsFrom: sheet.unitsFrom,
+    scale,
+    assembly,
+    sheet,
+    sizes: sizes.sizes,
+    pieces: settleKinds(pieces, seams),
+    seams,
+    followers,
+    findings,
+  };
+}
+
+function scaled(sheet: Drawing, k: number): Drawing {
+  return {
+    ...sheet,
+    pages: sheet.pages.map((page) => ({ ...page, width: page.width * k, height: page.height * k })),
+    strokes: sheet.strokes.map((stroke) => ({
+      ...stroke,
+      path: affinePath([k, 0, 0, k, 0, 0], stroke.path),
+      width: stroke.width * k,
+      dash: stroke.dash.map((length) => length * k),
+    })),
+    texts: sheet.texts.map((text) => ({
+      ...text,
+      at: { x: text.at.x * k, y: text.at.y * k },
+      size: text.size * k,
+      width: text.width * k,
+    })),
+  };
+}
+
+/** Test squares and frames: upright boxes that are square with a side of whole centimetres or inches, or as large as the sheet. */
+function isFurniture(outline: Outline, sheet: Drawing): boolean {
+  if (!isUprightBox({ ...outline.style, path: outline.path, closed: true })) return false;
+  const box = pathBox(outline.path);
+  const wide = box.maxX - box.minX;
+  const high = box.maxY - box.minY;
+  const page = sheet.pages[0]!;
+  if (wide > page.width * 0.9 && high > page.height * 0.9) return true;
+  if (Math.abs(wide - high) > 0.03 * wide) return false;
+  const whole = (mm: number, unit: number) =>
+    Math.abs(mm / unit - Math.round(mm / unit)) < 0.01 && mm / unit < 12;
+  const told = sheet.texts.some(
+    (text) =>
+      text.at.x > box.minX &&
+      text.at.x < box.maxX &&
+      text.at.y > box.minY &&
+      text.at.y < box.maxY &&
+      /\d\s*(mm|cm|in|")/i.test(text.text),
+  );
+  return told || whole(wide, 50) || whole(wide, 25.4);
+}
+
+/** A nest of one small outline wholly inside a larger piece is something drawn on that piece. */
+function insideAnother(nest: Nest, outlines: readonly Outline[]): boolean {
+  const own = nest.outlines[0]!;
+  if (own.style.belongs?.piece !== undefined) return false;
+  return outlines.some(
+    (other) =>
+      !nest.outlines.includes(other) &&
+      other.area > own.area * 1.3 &&
+      other.box.minX < own.box.minX &&
+      other.box.maxX > own.box.maxX &&
+      other.box.minY < own.box.minY &&
+      other.box.maxY > own.box.maxY &&
+      own.ring.every((point) => ringContains(other.ring, point)),
+  );
+}
+
+/** As one reads: from the top, left to right. */
+function byPlace(a: Nest, b: Nest): number {
+  const p = a.outlines[0]!.box;
+  const q = b.outlines[0]!.box;
+  const level =
+    Math.min(p.maxY, q.maxY) - Math.max(p.minY, q.minY) > 0.5 * Math.min(p.maxY - p.minY, q.maxY - q.minY);
+  return level ? p.minX - q.minX : q.maxY - p.maxY;
+}
+
+/** Edges that no seam takes: the lowest one across the grain is a hem, the others are free. */
+function settleKinds(pieces: readonly ProposedPiece[], seams: Proposal['seams']): ProposedPiece[] {
+  const joined = new Set(
+    seams
+      .filter((seam) => seam.rank === 1)
+      .flatMap((seam) => [...seam.a, ...seam.b].map((ref) => `${ref.piece} ${ref.edge}`)),
+  );
+  return pieces.map((piece) => ({
+    ...piece,
+    edges: piece.edges.map((edge) => {
+      if (edge.kind !== 'seam' || joined.has(`${piece.id} ${edge.id}`)) return edge;
+      const bottom = edge.name.startsWith('bottom');
+      return {
+        ...edge,
+        kind: bottom ? ('hem' as const) : ('free' as const),
+        evidence: `${edge.evidence}; no other edge fits it`,
+      };
+    }),
+  }));
+}

@@ -1,0 +1,141 @@
+import type { SeamChain } from './seam-edge.ts';
+
+/** How well two walks fit as a seam. */
+export interface SeamFit {
+  readonly score: number;
+  /** a − b per size, mm. */
+  readonly extra: readonly number[];
+  readonly evidence: string;
+}
+
+interface Walked {
+  readonly lengths: readonly number[];
+  readonly notches: readonly { readonly at: number; readonly count: number }[];
+  readonly total: number;
+  readonly angles: readonly [number, number];
+  readonly folds: readonly [boolean, boolean];
+  /** Start to end, grain upright; meaningless for a ring. */
+  readonly rise: number;
+}
+
+function walk(chain: SeamChain): Walked {
+  const sizes = chain.steps[0]!.edge.lengths.length;
+  const m = Math.floor(sizes / 2);
+  let along = 0;
+  let rise = 0;
+  const notches: { at: number; count: number }[] = [];
+  for (const { edge, backwards } of chain.steps) {
+    const long = edge.lengths[m]!;
+    for (const notch of backwards ? edge.notches.toReversed() : edge.notches) {
+      notches.push({ at: along + (backwards ? long - notch.at : notch.at), count: notch.count });
+    }
+    along += long;
+    rise += backwards ? -edge.chord.y : edge.chord.y;
+  }
+  const first = chain.steps[0]!;
+  const last = chain.steps.at(-1)!;
+  return {
+    lengths: Array.from({ length: sizes }, (_, k) =>
+      chain.steps.reduce((sum, { edge }) => sum + edge.lengths[k]!, 0),
+    ),
+    notches,
+    total: along,
+    angles: [first.edge.angles[first.backwards ? 1 : 0], last.edge.angles[last.backwards ? 0 : 1]],
+    folds: [first.edge.folds[first.backwards ? 1 : 0], last.edge.folds[last.backwards ? 0 : 1]],
+    rise: rise / along,
+  };
+}
+
+/** Lengths that agree to this in every size agree exactly, mm. */
+const EXACT_MM = 0.7;
+
+/** Scores two walks that start at the same point of the garment. `times`: b is sewn that many times over (a band cut whole against a half). */
+export function seamFit(a: SeamChain, b: SeamChain, times = 1): SeamFit {
+  const p = walk(a);
+  const q = walk(b);
+  const extra = p.lengths.map((length, k) => length - times * q.lengths[k]!);
+  const lengths = lengthScore(
+    p.lengths,
+    q.lengths.map((length) => length * times),
+    extra,
+  );
+  const notches = notchScore(p, q, times);
+  const ends = a.ring || b.ring || times !== 1 ? 0.9 : endScore(p, q);
+  const rise = a.ring || b.ring || times !== 1 ? 0.9 : riseScore(p.rise, q.rise);
+  const score = lengths.score * (0.45 + 0.55 * notches.score) * (0.55 + 0.45 * ends) * (0.6 + 0.4 * rise);
+  return { score, extra, evidence: `${lengths.words}; ${notches.words}` };
+}
+
+function lengthScore(
+  p: readonly number[],
+  q: readonly number[],
+  extra: readonly number[],
+): { score: number; words: string } {
+  const mean = extra.reduce((s, v) => s + v, 0) / extra.length;
+  const spread = Math.max(...extra) - Math.min(...extra);
+  const longest = Math.max(...p, ...q);
+  const grows = Math.max(Math.max(...p) - Math.min(...p), Math.max(...q) - Math.min(...q));
+  const ease = Math.abs(mean) / longest;
+  // Sizes that keep step are the strongest sign: chance neighbours grow differently.
+  const step = Math.exp(-((Math.max(0, spread - EXACT_MM) / (1.5 + 0.04 * Math.abs(mean))) ** 2) / 2);
+  const told = grows > 3 ? 1 : 0.93;
+  const each = p.length > 1 ? ' in every size' : '';
+  if (Math.abs(mean) < EXACT_MM && spread < 2 * EXACT_MM)
+    return { score: told, words: `the same length${each} (${longest.toFixed(0)} mm at most)` };
+  if (ease < 0.1) {
+    const full = 0.97 - 0.25 * Math.min(1, ease / 0.02) * 0.4 - Math.max(0, ease - 0.02) * 5.5;
+    return {
+      score: told * full * step,
+      words: `${Math.abs(mean).toFixed(1)} mm ${mean > 0 ? 'longer' : 'shorter'}${spread < 1 ? each : ' on the average'}: eased in`,
+    };
+  }
+  const ratios = p.map((length, k) => length / q[k]!);
+  const ratio = ratios.reduce((s, v) => s + v, 0) / ratios.length;
+  const wide = (Math.max(...ratios) - Math.min(...ratios)) / ratio;
+  const r = Math.max(ratio, 1 / ratio);
+  if (r > 2.6) return { score: 0, words: 'lengths do not fit' };
+  return {
+    score: 0.52 * Math.exp(-((wide / 0.04) ** 2) / 2) * (r < 1.15 ? 0.6 : 1),
+    words: `${r.toFixed(2)} times as long: gathered`,
+  };
+}
+
+function notchScore(p: Walked, q: Walked, times: number): { score: number; words: string } {
+  if (times !== 1 || (p.notches.length === 0 && q.notches.length === 0))
+    return { score: 0.72, words: 'no notches to compare' };
+  // Ease may lie anywhere between the notches; a gathered edge carries them by share.
+  const gathered = Math.max(p.total / q.total, q.total / p.total) > 1.15;
+  const slack = 3.5 + Math.abs(p.total - q.total);
+  const used = new Set<number>();
+  let met = 0;
+  for (const notch of p.notches) {
+    const at = gathered ? (notch.at * q.total) / p.total : notch.at;
+    const k = q.notches.findIndex(
+      (other, i) =>
+        !used.has(i) && other.count === notch.count && Math.abs(other.at - at) <= (gathered ? 8 : slack),
+    );
+    if (k < 0) continue;
+    used.add(k);
+    met++;
+  }
+  const most = Math.max(p.notches.length, q.notches.length);
+  const least = Math.min(p.notches.length, q.notches.length);
+  if (least === 0) return { score: 0.42, words: 'only one side has notches' };
+  return { score: met === 0 ? 0.05 : 0.3 + (0.7 * met) / most, words: `${met} of ${most} notches meet` };
+}
+
+/** Where two pieces are sewn the corners at the seam's ends add up to a straight line, and a fold meets a fold. */
+function endScore(p: Walked, q: Walked): number {
+  let sum = 0;
+  for (const i of [0, 1] as const) {
+    const off = p.angles[i] + q.angles[i] - Math.PI;
+    const angle = Math.exp(-((off / 0.45) ** 2) / 2);
+    sum += p.folds[i] && q.folds[i] ? 1 : p.folds[i] !== q.folds[i] ? angle * 0.75 : angle;
+  }
+  return sum / 2;
+}
+
+/** Along the grain both edges rise alike. */
+function riseScore(a: number, b: number): number {
+  return Math.max(0, 1 - Math.abs(a - b) / 1.2);
+}

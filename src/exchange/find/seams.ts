@@ -1,0 +1,257 @@
+import type { Cloth } from '../../garment/index.ts';
+import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
+import { rimParts, rims } from './rim.ts';
+import type { Settled } from './rim.ts';
+import { chainBackwards, chainRefs, sewnEdges, single } from './seam-edge.ts';
+import type { SeamChain, SewnEdge } from './seam-edge.ts';
+import { seamFit } from './seam-score.ts';
+import type { SeamFit } from './seam-score.ts';
+
+/** Below this a fit is not proposed at all, below the second not as a first choice. */
+const LEAST = 0.3;
+const FIRST = 0.42;
+/** A rim is compared with at most this many edges at once. */
+const MOST_EDGES = 6;
+const ALTERNATIVES = 3;
+
+interface Candidate {
+  readonly a: SeamChain;
+  readonly b: SeamChain;
+  readonly fit: SeamFit;
+}
+
+/** Layers of the garment that are sewn among themselves first. */
+type Layer = 'shell' | 'facing' | 'lining' | 'none';
+
+/**
+ * Proposes which edges are sewn together: the best fit is settled first, then rims that run over settled seams are compared with what
+ * is still open, until nothing fits. Layers (shell, facings, lining) are each settled by themselves; what the pieces of a follower
+ * repeat is sewn as their parents are.
+ */
+export function findSeams(
+  pieces: readonly ProposedPiece[],
+  followers: readonly ProposedFollower[],
+): ProposedSeam[] {
+  const edges = sewnEdges(pieces);
+  const layers = new Map(
+    pieces.map((piece) => [
+      piece.id,
+      layerOf(
+        piece.cloth,
+        followers.find((one) => one.piece === piece.id),
+      ),
+    ]),
+  );
+  const chosen: Candidate[] = [];
+  const others: Candidate[] = [];
+  for (const layer of ['shell', 'facing', 'lining'] as const) {
+    const own = edges.filter((edge) => layers.get(edge.piece.id) === layer);
+    const { taken, offered } = settleLayer(own);
+    chosen.push(...taken);
+    others.push(...offered);
+  }
+  const seams: ProposedSeam[] = [];
+  for (const piece of pieces)
+    for (const dart of piece.darts) seams.push(dartSeam(piece, dart, seams.length + 1));
+  for (const one of chosen) seams.push(asSeam(one, 1, seams.length + 1));
+  seams.push(...followerSeams(edges, chosen, followers, layers, seams.length));
+  const firsts = new Set(seams.map(seamKey));
+  const ranks = new Map<string, number>();
+  for (const one of others.toSorted((p, q) => q.fit.score - p.fit.score)) {
+    const seam = asSeam(one, 2, seams.length + 1);
+    if (firsts.has(seamKey(seam))) continue;
+    const rank =
+      1 + Math.max(...[...seam.a, ...seam.b].map((ref) => ranks.get(`${ref.piece} ${ref.edge}`) ?? 1));
+    if (rank > ALTERNATIVES) continue;
+    firsts.add(seamKey(seam));
+    for (const ref of [...seam.a, ...seam.b]) ranks.set(`${ref.piece} ${ref.edge}`, rank);
+    seams.push({ ...seam, rank });
+  }
+  return seams;
+}
+
+function layerOf(cloth: Cloth, follower: ProposedFollower | undefined): Layer {
+  if (cloth === 'interfacing' || follower?.role === 'interfacing') return 'none';
+  if (cloth === 'lining' || follower?.role === 'lining') return 'lining';
+  if (follower?.role === 'facing') return 'facing';
+  return 'shell';
+}
+
+function settleLayer(edges: readonly SewnEdge[]): { taken: Candidate[]; offered: Candidate[] } {
+  const taken: Candidate[] = [];
+  const offered: Candidate[] = [];
+  let open = [...edges];
+  for (;;) {
+    const candidates = allCandidates(open, taken);
+    if (taken.length === 0) offered.push(...candidates);
+    const best = candidates.reduce<Candidate | null>(
+      (top, one) => (!top || one.fit.score > top.fit.score + 1e-9 ? one : top),
+      null,
+    );
+    if (!best || best.fit.score < FIRST) {
+      offered.push(...candidates);
+      return { taken, offered };
+    }
+    taken.push(best);
+    const used = new Set([...best.a.steps, ...best.b.steps].map((step) => step.edge));
+    open = open.filter((edge) => !used.has(edge));
+  }
+}
+
+/** All pairs of walks along open edges: parts of rims against one another, no edge on both sides. */
+function allCandidates(open: readonly SewnEdge[], settled: readonly Settled[]): Candidate[] {
+  const walks = rims(open, settled).flatMap((rim) => rimParts(rim, MOST_EDGES));
+  const known = new Set<string>();
+  const unique = walks.filter((chain) => {
+    const key = chain.steps.map((step) => `${step.edge.index}${step.backwards ? '-' : ''}`).join();
+    if (known.has(key)) return false;
+    known.add(key);
+    return true;
+  });
+  const candidates: Candidate[] = [];
+  unique.forEach((a, i) => {
+    for (const b of unique.slice(i + 1)) {
+      // A seam with several edges on both sides falls apart into seams of its panels; both hems of a garment would pass for one.
+      if (a.steps.length > 1 && b.steps.length > 1) continue;
+      if (a.steps.some((step) => b.steps.some((other) => other.edge === step.edge))) continue;
+      const best = bestWay(a, b);
+      if (best && best.fit.score >= LEAST) candidates.push(best);
+    }
+  });
+  return candidates;
+}
+
+/** Tries both directions, a ring against every start of the other. */
+function bestWay(a: SeamChain, b: SeamChain): Candidate | null {
+  const la = a.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
+  const lb = b.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
+  if (la > 2.7 * lb || lb > 2.7 * la) return null;
+  let best: Candidate | null = null;
+  for (const other of [b, chainBackwards(b)]) {
+    const fit = seamFit(a, other);
+    const score = fit.score * togetherness(a, other);
+    if (!best || score > best.fit.score) best = { a, b: other, fit: { ...fit, score } };
+  }
+  return best;
+}
+
+const PANEL = /\b(front|back)\b/i;
+
+/** What the words say: panels of one side belong together, and a walk within one piece is the exception (a sleeve's underarm). */
+function togetherness(a: SeamChain, b: SeamChain): number {
+  const names = (chain: SeamChain) => chain.steps.map((step) => step.edge.piece.name);
+  let factor = 1;
+  const own = new Set(a.steps.map((step) => step.edge.piece.id));
+  if (
+    b.steps.every((step) => own.has(step.edge.piece.id)) &&
+    a.steps.every((step) => own.has(step.edge.piece.id))
+  )
+    factor *= 0.93;
+  const sideA = names(a).map((name) => PANEL.exec(name)?.[1]?.toLowerCase());
+  const sideB = names(b).map((name) => PANEL.exec(name)?.[1]?.toLowerCase());
+  const known = [...sideA, ...sideB].filter(Boolean);
+  if (known.length > 1 && new Set(known).size === 1 && a.steps.length === 1 && b.steps.length === 1)
+    factor *= 1.01;
+  // Every further edge in a walk is one more chance to fit by accident.
+  factor *= 0.985 ** (a.steps.length + b.steps.length - 2);
+  return factor;
+}
+
+function asSeam({ a, b, fit }: Candidate, rank: number, number: number): ProposedSeam {
+  const name = (chain: SeamChain) =>
+    [...new Set(chain.steps.map((step) => step.edge.piece.name))].join(' and ');
+  return {
+    id: `seam-${number}`,
+    name: name(a) === name(b) ? name(a) : `${name(a)} to ${name(b)}`,
+    a: chainRefs(a),
+    b: chainRefs(b),
+    score: Math.min(1, Math.round(fit.score * 1000) / 1000),
+    rank,
+    extra: fit.extra,
+    evidence: fit.evidence,
+  };
+}
+
+function dartSeam(piece: ProposedPiece, dart: ProposedPiece['darts'][number], number: number): ProposedSeam {
+  const [first, second] = dart.legs;
+  const length = (id: string) => piece.edges.find((edge) => edge.id === id)!.lengths;
+  return {
+    id: `seam-${number}`,
+    name: `${piece.name}, dart`,
+    a: [{ piece: piece.id, edge: first }],
+    b: [{ piece: piece.id, edge: second, backwards: true }],
+    score: 0.98,
+    rank: 1,
+    extra: length(first).map((own, k) => own - length(second)[k]!),
+    evidence: dart.evidence,
+  };
+}
+
+/**
+ * A facing or lining edge left open that repeats its parent's is sewn to whatever the parent's edge is sewn to (a collar), or,
+ * where that is nothing, to the parent's edge itself.
+ */
+function followerSeams(
+  edges: readonly SewnEdge[],
+  chosen: readonly Candidate[],
+  followers: readonly ProposedFollower[],
+  layers: ReadonlyMap<string, Layer>,
+  from: number,
+): ProposedSeam[] {
+  const joined = new Set(chosen.flatMap((one) => [...one.a.steps, ...one.b.steps].map((step) => step.edge)));
+  const edgeOf = (piece: string, id: string) =>
+    edges.find((edge) => edge.piece.id === piece && edge.edges.some((one) => one.id === id));
+  /** The open follower edge that repeats this parent's edge. */
+  const repeats = (parent: SewnEdge): SewnEdge | undefined => {
+    for (const follower of followers) {
+      if (follower.parent !== parent.piece.id || layers.get(follower.piece) !== 'facing') continue;
+      const own = follower.edges.find(
+        (edge) => !edge.apart && parent.edges.some((one) => one.id === edge.parent),
+      );
+      const edge = own && edgeOf(follower.piece, own.own);
+      if (edge && !joined.has(edge) && Math.abs(edge.lengths[0]! - parent.lengths[0]!) < 1) return edge;
+    }
+    return undefined;
+  };
+  const seams: ProposedSeam[] = [];
+  for (const { a, b } of chosen) {
+    for (const [parents, other] of [
+      [a, b],
+      [b, a],
+    ] as const) {
+      const steps = parents.steps.map((step) => ({ edge: repeats(step.edge), backwards: step.backwards }));
+      if (steps.some((step) => step.edge === undefined)) continue;
+      const chain: SeamChain = { ring: parents.ring, steps: steps as SeamChain['steps'] };
+      for (const step of chain.steps) joined.add(step.edge);
+      const fit = seamFit(other, chain);
+      seams.push({
+        ...asSeam({ a: other, b: chain, fit }, 1, from + seams.length + 1),
+        evidence: `${fit.evidence}; it repeats what is sewn there`,
+      });
+    }
+  }
+  for (const edge of edges) {
+    if (joined.has(edge)) continue;
+    const own = repeats(edge);
+    if (!own) continue;
+    joined.add(own);
+    const fit = seamFit(single(edge), single(own));
+    seams.push({
+      ...asSeam({ a: single(edge), b: single(own), fit }, 1, from + seams.length + 1),
+      score: 0.8,
+      evidence: 'it repeats this edge',
+    });
+  }
+  return seams;
+}
+
+const seamKey = (seam: Pick<ProposedSeam, 'a' | 'b'>): string =>
+  [seam.a, seam.b]
+    .map((refs) =>
+      refs
+        .map((ref) => `${ref.piece} ${ref.edge}`)
+        .toSorted()
+        .join(),
+    )
+    .toSorted()
+    .join(' = ');
