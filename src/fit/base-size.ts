@@ -20,13 +20,14 @@ export const TWO_INCHES = 2 * MM_PER.in;
 /** The size of neck, shoulder and armhole, and whether it was chosen by the upper bust: then the bust is cut at it too and altered. */
 export interface Base {
   readonly plan: Plan['base'];
-  /** Set when the upper-bust rule chose: how much more the body's difference is than the size chart's, mm. */
+  /** Set when the upper-bust rule chose: how much fuller the bust is than the size chart's at that size, mm. */
   readonly fullerBy: number | null;
   readonly findings: readonly Finding[];
 }
 
+/** A size as it is named in the chart. */
 const label = (input: PlanInput, index: number): string =>
-  input.chart.sizes[Math.min(input.chart.sizes.length - 1, Math.max(0, Math.round(index)))]!.label;
+  input.chart.sizes[Math.min(input.chart.sizes.length - 1, Math.max(0, Math.round(index)))]!.id;
 
 function placed(input: PlanInput, index: number, why: Why): Plan['base'] {
   const clamped = Math.min(input.chart.sizes.length - 1, Math.max(0, index));
@@ -38,7 +39,7 @@ function placed(input: PlanInput, index: number, why: Why): Plan['base'] {
 /** How the size came out, in words. */
 export function tellSize(input: PlanInput, found: CutSize, row: readonly number[], tell: Tell): string {
   const size = (i: number): string => `${label(input, i)} (${tell(row[i]!)})`;
-  if (found.how === 'exact') return `that is size ${label(input, found.index)}`;
+  if (found.how === 'exact') return `size ${label(input, found.index)}`;
   if (found.how === 'below') return `smaller than the smallest size ${size(found.index)}`;
   if (found.how === 'above') return `larger than the largest size ${size(found.index)}`;
   const [a, b] = found.between!;
@@ -73,7 +74,7 @@ function upperBust(
     const sentence = `${said}; the size chart allows ${tell(allowed)} at size ${label(input, at)}. So the upper bust chooses: ${tell(upper)} is ${tellSize(input, index, upperRow, tell)}. Neck, shoulder and armhole then fit; the bust is altered.`;
     return {
       index,
-      excess: difference - (atIndex(bustRow, index.index) - atIndex(upperRow, index.index)),
+      excess: bust - atIndex(bustRow, index.index),
       why: { sentence, source: 'upper-bust rule with the size chart’s own difference' },
     };
   }
@@ -82,7 +83,7 @@ function upperBust(
   const sentence = `${said}, and 2 in or more means choosing by the upper bust: a bust of ${tell(upper)} + 2 in = ${tell(upper + TWO_INCHES)} is ${tellSize(input, index, bustRow, tell)}. Neck, shoulder and armhole then fit; the bust is altered.`;
   return {
     index,
-    excess: difference - TWO_INCHES,
+    excess: bust - atIndex(bustRow, index.index),
     why: { sentence, source: 'Texas AgriLife Extension E-372 (2 in rule)' },
   };
 }

@@ -5,17 +5,27 @@ export const HIP_DEPTH = 9 * MM_PER.in;
 /** Waist to high hip when nothing is known: the middle of 3 to 4 in (New Mexico C-209, seen). mm */
 export const HIGH_HIP_DEPTH = 3.5 * MM_PER.in;
 
-/** Where waist, high hip and hip lie below the waist on a body, mm, and whether the hip's depth was measured. */
+/** Where high hip and hip lie below the waist, mm, and whether anything says where the hip lies. */
 export interface Depths {
   readonly highHip: number;
   readonly hip: number;
   readonly hipKnown: boolean;
 }
 
-export function depthsOf(body: Body): Depths {
-  const hip = bodyValue(body, 'hip-depth');
+/** Middle of what a chart says of a depth, mm, if it says anything. */
+function chartDepth(chart: SizeChart, id: 'hip-depth' | 'high-hip-depth'): number | undefined {
+  const known = (chart.body[id] ?? []).filter((v) => v !== null);
+  return known[Math.floor(known.length / 2)];
+}
+
+/** The body's own depths; where it was not measured the chart's, and where nobody knows the common ones. */
+export function depthsOf(body: Body, chart: SizeChart): Depths {
+  const hip = bodyValue(body, 'hip-depth') ?? chartDepth(chart, 'hip-depth');
   const depth = hip ?? HIP_DEPTH;
-  const highHip = bodyValue(body, 'high-hip-depth') ?? (HIGH_HIP_DEPTH / HIP_DEPTH) * depth;
+  const highHip =
+    bodyValue(body, 'high-hip-depth') ??
+    chartDepth(chart, 'high-hip-depth') ??
+    (HIGH_HIP_DEPTH / HIP_DEPTH) * depth;
   return { hip: depth, highHip: Math.min(highHip, depth), hipKnown: hip !== undefined };
 }
 

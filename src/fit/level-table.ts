@@ -42,7 +42,7 @@ export function chartBody(input: PlanInput, level: Level): readonly (number | nu
   const id = girthOf(level);
   const row = id === undefined ? undefined : input.chart.body[id];
   if (row !== undefined) return row;
-  const depths = depthsOf(input.body);
+  const depths = depthsOf(input.body, input.chart);
   if (level === 'hem' && input.hemDepth !== undefined)
     return chartAtDepth(input.chart, depths, input.hemDepth);
   if (level === 'high-hip') return chartAtDepth(input.chart, depths, depths.highHip);

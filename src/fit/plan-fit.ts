@@ -36,7 +36,7 @@ function farApart(levels: readonly LevelPlan[]): readonly Finding[] {
 
 /** Waist to hip is 9 in when nothing is known (common practice); said when it mattered. */
 function hipDepthNote(input: PlanInput, levels: readonly LevelPlan[]): Finding | null {
-  const depths = depthsOf(input.body);
+  const depths = depthsOf(input.body, input.chart);
   if (
     depths.hipKnown ||
     !levels.some((l) => l.level === 'hip' || l.level === 'high-hip' || l.level === 'hem')
@@ -59,7 +59,7 @@ function hipDepthNote(input: PlanInput, levels: readonly LevelPlan[]): Finding |
  */
 export function planFit(input: PlanInput): Plan {
   const base = baseSize(input);
-  const depths = depthsOf(input.body);
+  const depths = depthsOf(input.body, input.chart);
   const reached = levelsReached(input, depths.hip, depths.highHip);
   const bust = reached.includes('bust') ? levelTable(input, 'bust').table : null;
   const ownBust = bust === null ? null : atIndex(bust.ease, base.plan.sizeIndex);

@@ -1,6 +1,7 @@
 import {
   bodyValue,
   LEVELS,
+  limbsAt,
   say,
   type Finding,
   type Level,
@@ -14,25 +15,47 @@ import { edgeFindings } from './edge-bounds.ts';
 import { frontSplit } from './front-split.ts';
 import { bodyAtDepth, depthsOf } from './girth-at.ts';
 import type { PlanInput } from './input.ts';
-import { girthOf, levelTable, type LevelTable } from './level-table.ts';
+import { chartBody, filled, girthOf, levelTable, type LevelTable } from './level-table.ts';
 import { cutEdges, spread } from './spread.ts';
 import { tellFor, tellPlus } from './tell.ts';
 import { wantedEase } from './wanted-ease.ts';
 
 /** Seams that share a residual when only a chart is known and nobody says: the two side seams. */
 const SIDE_SEAMS = 2;
+/** A sleeve or a leg known by its chart alone: one seam. */
+const LIMB_SEAMS = 1;
 
 type Outcome = { readonly plan: LevelPlan | null; readonly findings: readonly Finding[] };
 
+/** A high hip not measured lies between waist and hip as far along as on the size chart's own body. */
+function highHipAsChart(input: PlanInput, index: number): number | null {
+  const at = (row: readonly (number | null)[]): number | null => {
+    const full = filled(row);
+    return full === null ? null : atIndex(full, index);
+  };
+  const [waist, highHip, hip] = (['waist', 'high-hip', 'hip'] as const).map((l) => at(chartBody(input, l)));
+  const [own, seat] = [bodyValue(input.body, 'waist-girth'), bodyValue(input.body, 'hip-girth')];
+  if (waist == null || highHip == null || hip == null || own === undefined || seat === undefined) return null;
+  return hip === waist ? null : own + ((highHip - waist) / (hip - waist)) * (seat - own);
+}
+
 /** The body's girth at a level; at the hem, and at a high hip not measured, between its neighbours. */
-function bodyGirth(input: PlanInput, level: Level): { girth: number; assumed: boolean } | null {
+function bodyGirth(
+  input: PlanInput,
+  level: Level,
+  index: number,
+): { girth: number; assumed: boolean } | null {
   const id = girthOf(level);
   const value = id === undefined ? undefined : bodyValue(input.body, id);
   if (value !== undefined) return { girth: value, assumed: false };
-  const depths = depthsOf(input.body);
-  const depth = level === 'hem' ? input.hemDepth : level === 'high-hip' ? depths.highHip : undefined;
-  const girth = depth === undefined ? null : bodyAtDepth(input.body, depths, depth);
-  return girth === null ? null : { girth, assumed: level !== 'hem' };
+  const depths = depthsOf(input.body, input.chart);
+  if (level === 'hem' && input.hemDepth !== undefined) {
+    const girth = bodyAtDepth(input.body, depths, input.hemDepth);
+    return girth === null ? null : { girth, assumed: false };
+  }
+  if (level !== 'high-hip') return null;
+  const girth = highHipAsChart(input, index) ?? bodyAtDepth(input.body, depths, depths.highHip);
+  return girth === null ? null : { girth, assumed: true };
 }
 
 /** The cut size at a level: by hand, at the base size where the upper bust chose, else where the finished girth meets the target. */
@@ -49,7 +72,7 @@ function sizeOf(
   if (byHand !== -1)
     return {
       index: byHand,
-      why: { sentence: `Size ${input.chart.sizes[byHand]!.label} was chosen by hand for the ${name}.` },
+      why: { sentence: `Size ${input.chart.sizes[byHand]!.id} was chosen by hand for the ${name}.` },
       finding: null,
     };
   const finding: Finding | null =
@@ -94,7 +117,7 @@ function movableAt(
   level: Level,
 ): { list: readonly MovableEdge[]; seams: number; edges: number; pieces: boolean } {
   if (input.movable === undefined) {
-    const seams = input.seams ?? SIDE_SEAMS;
+    const seams = limbsAt(level) === 2 ? LIMB_SEAMS : (input.seams ?? SIDE_SEAMS);
     return { list: [], seams, edges: 2 * seams, pieces: false };
   }
   const list = (input.movable[level] ?? []).filter((e) => !input.choices.still.includes(e.seam));
@@ -128,7 +151,7 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
   const name = LEVELS.find((l) => l.level === level)?.name ?? level;
   const { table, findings } = levelTable(input, level);
   if (table === null) return { plan: null, findings };
-  const measured = bodyGirth(input, level);
+  const measured = bodyGirth(input, level, base.plan.sizeIndex);
   if (measured === null) {
     const note: Finding = {
       code: 'measure-missing',

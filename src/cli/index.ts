@@ -1,0 +1,2 @@
+export { EXIT, runCli } from './run.ts';
+export type { Io } from './io.ts';

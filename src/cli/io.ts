@@ -1,0 +1,16 @@
+/** What a command needs of the world, so that it can be run without one. */
+export interface Io {
+  /** Whole file. @throws InputError when it can't be read or is too large */
+  readonly readFile: (path: string) => Promise<Uint8Array>;
+  /** Whole file at once: either all of it is there afterwards, or what was there before. @throws InputError when it can't be written */
+  readonly writeFile: (path: string, content: string | Uint8Array) => Promise<void>;
+  readonly exists: (path: string) => Promise<boolean>;
+  /** Results. */
+  readonly out: (text: string) => void;
+  /** Messages. */
+  readonly err: (text: string) => void;
+  /** The day, ISO, for documents and prints. */
+  readonly today: () => string;
+  /** Milliseconds that pass, for work bounded in time. */
+  readonly now: () => number;
+}

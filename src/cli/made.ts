@@ -1,0 +1,64 @@
+import { LEVELS, writeLength, type Finding, type Fitting } from '../garment/index.ts';
+import type { Made } from '../pipeline/index.ts';
+import type { Answer } from './verb.ts';
+import { table } from './words.ts';
+
+const CAUTION: Readonly<Record<string, string>> = {
+  'child-drawstring':
+    'Caution: no cords at a child’s neck or hood; at waist or hem at most 75 mm outside the channel. Local rules come first.',
+  'child-sleepwear':
+    'Caution: children’s nightwear must meet flammability and fit rules; never add ease to tight-fitting nightwear. Local rules come first.',
+  'small-parts': 'Caution: no buttons or beads that can come off for a child under three.',
+  tight: 'Caution: leave room at waist, neck and wrist; if it marks or numbs, it is too tight.',
+};
+
+/** The cautions of a pattern, in words; a topic we have no words for is named. */
+export function cautionsOf(fitting: Fitting): readonly string[] {
+  return fitting.pattern.cautions.map((c) => CAUTION[c] ?? `Caution: ${c.replaceAll('-', ' ')}.`);
+}
+
+/** What was made, for people and for programs: girths against their targets, steps, seams, findings. */
+export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[], wrote?: string): Answer {
+  const l = (mm: number): string => writeLength(mm, fitting.body.show === 'in' ? { in: 16 } : 'cm');
+  const name = (level: string): string => LEVELS.find((x) => x.level === level)?.name ?? level;
+  const girths = made.girths.map(({ level, girth, plan }) => ({
+    level,
+    girth,
+    target: plan?.target ?? null,
+    size: plan?.size ?? null,
+  }));
+  const seams = made.seams.map((w) => ({ seam: w.seam.id, a: w.a, b: w.b, difference: w.difference }));
+  const steps = made.steps.map((s) => ({ id: s.step.id, sentence: s.sentence, touched: s.touched }));
+  const findings = [...made.findings, ...asked];
+  const worst = Math.max(0, ...made.seams.map((w) => Math.abs(w.difference)));
+  const rows = girths.map((g) => [
+    name(g.level),
+    g.size ?? '-',
+    g.girth === null ? '-' : l(g.girth),
+    g.target === null ? '-' : l(g.target),
+  ]);
+  const text = [
+    `${fitting.title}: base size ${made.plan.base.size}. ${made.plan.base.why.sentence}`,
+    '',
+    table(['level', 'size', 'pieces measure', 'target'], rows),
+    '',
+    `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${(Math.round(worst * 100) / 100).toFixed(2)} mm.`,
+    ...steps.map((s) => `step ${s.id}: ${s.sentence}`),
+    ...cautionsOf(fitting),
+    ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),
+  ].join('\n');
+  return {
+    json: {
+      id: fitting.id,
+      title: fitting.title,
+      base: made.plan.base,
+      girths,
+      steps,
+      seams,
+      findings,
+      ...(wrote === undefined ? {} : { wrote }),
+    },
+    text,
+    findings,
+  };
+}

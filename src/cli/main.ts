@@ -1,0 +1,68 @@
+import { randomUUID } from 'node:crypto';
+import { access, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { InputError } from '../garment/index.ts';
+import type { Io } from './io.ts';
+import { runCli } from './run.ts';
+
+/** No pattern or photograph is larger; a slip of the hand may well be. Bytes. */
+const LARGEST_FILE = 300_000_000;
+
+function fileError(path: string, error: unknown, doing: string): InputError {
+  const code = (error as NodeJS.ErrnoException).code ?? '';
+  const words: Readonly<Record<string, string>> = {
+    ENOENT: 'there is no such file or folder',
+    EACCES: 'this is not allowed here',
+    EISDIR: 'this is a folder',
+    ENOSPC: 'the disk is full',
+  };
+  return new InputError({
+    code: 'file',
+    where: { file: path },
+    message: `Can't ${doing}: ${words[code] ?? code}.`,
+  });
+}
+
+async function read(path: string): Promise<Uint8Array> {
+  try {
+    const { size } = await stat(path);
+    if (size > LARGEST_FILE)
+      throw new InputError({
+        code: 'too-large',
+        where: { file: path },
+        message: `The file is over ${LARGEST_FILE / 1e6} million bytes.`,
+      });
+    return await readFile(path);
+  } catch (error) {
+    throw error instanceof InputError ? error : fileError(path, error, 'read it');
+  }
+}
+
+/** Written beside its place and then moved there, so that a half-written file is never left. */
+async function write(path: string, content: string | Uint8Array): Promise<void> {
+  const beside = `${path}.${randomUUID().slice(0, 8)}.part`;
+  try {
+    await writeFile(beside, content);
+    await rename(beside, path);
+  } catch (error) {
+    await rm(beside, { force: true });
+    throw fileError(path, error, 'write it');
+  }
+}
+
+const io: Io = {
+  readFile: read,
+  writeFile: write,
+  exists: (path) =>
+    access(path).then(
+      () => true,
+      () => false,
+    ),
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+  today: () => new Date().toISOString().slice(0, 10),
+  now: () => performance.now(),
+};
+
+// A reader that closes the pipe early (`| head`) has what it wanted.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 70));
+process.exitCode = await runCli(process.argv.slice(2), io);

@@ -1,0 +1,80 @@
+import { parseArgs } from 'node:util';
+import { InputError, nearestWord } from '../garment/index.ts';
+import { helpAll, helpVerb } from './help.ts';
+import type { Io } from './io.ts';
+import { UsageError, type Answer, type Options, type Verb } from './verb.ts';
+import { VERBS } from './verbs.ts';
+import { tellFindings } from './words.ts';
+
+/** Fine; a finding of severity error; input that could not be used; a fault of ours. */
+export const EXIT = { fine: 0, error: 1, input: 2, fault: 70 } as const;
+
+function parse(verb: Verb, argv: readonly string[]): { words: readonly string[]; options: Options } {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...argv],
+      options: { ...verb.options, json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+      allowPositionals: true,
+      strict: true,
+    });
+    return { words: positionals, options: values as Options };
+  } catch (error) {
+    throw new UsageError(error instanceof Error ? error.message.split('. To specify')[0]! : String(error));
+  }
+}
+
+function report(answer: Answer, json: boolean, io: Io): number {
+  io.out(json ? `${JSON.stringify(answer.json, null, 2)}\n` : `${answer.text}\n`);
+  const findings = tellFindings(answer.findings);
+  if (findings !== '') io.err(`${findings}\n`);
+  return answer.findings.some((f) => f.severity === 'error') ? EXIT.error : EXIT.fine;
+}
+
+function help(name: string | undefined, io: Io): number {
+  const verb = VERBS.find((v) => v.name === name);
+  if (name !== undefined && verb === undefined) throw new UsageError(unknownVerb(name));
+  io.out(`${verb === undefined ? helpAll() : helpVerb(verb)}\n`);
+  return EXIT.fine;
+}
+
+function unknownVerb(name: string): string {
+  const near = nearestWord(
+    name,
+    VERBS.map((v) => v.name),
+  );
+  return `"${name.slice(0, 40)}" is not something pintrue can do${near === null ? '' : `; did you mean ${near}`}. Try pintrue help.`;
+}
+
+async function obey(argv: readonly string[], io: Io): Promise<number> {
+  const [name, ...rest] = argv;
+  if (name === undefined || name === 'help' || name === '--help' || name === '-h') return help(rest[0], io);
+  const verb = VERBS.find((v) => v.name === name);
+  if (verb === undefined) throw new UsageError(unknownVerb(name));
+  const { words, options } = parse(verb, rest);
+  if (options['help'] === true) return help(name, io);
+  return report(await verb.run({ words, options, io }), options['json'] === true, io);
+}
+
+/**
+ * Runs one command. Nothing is written unless everything needed could be read and made.
+ * @param argv the words after `pintrue` @returns the exit code (`EXIT`)
+ */
+export async function runCli(argv: readonly string[], io: Io): Promise<number> {
+  try {
+    return await obey(argv, io);
+  } catch (error) {
+    if (error instanceof UsageError) {
+      const verb = VERBS.find((v) => v.name === argv[0]);
+      io.err(`${error.message}\n${(verb?.usage ?? []).map((u) => `usage: pintrue ${u}\n`).join('')}`);
+      return EXIT.input;
+    }
+    if (error instanceof InputError) {
+      io.err(`${error.message}\n`);
+      return EXIT.input;
+    }
+    io.err(
+      `A fault in Pintrue, not in what you gave it: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
+    );
+    return EXIT.fault;
+  }
+}

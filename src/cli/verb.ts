@@ -1,0 +1,42 @@
+import type { ParseArgsConfig } from 'node:util';
+import type { Finding } from '../garment/index.ts';
+import type { Io } from './io.ts';
+
+/** Options as node:util describes them. */
+export type OptionConfig = NonNullable<ParseArgsConfig['options']>;
+
+/** Values of the options as typed; an option that may be given more than once is a list. */
+export type Options = Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>;
+
+export interface Call {
+  readonly words: readonly string[];
+  readonly options: Options;
+  readonly io: Io;
+}
+
+/** What a verb has to say. The face writes `json` with `--json`, else `text`, and the findings as messages. */
+export interface Answer {
+  readonly json: unknown;
+  readonly text: string;
+  /** Exit 1 when one of them is an error. */
+  readonly findings: readonly Finding[];
+}
+
+export interface Verb {
+  readonly name: string;
+  /** After `pintrue`, one form a line. */
+  readonly usage: readonly string[];
+  readonly about: string;
+  readonly options: OptionConfig;
+  /** What each option does, by name, for `help VERB`. */
+  readonly explain: Readonly<Record<string, string>>;
+  readonly run: (call: Call) => Promise<Answer>;
+}
+
+/** A command line that can't be understood. Exit 2, with the verb's usage. */
+export class UsageError extends Error {
+  constructor(message: string) {
+    super(message);
+    this.name = 'UsageError';
+  }
+}

@@ -1,0 +1,8 @@
+import type { Verb } from './verb.ts';
+import { check } from './verbs/check.ts';
+import { make } from './verbs/make.ts';
+import { plan } from './verbs/plan.ts';
+import { samples } from './verbs/samples.ts';
+
+/** Everything `pintrue` can be told to do, in the order a person does it. */
+export const VERBS: readonly Verb[] = [samples, plan, make, check];

@@ -1,0 +1,56 @@
+import { checkOutlines, walkAll, walkFindings } from '../../check/index.ts';
+import { plausible } from '../../fit/index.ts';
+import { garmentAtSize, type Finding, type Pattern } from '../../garment/index.ts';
+import { make } from '../../pipeline/index.ts';
+import { loadEither } from '../load.ts';
+import { tellMade } from '../made.ts';
+import { UsageError, type Answer, type Verb } from '../verb.ts';
+import { questionFindings } from '../words.ts';
+
+/** Every printed size of a pattern by itself: outlines and seams. */
+function checkPattern(pattern: Pattern): Answer {
+  const sizes = pattern.chart.sizes.map((size, i) => {
+    const garment = garmentAtSize(pattern, i);
+    const walks = walkAll(garment);
+    const findings = [...checkOutlines(garment), ...walks.flatMap((w) => walkFindings(garment, w))].map(
+      (f): Finding => ({
+        ...f,
+        message: `Size ${size.label}: ${f.message}`,
+      }),
+    );
+    const worst = Math.max(0, ...walks.map((w) => Math.abs(w.difference)));
+    return { size: size.id, worst, findings };
+  });
+  const findings = sizes.flatMap((s) => s.findings);
+  const lines = sizes.map(
+    (s) =>
+      `size ${s.size}: largest seam difference ${s.worst.toFixed(2)} mm, ${s.findings.length === 0 ? 'nothing found' : `${s.findings.length} found`}`,
+  );
+  return {
+    json: {
+      id: pattern.id,
+      name: pattern.name,
+      sizes: sizes.map(({ size, worst }) => ({ size, largestDifference: worst })),
+      findings,
+    },
+    text: [pattern.name, ...lines].join('\n'),
+    findings,
+  };
+}
+
+export const check: Verb = {
+  name: 'check',
+  usage: ['check FITTING.json', 'check PATTERN.json'],
+  about: 'walk every seam, measure every girth, look at every outline',
+  options: {},
+  explain: {},
+  run: async ({ words, io }) => {
+    const [file] = words;
+    if (file === undefined || words.length > 1)
+      throw new UsageError('check takes one file: a fitting or a pattern.');
+    const document = await loadEither(io, file);
+    if (document.kind === 'pattern') return checkPattern(document.pattern);
+    const { fitting } = document;
+    return tellMade(fitting, make(fitting), questionFindings(plausible(fitting.body)));
+  },
+};

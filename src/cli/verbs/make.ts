@@ -1,0 +1,63 @@
+import { plausible } from '../../fit/index.ts';
+import { readBody, writeFitting, type Body } from '../../garment/index.ts';
+import { make as makeGarment, newFitting } from '../../pipeline/index.ts';
+import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
+import { loadBody, loadPattern } from '../load.ts';
+import { needOption, textOption } from '../option.ts';
+import { tellMade } from '../made.ts';
+import type { Verb } from '../verb.ts';
+import { questionFindings } from '../words.ts';
+
+/** The reading dates a fitting keeps: those typed without one are of today. */
+function dated(body: Body, today: string): Body {
+  const readings = Object.fromEntries(
+    Object.entries(body.readings).map(([id, list]) => [id, list.map((r) => ({ on: today, ...r }))]),
+  );
+  return readBody({ format: 'pintrue-body', version: 1, ...body, readings });
+}
+
+export const make: Verb = {
+  name: 'make',
+  usage: ['make --body FILE --pattern FILE --out FITTING.json'],
+  about: 'begin a fitting: plan it, draw the pieces, true the seams, check, and write the document',
+  options: {
+    body: { type: 'string' },
+    pattern: { type: 'string' },
+    out: { type: 'string' },
+    title: { type: 'string' },
+    notes: { type: 'string' },
+    paper: { type: 'string' },
+    ...CHOICE_OPTIONS,
+  },
+  explain: {
+    body: 'measurements: CSV measure,value,unit, a body document or a fitting',
+    pattern: 'pattern document, or the id of a sample',
+    out: 'the fitting to write',
+    title: 'what to call it',
+    notes: 'anything to keep with it',
+    paper: 'paper it is printed on when print is not told otherwise',
+    ...CHOICE_WORDS,
+  },
+  run: async ({ options, io }) => {
+    const bodyFile = needOption(options, 'body', 'the file with the measurements');
+    const patternFile = needOption(options, 'pattern', 'the pattern document, or the id of a sample');
+    const out = needOption(options, 'out', 'the fitting to write');
+    const pattern = await loadPattern(io, patternFile);
+    const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
+    const [title, notes, paper] = ['title', 'notes', 'paper'].map((name) => textOption(options, name));
+    const fitting = newFitting({
+      body: dated(body, io.today()),
+      pattern,
+      on: io.today(),
+      fabric: readFabric(options, pattern.cloth),
+      choices: readChoices(options),
+      ...(title === undefined ? {} : { title }),
+      ...(notes === undefined ? {} : { notes }),
+      ...(paper === undefined ? {} : { paper }),
+    });
+    const made = makeGarment(fitting);
+    await io.writeFile(out, writeFitting(fitting));
+    const asked = questionFindings([...questions, ...plausible(body)]);
+    return tellMade(fitting, made, asked, out);
+  },
+};

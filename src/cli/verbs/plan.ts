@@ -1,0 +1,149 @@
+import { planFit, plausible } from '../../fit/index.ts';
+import {
+  LEVELS,
+  writeLength,
+  type Body,
+  type Finding,
+  type GarmentKind,
+  type Plan,
+} from '../../garment/index.ts';
+import { planFor } from '../../pipeline/index.ts';
+import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
+import { loadBody, loadChart, loadPattern } from '../load.ts';
+import { choiceOption, lengthOption, needOption, numberOption, shareOption, textOption } from '../option.ts';
+import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
+import { questionFindings, table } from '../words.ts';
+
+const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
+
+const levelName = (level: string): string => LEVELS.find((l) => l.level === level)?.name ?? level;
+
+/** The plan as a table a sewist reads at the cutting table, then the reasons. */
+export function tellPlan(plan: Plan, body: Body): string {
+  const l = (mm: number): string =>
+    writeLength(mm, body.show === 'in' ? { in: 16 } : 'cm').replace(/ (in|cm)$/, '');
+  const unit = body.show === 'in' ? 'inches' : 'centimetres';
+  const head = [
+    'level',
+    'body',
+    'size',
+    'finished',
+    'ease',
+    'wanted',
+    'left over',
+    'seams',
+    'per seam',
+    'edges',
+    'per edge',
+  ];
+  const rows = plan.levels.map((p) => [
+    levelName(p.level),
+    l(p.body),
+    p.size,
+    l(p.finished),
+    l(p.wantedEase),
+    l(p.target),
+    l(p.residual),
+    String(p.seams),
+    l(p.perSeam),
+    String(p.edges),
+    l(p.perEdge),
+  ]);
+  const why = plan.levels.flatMap((p) => [
+    `  ${levelName(p.level)}: ${p.why.target.sentence} ${p.why.size.sentence} ${p.why.residual.sentence}`,
+    `    ease: ${p.why.ease.sentence}`,
+    ...(p.split === undefined ? [] : [`    front and back: ${p.split.why.sentence}`]),
+  ]);
+  const lengths = plan.lengths.map((p) => `  ${p.why.sentence}`);
+  return [
+    `Base size ${plan.base.size}. ${plan.base.why.sentence}`,
+    '',
+    `All girths all round, in ${unit}.`,
+    table(head, rows),
+    ...(lengths.length === 0 ? [] : ['', 'Lengths', ...lengths]),
+    '',
+    'Why',
+    ...why,
+  ].join('\n');
+}
+
+function answer(plan: Plan, body: Body, asked: readonly Finding[]): Answer {
+  const findings = [...plan.findings, ...asked];
+  return {
+    json: { base: plan.base, levels: plan.levels, lengths: plan.lengths, findings },
+    text: tellPlan(plan, body),
+    findings,
+  };
+}
+
+async function fromPattern({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {
+  const pattern = await loadPattern(io, file);
+  const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
+  const plan = planFor(body, pattern, readFabric(options, pattern.cloth), readChoices(options));
+  return answer(plan, body, questionFindings([...questions, ...plausible(body)]));
+}
+
+async function fromChart({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {
+  const wearer = readWearer(options, 'woman');
+  const chart = await loadChart(io, file, wearer.waist);
+  const { body, questions } = await loadBody(io, bodyFile, wearer);
+  const upper = chart.body['bust-girth'] !== undefined || chart.finished['bust'] !== undefined;
+  const stretch = shareOption(options, 'cloth-stretch');
+  const cloth = stretch === undefined ? { kind: 'woven' as const } : { kind: 'knit' as const, stretch };
+  const seams = numberOption(options, 'seams', 1, 40, true);
+  const fromAllowance = lengthOption(options, 'from-allowance');
+  const hemDepth = lengthOption(options, 'hem-depth');
+  const plan = planFit({
+    body,
+    chart,
+    fabric: readFabric(options, cloth),
+    choices: readChoices(options),
+    cloth,
+    garment: choiceOption(options, 'garment', KINDS) ?? (upper ? 'dress' : 'skirt'),
+    ...(seams === undefined ? {} : { seams }),
+    ...(fromAllowance === undefined ? {} : { fromAllowance }),
+    ...(hemDepth === undefined ? {} : { hemDepth }),
+  });
+  return answer(plan, body, questionFindings([...questions, ...plausible(body)]));
+}
+
+export const plan: Verb = {
+  name: 'plan',
+  usage: ['plan --body FILE --chart FILE [--seams N]', 'plan --body FILE --pattern FILE'],
+  about: 'size per level, ease, what is left over and how the seams share it',
+  options: {
+    body: { type: 'string' },
+    chart: { type: 'string' },
+    pattern: { type: 'string' },
+    seams: { type: 'string' },
+    garment: { type: 'string' },
+    'cloth-stretch': { type: 'string' },
+    'from-allowance': { type: 'string' },
+    'hem-depth': { type: 'string' },
+    ...CHOICE_OPTIONS,
+  },
+  explain: {
+    body: 'measurements: CSV measure,value,unit, a body document or a fitting',
+    chart: 'size chart: CSV measure,kind,unit,<size>,… with kind body or finished',
+    pattern: 'pattern document, or the id of a sample',
+    seams: 'with a chart alone: how many seams share what is left over (2 when not said)',
+    garment: `with a chart alone: ${KINDS.join(', ')}`,
+    'cloth-stretch': 'with a chart alone: the pattern is for a knit that stretches this far',
+    'from-allowance': 'with a chart alone: growth must come out of a seam allowance this wide',
+    'hem-depth': 'with a chart alone: the garment ends this far below the waist',
+    ...CHOICE_WORDS,
+  },
+  run: async (call) => {
+    const bodyFile = needOption(call.options, 'body', 'the file with the measurements');
+    const chart = textOption(call.options, 'chart');
+    const pattern = textOption(call.options, 'pattern');
+    if (pattern !== undefined && chart !== undefined)
+      throw new UsageError('Give --chart or --pattern, not both.');
+    if (pattern !== undefined) return fromPattern(call, bodyFile, pattern);
+    return fromChart(
+      call,
+      bodyFile,
+      needOption(call.options, 'chart', 'the size chart (or --pattern for a pattern)'),
+    );
+  },
+};

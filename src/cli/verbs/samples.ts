@@ -1,0 +1,39 @@
+import { writePattern } from '../../garment/index.ts';
+import { SAMPLES, sample } from '../../samples/index.ts';
+import { textOption } from '../option.ts';
+import { UsageError, type Verb } from '../verb.ts';
+import { table } from '../words.ts';
+
+export const samples: Verb = {
+  name: 'samples',
+  usage: ['samples', 'samples ID --out FILE.json'],
+  about: 'list the sample patterns, or write one',
+  options: { out: { type: 'string' } },
+  explain: { out: 'the pattern document to write' },
+  run: async ({ words, options, io }) => {
+    const [id] = words;
+    const out = textOption(options, 'out');
+    if (id === undefined) {
+      if (out !== undefined) throw new UsageError('Which sample? Give its id before --out.');
+      return {
+        json: SAMPLES,
+        text: table(
+          ['id', 'what it is'],
+          SAMPLES.map((s) => [s.id, `${s.name}. ${s.about}`]),
+        ),
+        findings: [],
+      };
+    }
+    if (!SAMPLES.some((s) => s.id === id))
+      throw new UsageError(`There is no sample "${id}"; there are ${SAMPLES.map((s) => s.id).join(', ')}.`);
+    const pattern = sample(id);
+    if (out === undefined) throw new UsageError(`Where to? samples ${id} --out FILE.json`);
+    await io.writeFile(out, writePattern(pattern));
+    const sizes = pattern.chart.sizes.map((s) => s.id);
+    return {
+      json: { id, name: pattern.name, sizes, pieces: pattern.pieces.length, wrote: out },
+      text: `${pattern.name}: ${pattern.pieces.length} pieces in sizes ${sizes.join(', ')}.\nWrote ${out}.`,
+      findings: [],
+    };
+  },
+};

@@ -1,0 +1,55 @@
+import { MEASURES, type Finding, type Question } from '../garment/index.ts';
+
+/** Rows as an aligned table; numbers (and what begins like one) to the right. */
+export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const all = [head, ...rows];
+  const widths = head.map((_, i) => Math.max(...all.map((row) => (row[i] ?? '').length)));
+  const right = head.map(
+    (_, i) => rows.length > 0 && rows.every((row) => /^[-+]?[\d.]|^$|^-$/.test(row[i] ?? '')),
+  );
+  return all
+    .map((row) =>
+      row
+        .map((cell, i) => (right[i] === true ? cell.padStart(widths[i]!) : cell.padEnd(widths[i]!)))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
+}
+
+const RANK = { error: 0, warning: 1, note: 2 } as const;
+
+/** Findings, worst first, one a line: `warning [sizes-far-apart] …`. Empty text without any. */
+export function tellFindings(findings: readonly Finding[]): string {
+  const sorted = findings
+    .map((f, i) => ({ f, i }))
+    .sort((a, b) => RANK[a.f.severity] - RANK[b.f.severity] || a.i - b.i);
+  return sorted.map(({ f }) => `${f.severity} [${f.code}] ${f.message}`).join('\n');
+}
+
+/** Girths read once, told in one note. */
+function readOnce(questions: readonly Question[]): readonly Finding[] {
+  const once = questions.filter((q) => q.code === 'second-reading');
+  if (once.length === 0) return [];
+  const names = once.map((q) => MEASURES[q.measure].name).join(', ');
+  const message = `Read once: ${names}. A slip of an inch there cannot be told from a real body: please take each a second time.`;
+  return [{ code: 'second-reading', severity: 'note', where: { measure: once[0]!.measure }, message }];
+}
+
+/** Questions about entries as findings, so that they stand among the rest: second readings in one note, anything else a warning. */
+export function questionFindings(questions: readonly Question[]): readonly Finding[] {
+  const asked = questions.filter(
+    (q, i) =>
+      q.code !== 'second-reading' &&
+      questions.findIndex((p) => p.measure === q.measure && p.code === q.code) === i,
+  );
+  return [
+    ...asked.map((q) => ({
+      code: q.code,
+      severity: 'warning' as const,
+      where: { measure: q.measure },
+      message: q.message,
+    })),
+    ...readOnce(questions),
+  ];
+}

@@ -1,0 +1,327 @@
+import { describe, expect, it } from 'vitest';
+import { EXIT, runCli, type Io } from '../src/cli/index.ts';
+import { InputError, readFitting, readPattern } from '../src/garment/index.ts';
+
+/** A world made of a few files; what a command wrote can be looked at. */
+function world(files: Record<string, string | Uint8Array> = {}) {
+  const stored = new Map(Object.entries(files));
+  const wrote: string[] = [];
+  let out = '';
+  let err = '';
+  const io: Io = {
+    readFile: async (path) => {
+      const found = stored.get(path);
+      if (found === undefined)
+        throw new InputError({ code: 'file', where: { file: path }, message: 'there is no such file.' });
+      return typeof found === 'string' ? new TextEncoder().encode(found) : found;
+    },
+    writeFile: async (path, content) => {
+      wrote.push(path);
+      stored.set(path, content);
+    },
+    exists: async (path) => stored.has(path),
+    out: (text) => (out += text),
+    err: (text) => (err += text),
+    today: () => '2026-03-01',
+    now: () => performance.now(),
+  };
+  const run = async (...argv: string[]) => {
+    out = '';
+    err = '';
+    const code = await runCli(argv, io);
+    return { code, out, err, json: <T>(): T => JSON.parse(out) as T };
+  };
+  const text = (path: string): string => {
+    const found = stored.get(path)!;
+    return typeof found === 'string' ? found : new TextDecoder().decode(found);
+  };
+  return { run, wrote, text };
+}
+
+const ANNA = 'measure,value,unit\nbust-girth,37 1/2,in\nwaist-girth,28,in\nhip-girth,38,in\nhip-depth,9,in\n';
+const CHART =
+  'measure,kind,unit,12,14,16\nbust-girth,body,in,34,36,38\nbust-girth,finished,in,37,39,41\nwaist-girth,body,in,26.5,28,30\nwaist-girth,finished,in,27.5,29,31\nhip-girth,body,in,36,38,40\nhip-girth,finished,in,38.5,40.5,42.5\n';
+
+interface PlanJson {
+  base: { size: string };
+  levels: {
+    level: string;
+    body: number;
+    chartBody: number;
+    finished: number;
+    patternEase: number;
+    wantedEase: number;
+    target: number;
+    size: string;
+    residual: number;
+    seams: number;
+    edges: number;
+    perSeam: number;
+    perEdge: number;
+    why: Record<string, { sentence: string }>;
+  }[];
+  findings: { code: string; severity: string }[];
+}
+
+describe('pintrue plan', () => {
+  const files = { 'anna.csv': ANNA, 'chart.csv': CHART };
+
+  it('gives the plan in mm as JSON: six seams and 1 1/2 in is 1/4 in per seam and 1/8 in per edge (common practice)', async () => {
+    const { code, json } = await world(files).run(
+      'plan',
+      '--body',
+      'anna.csv',
+      '--chart',
+      'chart.csv',
+      '--seams',
+      '6',
+      '--json',
+    );
+    const plan = json<PlanJson>();
+    expect(code).toBe(EXIT.fine);
+    expect(plan.base.size).toBe('14');
+    expect(plan.levels.map((l) => l.level)).toEqual(['bust', 'waist', 'hip']);
+    const bust = plan.levels[0]!;
+    expect(Object.keys(bust)).toEqual(
+      expect.arrayContaining([
+        'level',
+        'body',
+        'chartBody',
+        'finished',
+        'patternEase',
+        'wantedEase',
+        'target',
+        'size',
+        'residual',
+        'seams',
+        'edges',
+        'perSeam',
+        'perEdge',
+        'why',
+      ]),
+    );
+    for (const [key, inches] of Object.entries({
+      body: 37.5,
+      chartBody: 36,
+      finished: 39,
+      patternEase: 3,
+      wantedEase: 3,
+      target: 40.5,
+      residual: 1.5,
+      perSeam: 0.25,
+      perEdge: 0.125,
+    })) {
+      expect(bust[key as 'body'], key).toBeWithinMm(inches * 25.4, 1e-9);
+    }
+    expect(bust).toMatchObject({ size: '14', seams: 6, edges: 12 });
+    expect(bust.why['residual']!.sentence).toContain('1/8 in on each of 12 cut edges');
+  });
+
+  it('shares between two seams when not told', async () => {
+    const { json } = await world(files).run('plan', '--body', 'anna.csv', '--chart', 'chart.csv', '--json');
+    expect(json<PlanJson>().levels[0]).toMatchObject({ seams: 2, edges: 4 });
+  });
+
+  it('writes a table for people, and the findings on the other stream', async () => {
+    const { out, err } = await world(files).run('plan', '--body', 'anna.csv', '--chart', 'chart.csv');
+    expect(out).toContain('bust   37 1/2    14        39');
+    expect(err).toContain('note [which-waist]');
+    expect(err).toContain('note [second-reading] Read once: bust, waist, hip.');
+  });
+
+  it('takes choices by level', async () => {
+    const { json } = await world(files).run(
+      'plan',
+      '--body',
+      'anna.csv',
+      '--chart',
+      'chart.csv',
+      '--ease',
+      'waist=2in',
+      '--size',
+      'hip=16',
+      '--between',
+      'larger',
+      '--json',
+    );
+    const levels = Object.fromEntries(json<PlanJson>().levels.map((l) => [l.level, l]));
+    expect(levels['bust']!.size).toBe('16');
+    expect(levels['hip']!.size).toBe('16');
+    expect(levels['waist']!.wantedEase).toBeWithinMm(50.8, 1e-9);
+  });
+
+  it('exits 1 when a finding is an error', async () => {
+    const { code, err } = await world(files).run(
+      'plan',
+      '--body',
+      'anna.csv',
+      '--chart',
+      'chart.csv',
+      '--ease',
+      'bust=0.5in',
+    );
+    expect(code).toBe(EXIT.error);
+    expect(err).toContain('error [below-wearing-ease]');
+  });
+
+  it('asks about a doubtful entry', async () => {
+    const { err, json } = await world({ ...files, 'anna.csv': ANNA.replace('37 1/2,in', '40,cm') }).run(
+      'plan',
+      '--body',
+      'anna.csv',
+      '--chart',
+      'chart.csv',
+      '--json',
+    );
+    expect(err).toContain('Was it in inches: 40 in?');
+    expect(json<PlanJson>().findings.map((f) => f.code)).toContain('unit-doubtful');
+  });
+
+  it('reads what a spreadsheet saves: UTF-16 with tabs, the old code page with ½', async () => {
+    const utf16 = new Uint8Array(Buffer.from(`\ufeff${ANNA.replaceAll(',', '\t')}`, 'utf16le'));
+    const latin = new Uint8Array(Buffer.from(ANNA.replace('37 1/2', '37½'), 'latin1'));
+    for (const bytes of [utf16, latin]) {
+      const { json } = await world({ ...files, 'anna.csv': bytes }).run(
+        'plan',
+        '--body',
+        'anna.csv',
+        '--chart',
+        'chart.csv',
+        '--json',
+      );
+      expect(json<PlanJson>().levels[0]!.body).toBeWithinMm(37.5 * 25.4, 1e-9);
+    }
+  });
+});
+
+describe('samples, make and check', () => {
+  it('lists the samples and writes one', async () => {
+    const { run, text } = world();
+    const ids = (await run('samples', '--json')).json<{ id: string }[]>().map((s) => s.id);
+    expect(ids).toEqual(expect.arrayContaining(['stage-bodice', 'a-line-skirt', 'knit-tee']));
+    expect((await run('samples', ids[0]!, '--out', 's.json')).code).toBe(EXIT.fine);
+    expect(readPattern(text('s.json')).id).toBe(ids[0]);
+  });
+
+  it('makes a fitting whose pieces measure their targets, and checks it', async () => {
+    const { run, text, wrote } = world({ 'anna.csv': ANNA });
+    const made = await run(
+      'make',
+      '--body',
+      'anna.csv',
+      '--pattern',
+      'stage-bodice',
+      '--out',
+      'f.json',
+      '--json',
+    );
+    expect(made.err).not.toContain('fault');
+    expect(wrote).toEqual(['f.json']);
+    const fitting = readFitting(text('f.json'));
+    expect(fitting.on).toBe('2026-03-01');
+    expect(fitting.body.readings['bust-girth']?.[0]).toMatchObject({ value: 952.5, on: '2026-03-01' });
+    const checked = await run('check', 'f.json', '--json');
+    const { girths, seams } = checked.json<{
+      girths: { girth: number | null; target: number | null }[];
+      seams: { difference: number }[];
+    }>();
+    const planned = girths.filter((g) => g.girth !== null && g.target !== null);
+    expect(planned.length).toBeGreaterThanOrEqual(2);
+    for (const g of planned) expect(g.girth!).toBeWithinMm(g.target!, 3);
+    for (const s of seams) expect(s.difference).toBeWithinMm(0, 1.5);
+  });
+
+  it('the same inputs make the same bytes', async () => {
+    const first = world({ 'anna.csv': ANNA });
+    const second = world({ 'anna.csv': ANNA });
+    for (const w of [first, second])
+      await w.run('make', '--body', 'anna.csv', '--pattern', 'a-line-skirt', '--out', 'f.json');
+    expect(first.text('f.json')).toBe(second.text('f.json'));
+  });
+});
+
+describe('what can’t be used is told with its place, exit 2, and nothing is written', () => {
+  const good = { 'anna.csv': ANNA, 'chart.csv': CHART };
+  it.each<[string, Record<string, string>, string[], string]>([
+    [
+      'a broken value',
+      { 'anna.csv': ANNA.replace('37 1/2', '37 1/7') },
+      ['make', '--body', 'anna.csv', '--pattern', 'stage-bodice', '--out', 'f.json'],
+      'anna.csv, row 2, column 2 (value): 1/7',
+    ],
+    [
+      'an unknown measure',
+      { 'anna.csv': ANNA.replace('waist-girth', 'wiast-girth') },
+      ['plan', '--body', 'anna.csv', '--chart', 'chart.csv'],
+      'anna.csv, row 3, column 1 (measure): "wiast-girth" is not a measure known here; did you mean waist-girth?',
+    ],
+    [
+      'a chart of words',
+      { 'chart.csv': CHART.replace('34,36,38', '34,x,38') },
+      ['plan', '--body', 'anna.csv', '--chart', 'chart.csv'],
+      'chart.csv, row 2, column 5 (14)',
+    ],
+    [
+      'a broken document',
+      { 'p.json': '{"format":"pintrue-pattern",\n"version":1,}' },
+      ['make', '--body', 'anna.csv', '--pattern', 'p.json', '--out', 'f.json'],
+      'p.json, row 2, column 13',
+    ],
+    [
+      'another document',
+      { 'p.json': '{"format":"pintrue-body","version":1}' },
+      ['make', '--body', 'anna.csv', '--pattern', 'p.json', '--out', 'f.json'],
+      'p.json, format',
+    ],
+    [
+      'a missing file',
+      {},
+      ['plan', '--body', 'nobody.csv', '--chart', 'chart.csv'],
+      'nobody.csv: there is no such file',
+    ],
+    ['a missing option', {}, ['plan', '--chart', 'chart.csv'], '--body is missing'],
+    ['a misspelt option', {}, ['plan', '--bdy', 'anna.csv'], "Unknown option '--bdy'"],
+    ['a misspelt verb', {}, ['paln'], 'did you mean plan'],
+    [
+      'no unit',
+      {},
+      ['plan', '--body', 'anna.csv', '--chart', 'chart.csv', '--ease', 'waist=2'],
+      'write the unit too',
+    ],
+    [
+      'an unknown level',
+      {},
+      ['plan', '--body', 'anna.csv', '--chart', 'chart.csv', '--ease', 'wiast=2in'],
+      'did you mean waist',
+    ],
+    [
+      'too many seams',
+      {},
+      ['plan', '--body', 'anna.csv', '--chart', 'chart.csv', '--seams', '0'],
+      'from 1 to 40',
+    ],
+    ['an unknown sample', {}, ['samples', 'crown', '--out', 'x.json'], 'There is no sample "crown"'],
+    [
+      'chart and pattern at once',
+      {},
+      ['plan', '--body', 'anna.csv', '--chart', 'chart.csv', '--pattern', 'knit-tee'],
+      'not both',
+    ],
+  ])('%s', async (_name, files, argv, message) => {
+    const { run, wrote } = world({ ...good, ...files });
+    const { code, out, err } = await run(...argv);
+    expect(err).toContain(message);
+    expect(code).toBe(EXIT.input);
+    expect(out).toBe('');
+    expect(wrote).toEqual([]);
+  });
+});
+
+describe('help', () => {
+  it('lists the verbs, and the options of one', async () => {
+    const { run } = world();
+    expect((await run()).out).toContain('pintrue VERB');
+    expect((await run('help', 'plan')).out).toContain('--seams');
+    expect((await run('make', '--help')).out).toContain('pintrue make --body FILE');
+  });
+});
