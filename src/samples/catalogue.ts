@@ -1,5 +1,6 @@
 import type { Pattern } from '../garment/index.ts';
 import { aLineSkirt } from './a-line-skirt/pattern.ts';
+import { chorusSmock } from './chorus-smock/pattern.ts';
 import { knitTee } from './knit-tee/pattern.ts';
 import { stageBodice } from './stage-bodice/pattern.ts';
 
@@ -28,6 +29,12 @@ const DRAFTS: readonly (Sample & { readonly draft: () => Pattern })[] = [
     name: 'Knit tee',
     about: 'Close, short-sleeved, for a knit; smaller than the body, with a neckband. Eight sizes.',
     draft: knitTee,
+  },
+  {
+    id: 'chorus-smock',
+    name: 'Chorus smock',
+    about: 'A child’s smock gathered to a yoke; no cords. Nine sizes by height.',
+    draft: chorusSmock,
   },
 ];
 

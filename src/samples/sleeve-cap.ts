@@ -42,6 +42,14 @@ export const KNIT_BACK: CapShape = {
   crown: 0.7,
 };
 
+/** Of a smock or shirt sleeve: both halves alike and shallow. */
+export const FLAT: CapShape = {
+  turnAt: { along: 0.42, up: 0.4 },
+  steeper: 1.36,
+  hollow: 0.66,
+  crown: 0.72,
+};
+
 /** No cap leans outwards over its arm, degrees. */
 const STEEPEST = 86;
 
