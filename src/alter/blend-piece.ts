@@ -1,9 +1,9 @@
-import { stretchPath } from '../garment/index.ts';
+import { ON_OUTLINE_MM, placeOnEdge, stretchPath } from '../garment/index.ts';
 import type { DrawnPiece, Edge, InnerLine, NestedPiece } from '../garment/index.ts';
 import {
   distance,
   lerp,
-  nearestPlace,
+  pathAt,
   pathEnd,
   pathIsStraight,
   pathStart,
@@ -16,8 +16,6 @@ import type { BlendedEdge } from './blend-edge.ts';
 import { sizeOfLevel } from './blend-size.ts';
 import type { SizeField } from './blend-size.ts';
 
-/** A line's end this near to the outline was drawn to it and stays on it. */
-const ON_OUTLINE_MM = 0.5;
 /** A dart-point mark this near to its dart's point goes with it (it is usually punched short of the bust point). */
 const DART_MARK_MM = 60;
 
@@ -114,8 +112,11 @@ function blendLine(
 ): InnerLine<'one'> {
   const count = line.path.length;
   // A level that no edge knows of (an upper arm below the underarm) has no size of its own to offer: its line goes with the outline there.
-  const known = piece.edges.some((e) => e.from === line.level || e.crossings.some((c) => c.level === line.level));
-  const size = line.level !== undefined && known ? sizeOfLevel(field, line.level) : sizeAtHeight(piece, line, field);
+  const known = piece.edges.some(
+    (e) => e.from === line.level || e.crossings.some((c) => c.level === line.level),
+  );
+  const size =
+    line.level !== undefined && known ? sizeOfLevel(field, line.level) : sizeAtHeight(piece, line, field);
   const path = pathAtSize(line.path, size);
   // A grainline stays as the maker set it: straight and parallel to the threads.
   if (line.kind === 'grain') return { ...line, path };
@@ -125,38 +126,57 @@ function blendLine(
   // One size throughout: the line ends where the maker drew it.
   if (uniform) return { ...line, path };
   const printed = Math.min(count - 1, Math.max(0, Math.round(size)));
-  const start =
-    onOutline(piece, pathStart(line.path[printed]!), printed, line.level, blended) ?? pathStart(path);
-  const end = onOutline(piece, pathEnd(line.path[printed]!), printed, line.level, blended) ?? pathEnd(path);
+  const drawn = line.path[printed]!;
+  const start = onOutline(piece, drawn, 'start', printed, line.level, blended) ?? pathStart(path);
+  const end = onOutline(piece, drawn, 'end', printed, line.level, blended) ?? pathEnd(path);
   return { ...line, path: stretchPath(path, start, end) };
 }
 
 /** Where a line's end that lies on the outline of a printed size lies on the blended outline; undefined when it lies inside. */
 function onOutline(
   piece: NestedPiece,
-  point: Point,
+  line: Path,
+  end: 'start' | 'end',
   printed: number,
   level: string | undefined,
   blended: readonly BlendedEdge[],
 ): Point | undefined {
-  let best: { i: number; place: PathPlace; distance: number } | undefined;
-  for (let i = 0; i < piece.edges.length; i++) {
-    const edge = piece.edges[i]!;
-    const near = nearestPlace(edge.path[printed]!, point);
-    if (near.distance > ON_OUTLINE_MM) continue;
-    // At a corner of the line's own level the corner is the place, whichever of its two edges is nearer by a hair.
-    if (
-      level !== undefined &&
-      edge.from === level &&
-      distance(pathStart(edge.path[printed]!), point) <= ON_OUTLINE_MM
-    ) {
-      return pathStart(blended[i]!.edge.path);
-    }
-    if (!best || near.distance < best.distance) best = { i, place: near.place, distance: near.distance };
+  const [point, towards] =
+    end === 'start' ? [pathStart(line), pathEnd(line)] : [pathEnd(line), pathStart(line)];
+  if (level !== undefined) {
+    const noted = levelPoint(piece, point, printed, level, blended);
+    if (noted) return noted;
   }
+  let best: { i: number; place: PathPlace; distance: number } | undefined;
+  piece.edges.forEach((edge, i) => {
+    const near = placeOnEdge(edge.path[printed]!, point, towards);
+    if (near && (!best || near.distance < best.distance)) best = { i, ...near };
+  });
   if (!best) return undefined;
   const { edge, place } = blended[best.i]!;
   return placePoint(edge.path, place(best.place));
+}
+
+/** The corner or noted crossing of that level at the point of the printed size, on the blended outline. */
+function levelPoint(
+  piece: NestedPiece,
+  point: Point,
+  printed: number,
+  level: string,
+  blended: readonly BlendedEdge[],
+): Point | undefined {
+  for (const [i, edge] of piece.edges.entries()) {
+    const path = edge.path[printed]!;
+    if (edge.from === level && distance(pathStart(path), point) <= ON_OUTLINE_MM) {
+      return pathStart(blended[i]!.edge.path);
+    }
+    const k = edge.crossings.findIndex((c) => c.level === level);
+    if (k >= 0 && distance(pathAt(path, edge.crossings[k]!.at[printed]!), point) <= ON_OUTLINE_MM) {
+      const now = blended[i]!.edge;
+      return pathAt(now.path, now.crossings[k]!.at);
+    }
+  }
+  return undefined;
 }
 
 /** Size for a line without a level: between the levels above and below its middle, by height. */

@@ -1,6 +1,7 @@
 import type { DrawnPiece, EdgeRef, Follower, Garment, Knot, Moves, PieceId } from '../garment/index.ts';
 import { edgeKnots, knotField } from '../garment/index.ts';
 import {
+  SAME_MM,
   lengthAtPlace,
   nearestPlace,
   pathEnd,
@@ -46,6 +47,12 @@ function followMoves(parent: DrawnPiece, own: DrawnPiece, follower: Follower, ma
     const end = made.corners.get((p + 1) % parent.edges.length) ?? NOWHERE;
     const given = made.inner.get(source.id) ?? [];
     if (still(start) && still(end) && given.every((k) => still(k.by))) continue;
+    if (samePath(edge.path, source.path)) {
+      setOnce(corners, i, start);
+      setOnce(corners, (i + 1) % n, end);
+      inner.set(edge.id, given);
+      continue;
+    }
     const whole = pathLength(source.path);
     const field = knotField(whole, edgeKnots(start, end, given));
     const moveAt = (point: Point): Point =>
@@ -62,6 +69,11 @@ function followMoves(parent: DrawnPiece, own: DrawnPiece, follower: Follower, ma
   }
   return { corners, inner };
 }
+
+/** In register: the follower repeats the whole edge, point for point. */
+const samePath = (a: Path, b: Path): boolean =>
+  a.length === b.length &&
+  a.every((p, i) => Math.abs(p.x - b[i]!.x) <= SAME_MM && Math.abs(p.y - b[i]!.y) <= SAME_MM);
 
 function setOnce(corners: Map<number, Point>, index: number, by: Point): void {
   const had = corners.get(index);

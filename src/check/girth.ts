@@ -77,23 +77,32 @@ export function widthAt(piece: DrawnPiece, level: Level): number | null {
   return width;
 }
 
-const measuredNests = new WeakMap<Pattern, Readonly<Record<Level, readonly (number | null)[]>>>();
+const measuredNests = new WeakMap<Pattern, Readonly<Record<Level, readonly Girth[]>>>();
 
-/** Finished girths of every size as the pieces give them, by level; null for a size that cannot be measured. Levels without pieces are left out. */
-export function measureNest(pattern: Pattern): Readonly<Record<Level, readonly (number | null)[]>> {
+/** Every level's girth with its parts in every size of the nest, measured once. Levels without pieces are left out. */
+export function nestGirths(pattern: Pattern): Readonly<Record<Level, readonly Girth[]>> {
   const known = measuredNests.get(pattern);
   if (known) return known;
-  const out: Record<Level, (number | null)[]> = {};
-  const levels = pattern.levels.filter((l) => l.pieces.length > 0);
+  const out: Record<Level, Girth[]> = {};
   pattern.chart.sizes.forEach((_, size) => {
     const garment = garmentAtSize(pattern, size);
-    for (const { level } of levels) {
+    for (const { level } of pattern.levels) {
       const girth = girthAt(garment, level);
-      (out[level] ??= []).push(girth && girth.missing.length === 0 ? girth.girth : null);
+      if (girth) (out[level] ??= []).push(girth);
     }
   });
   measuredNests.set(pattern, out);
   return out;
+}
+
+/** Finished girths of every size as the pieces give them, by level; null for a size that cannot be measured. Levels without pieces are left out. */
+export function measureNest(pattern: Pattern): Readonly<Record<Level, readonly (number | null)[]>> {
+  return Object.fromEntries(
+    Object.entries(nestGirths(pattern)).map(([level, sizes]) => [
+      level,
+      sizes.map((girth) => (girth.missing.length === 0 ? girth.girth : null)),
+    ]),
+  );
 }
 
 /** Length of the line inside the outline: between each two neighbouring hits it is in or out as its middle is. */
@@ -127,9 +136,23 @@ function straightRuler(path: Path): Ruler | null {
   if (!(length > 0)) return null;
   const ux = (q.x - p.x) / length;
   const uy = (q.y - p.y) / length;
+  // Most edges lie wholly above or below; their control points say so at once.
+  const besides = (edge: Path): boolean => {
+    let low = Infinity;
+    let high = -Infinity;
+    for (const c of edge) {
+      const across = (c.y - p.y) * ux - (c.x - p.x) * uy;
+      if (across < low) low = across;
+      if (across > high) high = across;
+    }
+    return low > ONE_HIT_MM || high < -ONE_HIT_MM;
+  };
   return {
     length,
-    meet: (edge) => pathLineIntersections(edge, p, q).map((m) => m.along * length),
+    meet: (edge) => {
+      if (besides(edge)) return [];
+      return pathLineIntersections(edge, p, q).map((m) => m.along * length);
+    },
     at: (along) => ({ x: p.x + ux * along, y: p.y + uy * along }),
     nearest: (point) => {
       const x = point.x - p.x;

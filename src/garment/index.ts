@@ -25,3 +25,4 @@ export { readPattern, writePattern } from './pattern-reader.ts';
 export { readBody, readFitting, writeBody, writeFitting, type BodyDocument } from './fitting-reader.ts';
 export { writeJson } from './write-json.ts';
 export * from './reshape.ts';
+export * from './on-outline.ts';

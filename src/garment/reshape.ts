@@ -1,11 +1,11 @@
 import {
   CURVE_MM,
+  SAME_MM,
   cubicCount,
   distance,
   lengthAtPlace,
   linePath,
   monotone,
-  nearestPlace,
   pathEnd,
   pathIsStraight,
   pathLength,
@@ -16,6 +16,7 @@ import {
   shareAtPlace,
 } from '../geometry/index.ts';
 import type { Monotone, Path, PathPlace, Point } from '../geometry/index.ts';
+import { ON_OUTLINE_MM, placeOnEdge } from './on-outline.ts';
 import type { DrawnPiece, Edge, EdgeId, InnerLine } from './piece.ts';
 
 /** How far a place on an edge moves. `at`: share (0..1) of the edge's arc length before the move. */
@@ -60,8 +61,6 @@ export function edgeKnots(start: Point, end: Point, inner: readonly Knot[]): rea
 }
 
 const NOWHERE: Point = { x: 0, y: 0 };
-/** An inner line's end this near to the outline was drawn to it and stays on it. */
-const ON_OUTLINE_MM = 0.5;
 /** Knots nearer than this share of the edge to one another are one. */
 const ONE_KNOT = 1e-9;
 
@@ -191,44 +190,29 @@ function followOutline(
 ): InnerLine<'one'> {
   const a = pathStart(line.path);
   const d = pathEnd(line.path);
-  const start = newPlaceOf(piece, a, moved);
-  const end = newPlaceOf(piece, d, moved);
+  const start = newPlaceOf(piece, a, d, moved);
+  const end = newPlaceOf(piece, d, a, moved);
   if (!start && !end) return line;
   return { ...line, path: stretchPath(line.path, start ?? a, end ?? d) };
 }
 
 /** Where a point on the old outline lies on the new one; undefined inside the piece or where the outline there did not move. */
-function newPlaceOf(piece: DrawnPiece, point: Point, moved: readonly (Moved | null)[]): Point | undefined {
+function newPlaceOf(
+  piece: DrawnPiece,
+  point: Point,
+  towards: Point,
+  moved: readonly (Moved | null)[],
+): Point | undefined {
   let best = ON_OUTLINE_MM;
   let found: Point | undefined;
   piece.edges.forEach((edge, i) => {
-    if (!nearBox(edge.path, point)) return;
-    const near = nearestPlace(edge.path, point);
+    const near = placeOnEdge(edge.path, point, towards);
     // At a corner of two edges the one that moved decides: both have the same new corner.
-    if (near.distance > best + (moved[i] ? ONE_KNOT : -ONE_KNOT)) return;
+    if (!near || near.distance > best + (moved[i] ? SAME_MM : -SAME_MM)) return;
     best = Math.min(best, near.distance);
     found = moved[i]?.to(near.place);
   });
   return found && distance(found, point) > 0 ? found : undefined;
-}
-
-function nearBox(path: Path, point: Point): boolean {
-  let minX = Infinity;
-  let minY = Infinity;
-  let maxX = -Infinity;
-  let maxY = -Infinity;
-  for (const p of path) {
-    if (p.x < minX) minX = p.x;
-    if (p.x > maxX) maxX = p.x;
-    if (p.y < minY) minY = p.y;
-    if (p.y > maxY) maxY = p.y;
-  }
-  return (
-    point.x >= minX - ON_OUTLINE_MM &&
-    point.x <= maxX + ON_OUTLINE_MM &&
-    point.y >= minY - ON_OUTLINE_MM &&
-    point.y <= maxY + ON_OUTLINE_MM
-  );
 }
 
 /** The path moved so that it starts and ends at the given points, what lies between going along in proportion. */

@@ -1,6 +1,6 @@
 import type { Body, Fabric, Level, Pattern, Plan, PlanChoices } from '../garment/index.ts';
 import { garmentAtSize } from '../garment/index.ts';
-import { girthAt, measureNest, widthAt, timesCut } from '../check/index.ts';
+import { girthAt, measureNest, nestGirths, timesCut } from '../check/index.ts';
 import { planFit } from '../fit/index.ts';
 import type { Opening, PlanInput } from '../fit/index.ts';
 import { pathLength, pathStart } from '../geometry/index.ts';
@@ -18,25 +18,17 @@ function complete(nest: Readonly<Record<Level, readonly (number | null)[]>>): Ro
 
 /** What of each measured girth lies in front, by the names of the pieces; levels with a piece that is neither are left out. */
 function measuredFront(pattern: Pattern): Rows {
+  const named = new Map(pattern.pieces.map((p) => [p.id, `${p.id} ${p.name}`]));
+  const isFront = (id: string): boolean => /front/i.test(named.get(id) ?? '');
+  const isBack = (id: string): boolean => /back/i.test(named.get(id) ?? '');
   const out: Record<Level, number[]> = {};
-  for (const { level, pieces } of pattern.levels) {
-    const sides = pieces.map((id) => {
-      const words = `${id} ${pattern.pieces.find((p) => p.id === id)?.name ?? ''}`;
-      return /front/i.test(words) !== /back/i.test(words);
-    });
-    const front = pieces.filter((id) =>
-      /front/i.test(`${id} ${pattern.pieces.find((p) => p.id === id)?.name ?? ''}`),
+  for (const [level, sizes] of Object.entries(nestGirths(pattern))) {
+    const parts = sizes[0]!.parts.map((p) => p.piece);
+    if (sizes.some((s) => s.missing.length > 0) || parts.some((id) => isFront(id) === isBack(id))) continue;
+    if (parts.every(isFront) || !parts.some(isFront)) continue;
+    out[level] = sizes.map((s) =>
+      s.parts.filter((p) => isFront(p.piece)).reduce((sum, p) => sum + p.width * p.times, 0),
     );
-    if (pieces.length === 0 || sides.includes(false) || front.length === 0 || front.length === pieces.length)
-      continue;
-    out[level] = pattern.chart.sizes.map((_, size) => {
-      const garment = garmentAtSize(pattern, size);
-      return front.reduce((sum, id) => {
-        const piece = garment.pieces.find((p) => p.id === id);
-        return sum + (piece ? (widthAt(piece, level) ?? NaN) * timesCut(piece) : NaN);
-      }, 0);
-    });
-    if (out[level]!.some((v) => !Number.isFinite(v))) delete out[level];
   }
   return out;
 }
