@@ -1,7 +1,7 @@
 import { cubicCount, cubicOf, cubicPart, straightCubic } from './cubic.ts';
-import { SAME_MM, STORED_MM } from './tolerance.ts';
+import { SAME_MM } from './tolerance.ts';
 import type { Motion, Path, PathPlace, Point } from './types.ts';
-import { cross, distance, dot, length, sub } from './vector.ts';
+import { distance, dot, sub } from './vector.ts';
 
 /** First point of the path. */
 export const pathStart = (path: Path): Point => path[0]!;
@@ -16,18 +16,6 @@ export function polylinePath(points: readonly Point[]): Path {
   const out: Point[] = [points[0]!];
   for (let i = 1; i < points.length; i++) out.push(...straightCubic(points[i - 1]!, points[i]!).slice(1));
   return out;
-}
-
-/** Does the path run straight from its start to its end: every control within STORED_MM / 10 of the chord, and never turning back? */
-export function pathIsStraight(path: Path): boolean {
-  const chord = sub(pathEnd(path), pathStart(path));
-  const size = length(chord);
-  const stray = (STORED_MM / 10) * size;
-  for (let i = 1; i < path.length; i++) {
-    if (dot(sub(path[i]!, path[i - 1]!), chord) < 0) return false;
-    if (Math.abs(cross(sub(path[i]!, path[0]!), chord)) > stray) return false;
-  }
-  return true;
 }
 
 /** The same curve walked from its end. */
