@@ -240,6 +240,92 @@ describe('samples, make and check', () => {
   });
 });
 
+describe('alter, true and seams', () => {
+  const fresh = async () => {
+    const w = world({ 'anna.csv': ANNA });
+    await w.run('make', '--body', 'anna.csv', '--pattern', 'stage-bodice', '--out', 'f.json');
+    return w;
+  };
+  interface StepJson {
+    step: { id: string };
+    touched: string[];
+    seams: { seam: string; before: [number, number]; after: [number, number] }[];
+  }
+
+  it('lists the alterations and explains one', async () => {
+    const { run } = world();
+    expect((await run('alter', '--json')).json<{ id: string }[]>().map((a) => a.id)).toContain(
+      'length-above-waist',
+    );
+    expect((await run('alter', 'length-above-waist')).out).toContain('at centre back');
+  });
+
+  it('shortens above the waist: the slanting side seam loses 20 mm (to 1 mm), in shell and lining alike', async () => {
+    const { run, text } = await fresh();
+    const { json, code } = await run(
+      'alter',
+      'f.json',
+      'length-above-waist',
+      'back=-20mm',
+      'front=-20mm',
+      '--out',
+      'g.json',
+      '--json',
+    );
+    expect(code).toBe(EXIT.fine);
+    const { seams, touched } = json<StepJson>();
+    for (const id of ['side', 'side-lining']) {
+      const side = seams.find((s) => s.seam === id)!;
+      expect(side.before[0] - side.after[0], id).toBeWithinMm(20, 1);
+    }
+    expect(touched).toContain('front-side-lining');
+    expect(readFitting(text('g.json')).steps.map((s) => s.kind)).toEqual(['true', 'alter']);
+    // Taken back, the fitting is what it was.
+    await run('alter', 'g.json', '--remove', 'alter-1', '--out', 'h.json');
+    expect(text('h.json')).toBe(text('f.json'));
+  });
+
+  it('only shows without --out; and trues as one step', async () => {
+    const { run, wrote, text } = await fresh();
+    await run('alter', 'f.json', 'length-above-waist', 'back=-20mm');
+    expect(wrote).toEqual(['f.json']);
+    expect((await run('true', 'f.json', '--keep', 'side=a', '--out', 'g.json')).code).toBe(EXIT.fine);
+    expect(readFitting(text('g.json')).steps.at(-1)).toEqual({
+      id: 'true-2',
+      kind: 'true',
+      keep: { side: 'a' },
+    });
+  });
+
+  it('walks the seams of a fitting and of a printed size', async () => {
+    const { run } = await fresh();
+    for (const argv of [['f.json'], ['p.json', '--size', '104']]) {
+      await run('samples', 'stage-bodice', '--out', 'p.json');
+      const { seams } = (await run('seams', ...argv, '--json')).json<{
+        seams: { seam: string; a: number; difference: number }[];
+      }>();
+      const side = seams.find((s) => s.seam === 'side')!;
+      expect(side.a).toBeGreaterThan(200);
+      expect(side.difference).toBeWithinMm(0, 0.5);
+    }
+  });
+
+  it.each([
+    [['alter', 'f.json', 'length-above-wiast', 'back=1in'], 'did you mean length-above-waist'],
+    [['alter', 'f.json', 'length-above-waist', 'bck=1in'], 'takes back, front, side'],
+    [['alter', 'f.json', 'length-above-waist', 'back=1m'], 'must lie between'],
+    [['alter', 'f.json', '--remove', 'alter-9'], 'There is no step "alter-9"'],
+    [['true', 'f.json', '--seam', 'sied'], 'There is no seam "sied"'],
+    [['seams', 'f.json', '--size', '88'], 'A fitting has its own sizes'],
+  ])('%j is told', async (argv, message) => {
+    const { run, wrote } = await fresh();
+    const { code, err } = await run(...argv);
+    expect(err).toContain(message);
+    expect(code).toBe(EXIT.input);
+    expect(wrote).toEqual(['f.json']);
+  });
+});
+
 describe('what can’t be used is told with its place, exit 2, and nothing is written', () => {
   const good = { 'anna.csv': ANNA, 'chart.csv': CHART };
   it.each<[string, Record<string, string>, string[], string]>([

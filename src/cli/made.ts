@@ -1,7 +1,7 @@
 import { LEVELS, writeLength, type Finding, type Fitting } from '../garment/index.ts';
 import type { Made } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
-import { table } from './words.ts';
+import { hundredths, table } from './words.ts';
 
 const CAUTION: Readonly<Record<string, string>> = {
   'child-drawstring':
@@ -42,7 +42,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
     '',
     table(['level', 'size', 'pieces measure', 'target'], rows),
     '',
-    `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${(Math.round(worst * 100) / 100).toFixed(2)} mm.`,
+    `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
     ...steps.map((s) => `step ${s.id}: ${s.sentence}`),
     ...cautionsOf(fitting),
     ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),

@@ -17,6 +17,11 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
     .join('\n');
 }
 
+/** A difference in mm with two decimals; what rounds to nothing has no sign. */
+export function hundredths(mm: number): string {
+  return `${(Math.round(mm * 100) / 100 || 0).toFixed(2)} mm`;
+}
+
 const RANK = { error: 0, warning: 1, note: 2 } as const;
 
 /** Findings, worst first, one a line: `warning [sizes-far-apart] …`. Empty text without any. */

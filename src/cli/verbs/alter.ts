@@ -1,0 +1,144 @@
+import {
+  alterationOf,
+  CATALOGUE,
+  GROUPS,
+  readParams,
+  type Alteration,
+  type Param,
+} from '../../alter/index.ts';
+import { nearestWord, say, writeFitting, type ParamValue } from '../../garment/index.ts';
+import { make } from '../../pipeline/index.ts';
+import { loadFitting } from '../load.ts';
+import { tellMade } from '../made.ts';
+import { lengthWord, shareOption, textOption } from '../option.ts';
+import { addStep, freshId } from '../step.ts';
+import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
+import { table } from '../words.ts';
+
+function list(): Answer {
+  const rows = GROUPS.flatMap((group) =>
+    CATALOGUE.filter((a) => a.group === group).map((a) => [group, a.id, a.name, a.when]),
+  );
+  const json = CATALOGUE.map(({ id, group, name, when, source, params }) => ({
+    id,
+    group,
+    name,
+    when,
+    source,
+    params,
+  }));
+  return { json, text: table(['', 'id', 'alteration', 'when'], rows), findings: [] };
+}
+
+function sayParam(p: Param): string {
+  if (p.kind === 'length')
+    return `a length from ${say(p.min)} to ${say(p.max)}${p.blank === undefined ? `, ${say(p.default)} when not given` : `, ${p.blank} when not given`}${p.limit === undefined ? '' : `; usually at most ${say(p.limit.most)}`}`;
+  if (p.kind === 'angle') return `degrees from ${p.min} to ${p.max}, ${p.default} when not given`;
+  if (p.kind === 'share')
+    return `a share from ${p.min * 100} % to ${p.max * 100} %, ${p.default * 100} % when not given`;
+  if (p.kind === 'choice') return `${p.choices.map((c) => c.id).join(', ')}; ${p.default} when not given`;
+  return `the ${p.kind}, by its id; the first that fits when not given`;
+}
+
+function describe(a: Alteration): Answer {
+  const text = [
+    `${a.name} (${a.id})`,
+    a.when,
+    '',
+    ...a.params.map((p) => `  ${p.id}  ${p.name}: ${sayParam(p)}`),
+    '',
+    `Also changes: ${a.reach.join(', ')}.`,
+    `Source: ${a.source}.`,
+  ].join('\n');
+  return {
+    json: {
+      id: a.id,
+      group: a.group,
+      name: a.name,
+      when: a.when,
+      source: a.source,
+      params: a.params,
+      reach: a.reach,
+    },
+    text,
+    findings: [],
+  };
+}
+
+function entryNamed(id: string): Alteration {
+  const found = alterationOf(id);
+  if (found !== undefined) return found;
+  const near = nearestWord(
+    id,
+    CATALOGUE.map((a) => a.id),
+  );
+  throw new UsageError(
+    `There is no alteration "${id}"${near === null ? '' : `; did you mean ${near}`}. pintrue alter lists them.`,
+  );
+}
+
+function readValue(a: Alteration, word: string): readonly [string, ParamValue] {
+  const at = word.indexOf('=');
+  const [id, value] = at === -1 ? [word, ''] : [word.slice(0, at), word.slice(at + 1)];
+  const param = a.params.find((p) => p.id === id);
+  if (param === undefined || value === '')
+    throw new UsageError(`Amounts read name=value; ${a.id} takes ${a.params.map((p) => p.id).join(', ')}.`);
+  if (param.kind === 'length') return [id, lengthWord(value, id, true)];
+  if (param.kind === 'share') return [id, shareOption({ [id]: value }, id)!];
+  if (param.kind !== 'angle') return [id, value];
+  const degrees = /^-?\d+([.,]\d+)?\s*(°|deg|degrees)?$/i.test(value)
+    ? Number.parseFloat(value.replace(',', '.'))
+    : Number.NaN;
+  if (!Number.isFinite(degrees)) throw new UsageError(`${id} should be degrees, not "${value}".`);
+  return [id, degrees];
+}
+
+async function remove({ options, io }: Call, file: string, id: string): Promise<Answer> {
+  const fitting = await loadFitting(io, file);
+  if (!fitting.steps.some((s) => s.id === id))
+    throw new UsageError(
+      `There is no step "${id}"; there are ${fitting.steps.map((s) => s.id).join(', ') || 'none'}.`,
+    );
+  const shorter = { ...fitting, steps: fitting.steps.filter((s) => s.id !== id) };
+  const made = make(shorter);
+  const out = textOption(options, 'out');
+  if (out !== undefined) await io.writeFile(out, writeFitting(shorter));
+  return tellMade(shorter, made, [], out);
+}
+
+export const alter: Verb = {
+  name: 'alter',
+  usage: [
+    'alter',
+    'alter ALTERATION',
+    'alter FITTING.json ALTERATION name=amount … [--out FITTING.json]',
+    'alter FITTING.json --remove STEP [--out FITTING.json]',
+  ],
+  about: 'list the alterations, make one on the whole garment, or take one back',
+  options: { out: { type: 'string' }, remove: { type: 'string' }, note: { type: 'string' } },
+  explain: {
+    out: 'the fitting to write (may be the same file); without it the change is only shown',
+    remove: 'STEP  the step to take back',
+    note: 'anything to keep with the step',
+  },
+  run: async (call) => {
+    const [first, second, ...amounts] = call.words;
+    const gone = textOption(call.options, 'remove');
+    if (first === undefined) return list();
+    if (gone !== undefined) return remove(call, first, gone);
+    if (second === undefined) return describe(entryNamed(first));
+    const entry = entryNamed(second);
+    const params = Object.fromEntries(amounts.map((word) => readValue(entry, word)));
+    readParams(entry, params);
+    const fitting = await loadFitting(call.io, first);
+    const note = textOption(call.options, 'note');
+    const step = {
+      id: freshId(fitting, 'alter'),
+      kind: 'alter' as const,
+      entry: entry.id,
+      params,
+      ...(note === undefined ? {} : { note }),
+    };
+    return addStep(fitting, step, textOption(call.options, 'out'), call.io);
+  },
+};
