@@ -8,7 +8,8 @@ const FLAT_MM = 0.002;
 export function pointsAtShares(path: Path, shares: readonly number[]): Point[] {
   const line = pathFlatten(path, FLAT_MM);
   const along = [0];
-  for (let i = 1; i < line.length; i++) along.push(along[i - 1]! + Math.hypot(line[i]!.x - line[i - 1]!.x, line[i]!.y - line[i - 1]!.y));
+  for (let i = 1; i < line.length; i++)
+    along.push(along[i - 1]! + Math.hypot(line[i]!.x - line[i - 1]!.x, line[i]!.y - line[i - 1]!.y));
   const total = along.at(-1)!;
   let i = 1;
   return shares.map((share) => {

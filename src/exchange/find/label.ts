@@ -14,15 +14,21 @@ export interface PieceLabel {
 
 /** Words that stand on pieces without being their names. */
 const NOT_A_NAME =
-  /\b(cut\b|fold\b|grain|length|short|size|page|tile|mm\b|cm\b|inch|square|test|scale|place|notch|dart\b|allowance|copyright|©|row\b|column|waist line|hip line|bust line|level|here\b|x\s*\d)/i;
+  /\b(cut\b|fold\b|grain|\blength\b|lengthen|shorten|size|page|tile|mm\b|cm\b|inch|square|test|scale|place|notch|dart\b|allowance|copyright|©|row\b|column|here\b|x\s*\d)/i;
 
-/** Reads the words that stand inside a piece: its name (the largest that names something), how many to cut, of what, on the fold or not. */
-export function readLabel(ring: Ring, texts: readonly DrawnText[]): PieceLabel {
-  const inside = texts.filter((text) => ringContains(ring, middle(text)));
+/** Names of body levels stand beside their lines. */
+const LEVEL =
+  /^(?:upper |under |high )?-?(?:bust|chest|waist|hip|arm|elbow|wrist|knee|crotch|thigh|hem)(?: ?line| level)?$/i;
+
+/** Reads the words that stand inside a piece, in any of its sizes: its name (the largest that names something), how many to cut, of what, on the fold or not. */
+export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): PieceLabel {
+  const inside = texts.filter((text) => rings.some((ring) => ringContains(ring, middle(text))));
   const words = inside.map((text) => text.text);
   const all = words.join(' \n ');
   const names = inside
-    .filter((text) => /\p{L}{3,}/u.test(text.text) && !NOT_A_NAME.test(text.text))
+    .filter(
+      (text) => /\p{L}{3,}/u.test(text.text) && !NOT_A_NAME.test(text.text) && !LEVEL.test(text.text.trim()),
+    )
     .toSorted((a, b) => b.size - a.size || b.at.y - a.at.y || a.at.x - b.at.x);
   const largest = names[0];
   // A name set in two lines of one height belongs together.

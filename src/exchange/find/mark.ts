@@ -91,11 +91,13 @@ export function findNotches(
   small: readonly Outline[],
 ): ProposedNotch[] {
   const found = edge.map((path, k) => ticksOn(path, [...bySize[k]!, ...shared], small));
-  const middle = found[Math.floor(found.length / 2)]!;
-  const length = Math.max(...found.map((list) => list.length));
-  const lead = middle.length === length ? middle : found.find((list) => list.length === length)!;
+  // The number most sizes agree on; what only a few show is a crossing line or a word, no notch.
+  const often = new Map<number, number>();
+  for (const list of found) often.set(list.length, (often.get(list.length) ?? 0) + 1);
+  const [length, same] = [...often].reduce((a, b) => (b[1] > a[1] ? b : a));
+  if (same * 2 < found.length) return [];
+  const lead = found.find((list) => list.length === length)!;
   return lead.map((notch, i) => {
-    const same = found.filter((list) => list.length === lead.length).length;
     return {
       at: found.map((list) => (list.length === lead.length ? list[i]!.at : nearestOf(list, notch.at))),
       count: Math.min(3, notch.count) as 1 | 2 | 3,
@@ -111,7 +113,7 @@ const nearestOf = (list: readonly { at: number }[], at: number): number => {
 
 /** The grainline: a straight line inside with arrow heads, or one said to be it; else upright as drawn. */
 export function findGrain(
-  ring: Ring,
+  rings: readonly Ring[],
   loose: readonly LooseRun[],
   small: readonly Outline[],
   texts: readonly DrawnText[],
@@ -120,8 +122,7 @@ export function findGrain(
   for (const run of loose) {
     const said = run.style.belongs?.part === 'line:grain';
     const long = pathLength(run.path);
-    if (!said && (long < 35 || !pathIsStraight(run.path) || !ringContains(ring, middleOf(run.path))))
-      continue;
+    if (!said && (long < 35 || !pathIsStraight(run.path) || !inAny(rings, middleOf(run.path)))) continue;
     const ends = [pathStart(run.path), pathEnd(run.path)];
     const heads = ends.filter((end) => hasHead(end, run, loose, small)).length;
     const words = texts.some(
@@ -162,6 +163,9 @@ function hasHead(end: Point, run: LooseRun, loose: readonly LooseRun[], small: r
   );
 }
 
+const inAny = (rings: readonly Ring[], point: Point): boolean =>
+  rings.some((ring) => ringContains(ring, point));
+
 const middleOf = (path: Path): Point => {
   const a = pathStart(path);
   const b = pathEnd(path);
@@ -183,7 +187,7 @@ const LEVEL_WORDS: readonly [RegExp, string][] = [
 
 /** What else is drawn inside: lengthen-or-shorten double lines, girth levels, fold and placement lines. */
 export function findLines(
-  ring: Ring,
+  rings: readonly Ring[],
   bySize: readonly (readonly LooseRun[])[],
   shared: readonly LooseRun[],
   texts: readonly DrawnText[],
@@ -192,7 +196,7 @@ export function findLines(
   const wanted = (run: LooseRun) =>
     run.path !== grain &&
     pathLength(run.path) > 20 &&
-    (run.style.belongs?.piece !== undefined || ringContains(ring, middleOf(run.path)));
+    (run.style.belongs?.piece !== undefined || inAny(rings, middleOf(run.path)));
   const own = bySize.map((runs) => runs.filter(wanted));
   const lines: { paths: Path[]; style: LooseRun }[] = shared
     .filter(wanted)

@@ -39,7 +39,7 @@ export function findPiece(
   const findings: Finding[] = [];
   const full = filled(outlines);
   const middle = full[Math.floor(full.length / 2)]!;
-  const largest = full.reduce((a, b) => (b.area > a.area ? b : a));
+  const rings = [...new Set(full)].map((outline) => outline.ring);
   const box = boxAround(full.map((outline) => outline.box));
   const named = middle.style.belongs?.piece;
   const mine = (path: Path, owner: string | undefined): boolean =>
@@ -50,7 +50,7 @@ export function findPiece(
   const bySize = around.sizes.map((_, k) => loose.filter((run) => around.sizeOf(run) === k));
   const shared = loose.filter((run) => around.sizeOf(run) < 0);
 
-  const label = readLabel(named === undefined ? largest.ring : boxRing(box), texts);
+  const label = readLabel(named === undefined ? rings : [boxRing(box)], texts);
   const name = label.name || named || `Piece ${number}`;
   const where = { piece: `piece-${number}` };
   const lacking = around.sizes.filter((_, k) => !outlines[k]).map((size) => size.label);
@@ -64,12 +64,8 @@ export function findPiece(
   }
   const aligned = alignCorners(full.map((outline) => outline.path));
   sayCorners(aligned.corners, aligned.dropped, name, where, around.sizes, findings);
-  const grain = findGrain(largest.ring, loose, small, texts);
-  const lines = withGrain(
-    findLines(largest.ring, bySize, shared, texts, grain.path),
-    grain,
-    around.sizes.length,
-  );
+  const grain = findGrain(rings, loose, small, texts);
+  const lines = withGrain(findLines(rings, bySize, shared, texts, grain.path), grain, around.sizes.length);
   const start = firstCorner(aligned.corners, middle);
   const corners = [...aligned.corners.slice(start), ...aligned.corners.slice(0, start)];
   const runs = full.map((outline, k) =>

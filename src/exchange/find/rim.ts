@@ -89,3 +89,36 @@ export function rimParts(rim: SeamChain, most: number): SeamChain[] {
   }
   return parts;
 }
+
+/**
+ * Walks over a fold or a centre seam: a piece cut on the fold goes on as its own mirror twin. From a rim that ends on a fold, there and back again; from
+ * one with a fold at both ends the whole ring, beginning at any of its edges. `twins`: edges sewn to their own mirror twin.
+ */
+export function foldedOut(rim: SeamChain, most: number, twins: ReadonlySet<SewnEdge>): SeamChain[] {
+  if (rim.ring) return [];
+  const first = rim.steps[0]!;
+  const last = rim.steps.at(-1)!;
+  // An edge sewn to its own twin is to its neighbours what a fold is.
+  const mirrored = (edge: SewnEdge, end: 0 | 1): boolean => {
+    const beyond = end === 0 ? edge.before : edge.next;
+    return edge.folds[end] || (beyond !== null && twins.has(beyond));
+  };
+  const startFold = mirrored(first.edge, first.backwards ? 1 : 0);
+  const endFold = mirrored(last.edge, last.backwards ? 0 : 1);
+  const back = (steps: readonly Step[]): Step[] =>
+    steps.toReversed().map((step) => ({ edge: step.edge, backwards: !step.backwards }));
+  const n = rim.steps.length;
+  if (startFold && endFold) {
+    if (2 * n > most) return [];
+    const whole = [...rim.steps, ...back(rim.steps)];
+    return whole.map((_, i) => ({ ring: true, steps: [...whole.slice(i), ...whole.slice(0, i)] }));
+  }
+  const chains: SeamChain[] = [];
+  for (let long = 1; long <= n && 2 * long <= most; long++) {
+    const head = rim.steps.slice(0, long);
+    const tail = rim.steps.slice(n - long);
+    if (startFold) chains.push({ ring: false, steps: [...back(head), ...head] });
+    if (endFold) chains.push({ ring: false, steps: [...tail, ...back(tail)] });
+  }
+  return chains;
+}

@@ -12,6 +12,8 @@ interface Walked {
   readonly lengths: readonly number[];
   readonly notches: readonly { readonly at: number; readonly count: number }[];
   readonly total: number;
+  /** Where one edge ends and the next begins. */
+  readonly joints: readonly number[];
   readonly angles: readonly [number, number];
   readonly folds: readonly [boolean, boolean];
   /** Start to end, grain upright; meaningless for a ring. */
@@ -24,12 +26,14 @@ function walk(chain: SeamChain): Walked {
   let along = 0;
   let rise = 0;
   const notches: { at: number; count: number }[] = [];
+  const joints: number[] = [];
   for (const { edge, backwards } of chain.steps) {
     const long = edge.lengths[m]!;
     for (const notch of backwards ? edge.notches.toReversed() : edge.notches) {
       notches.push({ at: along + (backwards ? long - notch.at : notch.at), count: notch.count });
     }
     along += long;
+    joints.push(along);
     rise += backwards ? -edge.chord.y : edge.chord.y;
   }
   const first = chain.steps[0]!;
@@ -40,6 +44,7 @@ function walk(chain: SeamChain): Walked {
     ),
     notches,
     total: along,
+    joints: joints.slice(0, -1),
     angles: [first.edge.angles[first.backwards ? 1 : 0], last.edge.angles[last.backwards ? 0 : 1]],
     folds: [first.edge.folds[first.backwards ? 1 : 0], last.edge.folds[last.backwards ? 0 : 1]],
     rise: rise / along,
@@ -118,8 +123,17 @@ function notchScore(p: Walked, q: Walked, times: number): { score: number; words
     used.add(k);
     met++;
   }
+  // A notch may also meet a seam on the other side: where one of its edges ends and the next begins.
+  const near = (at: number, joints: readonly number[]) =>
+    joints.some((joint) => Math.abs(joint - at) <= slack);
+  const lone = (own: Walked, other: Walked, taken: (i: number) => boolean) =>
+    own.notches.filter((notch, i) => !taken(i) && near((notch.at * other.total) / own.total, other.joints))
+      .length;
+  const atSeams =
+    q.joints.length > p.joints.length ? lone(p, q, () => false) : lone(q, p, (i) => used.has(i));
+  met = Math.min(Math.max(p.notches.length, q.notches.length), met + atSeams);
   const most = Math.max(p.notches.length, q.notches.length);
-  const least = Math.min(p.notches.length, q.notches.length);
+  const least = Math.min(p.notches.length + p.joints.length, q.notches.length + q.joints.length);
   if (least === 0) return { score: 0.42, words: 'only one side has notches' };
   return { score: met === 0 ? 0.05 : 0.3 + (0.7 * met) / most, words: `${met} of ${most} notches meet` };
 }

@@ -1,6 +1,6 @@
 import type { Cloth } from '../../garment/index.ts';
 import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
-import { rimParts, rims } from './rim.ts';
+import { foldedOut, rimParts, rims } from './rim.ts';
 import type { Settled } from './rim.ts';
 import { chainBackwards, chainRefs, sewnEdges, single } from './seam-edge.ts';
 import type { SeamChain, SewnEdge } from './seam-edge.ts';
@@ -13,6 +13,11 @@ const FIRST = 0.42;
 /** A rim is compared with at most this many edges at once. */
 const MOST_EDGES = 6;
 const ALTERNATIVES = 3;
+/** What a seam that would close a corner to a bag is worth, and one between two lower edges. */
+const BAG = 0.5;
+const HEMS = 0.75;
+/** Score of a centre edge taken to be sewn to its own twin. */
+const TWIN = 0.45;
 
 interface Candidate {
   readonly a: SeamChain;
@@ -80,56 +85,122 @@ function layerOf(cloth: Cloth, follower: ProposedFollower | undefined): Layer {
 function settleLayer(edges: readonly SewnEdge[]): { taken: Candidate[]; offered: Candidate[] } {
   const taken: Candidate[] = [];
   const offered: Candidate[] = [];
+  const twins = new Set<SewnEdge>();
   let open = [...edges];
-  for (;;) {
-    const candidates = allCandidates(open, taken);
+  for (let centres = false; ;) {
+    const candidates = allCandidates(open, taken, twins);
     if (taken.length === 0) offered.push(...candidates);
     const best = candidates.reduce<Candidate | null>(
       (top, one) => (!top || one.fit.score > top.fit.score + 1e-9 ? one : top),
       null,
     );
-    if (!best || best.fit.score < FIRST) {
-      offered.push(...candidates);
-      return { taken, offered };
+    if (best && best.fit.score >= FIRST) {
+      taken.push(best);
+      const used = new Set([...best.a.steps, ...best.b.steps].map((step) => step.edge));
+      open = open.filter((edge) => !used.has(edge));
+      continue;
     }
-    taken.push(best);
-    const used = new Set([...best.a.steps, ...best.b.steps].map((step) => step.edge));
-    open = open.filter((edge) => !used.has(edge));
+    offered.push(...candidates);
+    if (centres) return { taken, offered };
+    // Nothing else fits: the centre edges of mirrored pairs are sewn to their twins, which may close rims that still wait (a waist).
+    centres = true;
+    for (const edge of open.filter(isCentre)) {
+      twins.add(edge);
+      taken.push({
+        a: single(edge),
+        b: single(edge),
+        fit: {
+          score: TWIN,
+          extra: edge.lengths.map(() => 0),
+          evidence: 'the centre edge of a mirrored pair: sewn to its twin, or an opening',
+        },
+      });
+    }
+    open = open.filter((edge) => !twins.has(edge));
   }
 }
 
+/** An upright edge of a piece cut as a mirrored pair. */
+function isCentre(edge: SewnEdge): boolean {
+  const { piece, chord } = edge;
+  const m = Math.floor(edge.lengths.length / 2);
+  return (
+    piece.cut.mirrored &&
+    Math.abs(chord.y) > 0.7 * Math.hypot(chord.x, chord.y) &&
+    edge.lengths[m]! > 40 &&
+    edge.edges.every((one) => / side/.test(one.name))
+  );
+}
+
 /** All pairs of walks along open edges: parts of rims against one another, no edge on both sides. */
-function allCandidates(open: readonly SewnEdge[], settled: readonly Settled[]): Candidate[] {
-  const walks = rims(open, settled).flatMap((rim) => rimParts(rim, MOST_EDGES));
+function allCandidates(
+  open: readonly SewnEdge[],
+  settled: readonly Settled[],
+  twins: ReadonlySet<SewnEdge>,
+): Candidate[] {
+  const whole = rims(open, settled);
+  const walks = distinct(whole.flatMap((rim) => rimParts(rim, MOST_EDGES)));
+  const out = distinct(whole.flatMap((rim) => foldedOut(rim, 2 * MOST_EDGES, twins)));
+  const sewn = new Set(
+    settled
+      .filter(({ a, b }) => a.steps.length === 1 && b.steps.length === 1)
+      .map(({ a, b }) => pairKey(a.steps[0]!.edge, b.steps[0]!.edge)),
+  );
+  const candidates: Candidate[] = [];
+  const compare = (a: SeamChain, b: SeamChain): void => {
+    if (a.steps.some((step) => b.steps.some((other) => other.edge === step.edge))) return;
+    const best = bestWay(a, b, sewn);
+    if (best && best.fit.score >= LEAST) candidates.push(best);
+  };
+  walks.forEach((a, i) => {
+    for (const b of walks.slice(i + 1)) {
+      // A seam with several edges on both sides falls apart into seams of its panels; both hems of a garment would pass for one.
+      if (a.steps.length === 1 || b.steps.length === 1) compare(a, b);
+    }
+    // A band cut whole is sewn to both halves of what is cut on the fold.
+    if (a.steps.length === 1 && !a.steps[0]!.edge.folds.some(Boolean)) for (const b of out) compare(a, b);
+  });
+  return candidates;
+}
+
+function distinct(chains: readonly SeamChain[]): SeamChain[] {
   const known = new Set<string>();
-  const unique = walks.filter((chain) => {
+  return chains.filter((chain) => {
     const key = chain.steps.map((step) => `${step.edge.index}${step.backwards ? '-' : ''}`).join();
     if (known.has(key)) return false;
     known.add(key);
     return true;
   });
-  const candidates: Candidate[] = [];
-  unique.forEach((a, i) => {
-    for (const b of unique.slice(i + 1)) {
-      // A seam with several edges on both sides falls apart into seams of its panels; both hems of a garment would pass for one.
-      if (a.steps.length > 1 && b.steps.length > 1) continue;
-      if (a.steps.some((step) => b.steps.some((other) => other.edge === step.edge))) continue;
-      const best = bestWay(a, b);
-      if (best && best.fit.score >= LEAST) candidates.push(best);
-    }
+}
+
+const pairKey = (a: SewnEdge, b: SewnEdge): string =>
+  `${Math.min(a.index, b.index)} ${Math.max(a.index, b.index)}`;
+
+/** Two pieces sewn along both sides of one corner would close it to a bag: what is next to a seam of two pieces is hardly another of the same two. */
+function closesCorner(a: SeamChain, b: SeamChain, sewn: ReadonlySet<string>): boolean {
+  const beyond = (chain: SeamChain, end: 'first' | 'last') => {
+    const step = end === 'first' ? chain.steps[0]! : chain.steps.at(-1)!;
+    return (end === 'first') === step.backwards ? step.edge.next : step.edge.before;
+  };
+  const ends = ['first', 'last'] as const;
+  return ends.some((end) => {
+    const p = beyond(a, end);
+    return ends.some((other) => {
+      const q = beyond(b, other);
+      return p !== null && q !== null && p !== q && sewn.has(pairKey(p, q));
+    });
   });
-  return candidates;
 }
 
 /** Tries both directions, a ring against every start of the other. */
-function bestWay(a: SeamChain, b: SeamChain): Candidate | null {
+function bestWay(a: SeamChain, b: SeamChain, sewn: ReadonlySet<string>): Candidate | null {
   const la = a.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
   const lb = b.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
   if (la > 2.7 * lb || lb > 2.7 * la) return null;
   let best: Candidate | null = null;
   for (const other of [b, chainBackwards(b)]) {
     const fit = seamFit(a, other);
-    const score = fit.score * togetherness(a, other);
+    const score = fit.score * togetherness(a, other) * (closesCorner(a, other, sewn) ? BAG : 1);
     if (!best || score > best.fit.score) best = { a, b: other, fit: { ...fit, score } };
   }
   return best;
@@ -152,6 +223,9 @@ function togetherness(a: SeamChain, b: SeamChain): number {
   const known = [...sideA, ...sideB].filter(Boolean);
   if (known.length > 1 && new Set(known).size === 1 && a.steps.length === 1 && b.steps.length === 1)
     factor *= 1.01;
+  const lower = (chain: SeamChain) =>
+    chain.steps.every((step) => step.edge.edges[0]!.name.startsWith('bottom'));
+  if (lower(a) && lower(b)) factor *= HEMS;
   // Every further edge in a walk is one more chance to fit by accident.
   factor *= 0.985 ** (a.steps.length + b.steps.length - 2);
   return factor;
