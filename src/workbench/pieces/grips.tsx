@@ -102,7 +102,8 @@ function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: R
           keep(round(now + by * unit));
         }}
       />
-      <text>{words(now)}</text>
+      <title>{grip.name}</title>
+      <text>{Math.abs(now) > 0.05 ? words(now) : ''}</text>
     </g>
   );
 }

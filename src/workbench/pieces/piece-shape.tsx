@@ -27,6 +27,20 @@ function notchD(piece: DrawnPiece): string {
   return d;
 }
 
+/** Lines nearer than this to the new ones are not drawn again as “before”: two lines on one another hide both. mm. */
+const SAME_LINE_MM = 0.4;
+
+/** The edges that ran elsewhere before. */
+function beforeD(before: DrawnPiece, now: DrawnPiece): string {
+  return before.edges
+    .filter((e, i) => {
+      const path = now.edges[i]?.path;
+      return !path || path.length !== e.path.length || path.some((p, k) => Math.hypot(p.x - e.path[k]!.x, p.y - e.path[k]!.y) > SAME_LINE_MM);
+    })
+    .map((e) => pathD(e.path))
+    .join('');
+}
+
 /** How often a piece is cut, in words. */
 export function cutWords(piece: DrawnPiece): string {
   const fold = piece.edges.some((e) => e.kind === 'fold');
@@ -55,7 +69,11 @@ interface Props {
 export const PieceShape = memo(function PieceShape({ piece, before, slot, chosen, words, onChoose }: Props) {
   const box = boxAround(piece.edges.map((e) => pathBox(e.path)));
   const mid = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-  const narrow = box.maxX - box.minX < 130;
+  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+  const upright = high > wide * 1.6 && wide < 200;
+  const name = `${piece.number} ${piece.name}`;
+  // About half an em for each letter: the name keeps inside its piece.
+  const fit = Math.max(9, (upright ? high : wide) / (name.length * 0.52));
   return (
     <g
       transform={`translate(${slot.dx} ${-slot.dy})`}
@@ -73,7 +91,7 @@ export const PieceShape = memo(function PieceShape({ piece, before, slot, chosen
     >
       <g transform="scale(1 -1)">
         <path className={`own ${piece.cloth}`} d={outlineD(piece)} />
-        {before && before !== piece && <path className="before" d={outlineD(before)} />}
+        {before && before !== piece && <path className="before" d={beforeD(before, piece)} />}
         {piece.lines.map((l) => (
           <path key={l.id} className={`line ${l.kind}`} d={pathD(l.path)} markerStart={l.kind === 'grain' ? 'url(#grain-end)' : undefined} markerEnd={l.kind === 'grain' ? 'url(#grain-end)' : undefined} />
         ))}
@@ -82,8 +100,14 @@ export const PieceShape = memo(function PieceShape({ piece, before, slot, chosen
           <path key={m.id} className="mark" d={`M${m.at.x - 4} ${m.at.y}h8M${m.at.x} ${m.at.y - 4}v8`} />
         ))}
       </g>
-      <text x={mid.x} y={-mid.y} textAnchor="middle" transform={narrow ? `rotate(-90 ${mid.x} ${-mid.y})` : undefined}>
-        {piece.number} {piece.name}
+      <text
+        x={mid.x}
+        y={-mid.y}
+        textAnchor="middle"
+        style={{ '--fit': `${fit}px` } as React.CSSProperties}
+        transform={upright ? `rotate(-90 ${mid.x} ${-mid.y})` : undefined}
+      >
+        {name}
       </text>
     </g>
   );

@@ -66,7 +66,7 @@ export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; se
           </g>
           <WalkNotches legs={chainOf(garment, seam.a)} motions={seated.a.map((s) => s.motion)} />
           <WalkNotches legs={chainOf(garment, seam.b).filter((l) => l.piece === seated.b.piece)} motions={chainOf(garment, seam.b).map(() => seated.b.motion)} hollow />
-          <circle className="pin" cx={seated.at.x} cy={seated.at.y} r={(view.maxX - view.minX) / 110} />
+          <circle className="pin" cx={seated.at.x} cy={seated.at.y} r={(view.maxX - view.minX) / 75} />
         </g>
       </svg>
       <div className="row">

@@ -1,4 +1,82 @@
+import type { Finding, Severity } from '../../garment/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
+import { Empty } from '../parts/empty.tsx';
+import { Sign, severityWord } from '../parts/sign.tsx';
+import { addSteps } from '../pieces/steps.ts';
+import { hrefTo } from '../route.ts';
+import { whereOf } from './where.ts';
+
+const WORST_FIRST: readonly Severity[] = ['error', 'warning', 'note'];
+
+/** What still disagrees, worst first; each leads to its place and offers its remedy. */
 export default function SettleScreen({ bench }: { bench: ReadyBench }) {
-  return <p>{bench.fitting.title}</p>;
+  const { findings } = bench.made;
+  if (findings.length === 0) {
+    return (
+      <Empty title="Everything agrees">
+        <p>Seams walk, girths meet their targets, nothing crosses itself. What the paper says is what was planned: the next proof is cloth.</p>
+      </Empty>
+    );
+  }
+  return (
+    <div className="stack">
+      {WORST_FIRST.map((severity) => {
+        const of = findings.filter((f) => f.severity === severity);
+        if (of.length === 0) return null;
+        return (
+          <section key={severity} className="stack tight" aria-labelledby={`settle-${severity}`}>
+            <h2 id={`settle-${severity}`}>
+              {severityWord(severity)} ({of.length})
+            </h2>
+            <ul className="stack tight">
+              {of.map((f, i) => (
+                <FindingCard key={`${f.code}/${i}`} finding={f} bench={bench} />
+              ))}
+            </ul>
+          </section>
+        );
+      })}
+    </div>
+  );
+}
+
+function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }) {
+  const place = whereOf(finding, bench);
+  const { remedy } = finding;
+  return (
+    <li className="sheet finding">
+      <Sign severity={finding.severity} />
+      <div className="stack tight">
+        <p>{finding.message}</p>
+        {place.words && <p className="small">{place.words}</p>}
+      </div>
+      <div className="row">
+        {place.href && (
+          <a className="act" href={place.href}>
+            Show me<span className="unseen">: {place.words}</span>
+          </a>
+        )}
+        {remedy && remedy.steps.length > 0 && (
+          <button
+            type="button"
+            className="act main"
+            onClick={() =>
+              bench.change(
+                // A remedy's own ids may be in the list already; a step is known by its id alone.
+                addSteps(...remedy.steps.map((s) => ({ ...s, id: crypto.randomUUID().slice(0, 8) }))),
+                remedy.say,
+              )
+            }
+          >
+            {remedy.say}
+          </button>
+        )}
+        {!place.href && finding.where.measure && (
+          <a className="act" href={hrefTo('people', bench.fitting.body.id)}>
+            To the measures
+          </a>
+        )}
+      </div>
+    </li>
+  );
 }

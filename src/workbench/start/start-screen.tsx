@@ -4,6 +4,7 @@ import { openFile } from '../files/open-file.ts';
 import { go, hrefTo } from '../route.ts';
 import { store, useList } from '../store/use-store.ts';
 import { NewFitting } from './new-fitting.tsx';
+import { Unread } from './unread.tsx';
 import { layOutWardrobe } from './wardrobe.ts';
 
 /** The first page: what one is working on, and the three ways to begin. */
@@ -19,6 +20,7 @@ export function StartScreen() {
           to cut from. All of it on your own machine.
         </p>
       </div>
+      <Unread />
       <Begin empty={fittings.length === 0 && people.length === 0} />
       <section className="stack" aria-labelledby="fittings-head">
         <h2 id="fittings-head">Fittings under way</h2>

@@ -46,7 +46,7 @@ export interface Shelves extends DBSchema {
 export type Database = IDBPDatabase<Shelves>;
 
 /** Opens the browser's own storage for this page. Rejects where the browser has none (some private windows). */
-export function openDatabase(name = 'pintrue'): Promise<Database> {
+export async function openDatabase(name = 'pintrue'): Promise<Database> {
   return openDB<Shelves>(name, 1, {
     upgrade(db) {
       db.createObjectStore('heads', { keyPath: 'key' });

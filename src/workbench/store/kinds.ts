@@ -38,6 +38,8 @@ export interface Held<D = AnyDoc> {
   readonly id: string;
   readonly at: number;
   readonly last: number;
+  /** Turn of the document on disk that this page last knew of; −1 before it is there. */
+  readonly turn: number;
   readonly doc: D;
   readonly say: string;
   readonly changed: string;

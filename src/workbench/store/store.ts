@@ -1,8 +1,9 @@
 import type { Database } from './database.ts';
 import { Keeper, mergesWith, type Change } from './keeper.ts';
 import { docKey, kindOf, type AnyDoc, type DocKey, type Docs, type Held, type Kind, type Unread, type Version } from './kinds.ts';
+import { leftOver, note, strike } from './journal.ts';
 import { readKept } from './read-kept.ts';
-import { withoutPattern } from './shared-pattern.ts';
+import { withPattern, withoutPattern } from './shared-pattern.ts';
 import { Tabs } from './tabs.ts';
 
 /** Something the page must say until the person has read it. */
@@ -68,6 +69,7 @@ export class Store {
   async open(db: Promise<Database>): Promise<void> {
     try {
       this.#keeper = new Keeper(await db);
+      await this.#takeUpNotes(this.#keeper);
       const heads = await this.#keeper.heads();
       const held = new Map<DocKey, Held>();
       const unread: Unread[] = [];
@@ -99,6 +101,22 @@ export class Store {
       if (word.kind === 'erased') this.#drop(word.keys);
       this.#set({ shared: this.#tabs?.shared(this.#looking) ?? false });
     });
+    this.#tabs.lookAt(this.#looking);
+  }
+
+  /** Takes up what a killed tab had noted and the database never got. */
+  async #takeUpNotes(keeper: Keeper): Promise<void> {
+    for (const noted of leftOver()) {
+      const head = (await keeper.heads()).find((h) => h.key === noted.key);
+      const kind = kindOf(noted.key);
+      const { say, on } = noted;
+      if (!head && kind === 'person') await keeper.create(noted.key, noted.doc as AnyDoc, { say, on });
+      if (head && head.turn === noted.turn) {
+        const act = (doc: AnyDoc): AnyDoc => withPattern(kind, noted.doc, kind === 'fitting' ? (doc as Docs['fitting']).pattern : undefined);
+        await keeper.change(noted.key, { act, say, on });
+      }
+      strike(noted.key);
+    }
   }
 
   lookAt(key: DocKey | null): void {
@@ -129,10 +147,13 @@ export class Store {
   create<K extends Kind>(kind: K, doc: Docs[K], say: string): void {
     const key = docKey(kind, doc.id);
     const on = this.#now();
-    this.#hold({ key, kind, id: doc.id, at: 0, last: 0, doc, say, changed: on });
+    this.#hold({ key, kind, id: doc.id, at: 0, last: 0, turn: -1, doc, say, changed: on });
+    note(key, doc, say, on, -1);
     this.#write(async (keeper) => {
       const head = await keeper.create(key, doc, { say, on });
-      this.#hold({ ...this.#state.held.get(key)!, ...head });
+      const now = this.#state.held.get(key);
+      if (now) this.#hold({ ...now, turn: head.turn });
+      if (!this.#waiting.some((w) => w.key === key)) strike(key);
       this.#tabs?.tell({ kind: 'changed', key });
     });
   }
@@ -151,6 +172,7 @@ export class Store {
     if (merge) this.#merge.set(key, { merge });
     else this.#merge.delete(key);
     this.#hold({ ...held, doc, at, last: at, say, changed: on });
+    note(key, doc, say, on, held.turn);
     const waiting = { key, change };
     this.#waiting.push(waiting);
     this.#write(async (keeper) => {
@@ -158,8 +180,12 @@ export class Store {
       this.#waiting.splice(this.#waiting.indexOf(waiting), 1);
       // When no later act of ours is under way, what is on disk is the truth (another tab's acts included).
       if (!this.#waiting.some((w) => w.key === key)) {
+        strike(key);
         const now = this.#state.held.get(key);
         if (now) this.#hold({ ...now, ...head, doc: head.at === now.at && same(kind, written, now.doc) ? now.doc : written, say });
+      } else {
+        const now = this.#state.held.get(key);
+        if (now) this.#hold({ ...now, turn: head.turn });
       }
       this.#tabs?.tell({ kind: 'changed', key });
     });
@@ -184,6 +210,7 @@ export class Store {
   async erase(keys: readonly DocKey[]): Promise<void> {
     await this.#queue;
     await this.#keeper?.erase(keys);
+    for (const key of keys) strike(key);
     this.#drop(keys);
     this.#tabs?.tell({ kind: 'erased', keys });
   }

@@ -1,0 +1,30 @@
+import { MEASURES, type Finding } from '../../garment/index.ts';
+import type { ReadyBench } from '../fitting/bench.ts';
+import { levelName } from '../fitting/fit-figure.tsx';
+import { hrefTo } from '../route.ts';
+
+/** Where a finding is, in words and as an address. */
+export function whereOf(finding: Finding, bench: ReadyBench): { words: string; href: string | null } {
+  const { where } = finding;
+  const { fitting, made } = bench;
+  const piece = made.garment.pieces.find((p) => p.id === where.piece);
+  const edge = piece?.edges.find((e) => e.id === where.edge);
+  const seam = made.garment.seams.find((s) => s.id === where.seam);
+  const step = where.step ? fitting.steps.findIndex((s) => s.id === where.step) : -1;
+  const words = [
+    piece && `${piece.number} ${piece.name}`,
+    edge?.name,
+    seam && `seam: ${seam.name}`,
+    where.level && levelName(where.level),
+    where.measure && MEASURES[where.measure]?.name,
+    step >= 0 && `step ${step + 1}`,
+  ].filter(Boolean);
+  const ask: Record<string, string> = {
+    ...(piece ? { piece: piece.id } : {}),
+    ...(edge ? { edge: edge.id } : {}),
+    ...(seam ? { seam: seam.id } : {}),
+    ...(step >= 0 && !seam ? { step: where.step! } : {}),
+  };
+  const href = Object.keys(ask).length > 0 ? hrefTo('pieces', fitting.id, ask) : where.level ? hrefTo('fit', fitting.id, { level: where.level }) : null;
+  return { words: words.join(' · '), href };
+}

@@ -1,0 +1,48 @@
+import type { AnyDoc, DocKey } from './kinds.ts';
+import { kindOf } from './kinds.ts';
+import { withoutPattern } from './shared-pattern.ts';
+
+/**
+ * The database answers after some milliseconds; a tab killed in between would lose the last act. So each act's outcome is first noted
+ * where noting is immediate (localStorage), and struck out when the database has it. Patterns are too large for that and are left out;
+ * what is typed is persons and fittings.
+ */
+export interface Noted {
+  readonly key: DocKey;
+  /** The document without its pattern. */
+  readonly doc: unknown;
+  readonly say: string;
+  readonly on: string;
+  /** Turn of the document on disk when this was noted: if the disk has moved on, the note is out of date. */
+  readonly turn: number;
+}
+const PREFIX = 'pintrue-noted/';
+
+export function note(key: DocKey, doc: AnyDoc, say: string, on: string, turn: number): void {
+  if (kindOf(key) === 'pattern') return;
+  const noted: Noted = { key, doc: withoutPattern(kindOf(key), doc).doc, say, on, turn };
+  try {
+    localStorage.setItem(PREFIX + key, JSON.stringify(noted));
+  } catch {
+    // Full or forbidden: the database still gets it a moment later, and says so if it cannot.
+  }
+}
+
+export function strike(key: DocKey): void {
+  try {
+    localStorage.removeItem(PREFIX + key);
+  } catch {
+    // Nothing was noted where nothing can be.
+  }
+}
+
+/** What was noted and never struck out, by tabs that are gone. */
+export function leftOver(): Noted[] {
+  try {
+    return Object.keys(localStorage)
+      .filter((k) => k.startsWith(PREFIX))
+      .map((k) => JSON.parse(localStorage.getItem(k)!) as Noted);
+  } catch {
+    return [];
+  }
+}

@@ -1,0 +1,205 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { addPerson, beginFitting, takeMeasure, walkTo } from './hands.ts';
+import { openPage, type How, type Opened } from './open-page.ts';
+
+let opened: Opened | null = null;
+async function open(how: How = {}): Promise<Opened> {
+  opened = await openPage(how);
+  return opened;
+}
+afterEach(async () => {
+  await opened?.close();
+  opened = null;
+});
+
+const bust = 'bust';
+
+describe('nothing already entered is lost', () => {
+  it('keeps a measure through a tab that is killed right after the key', async () => {
+    const { page, context, url } = await open();
+    await addPerson(page, 'Odile Fenn');
+    await takeMeasure(page, bust, '40 1/2');
+    const address = page.url();
+    await page.close({ runBeforeUnload: false });
+    const again = await context.newPage();
+    await again.goto(address);
+    expect(await again.getByLabel(bust, { exact: true }).inputValue()).toBe('40 1/2');
+    expect(address.startsWith(url)).toBe(true);
+  });
+
+  it('undoes and redoes to any depth, also after the page was closed', async () => {
+    const { page } = await open();
+    await addPerson(page, 'Odile Fenn');
+    for (const typed of ['38', '39', '40', '41']) {
+      await takeMeasure(page, 'waist', typed);
+      await takeMeasure(page, 'hip', `${Number(typed) + 6}`);
+    }
+    await page.reload();
+    const waist = page.getByLabel('waist', { exact: true });
+    await waist.waitFor();
+    const undo = page.getByRole('button', { name: 'Undo' });
+    const seen: string[] = [];
+    while (await undo.isEnabled()) {
+      await undo.click();
+      await page.waitForTimeout(60);
+      seen.push(await waist.inputValue());
+    }
+    expect(seen).toEqual(['41', '40', '40', '39', '39', '38', '38', '']);
+    const redo = page.getByRole('button', { name: 'Redo' });
+    while (await redo.isEnabled()) {
+      await redo.click();
+      await page.waitForTimeout(60);
+    }
+    expect(await waist.inputValue()).toBe('41');
+    expect(await page.getByLabel('hip', { exact: true }).inputValue()).toBe('47');
+  });
+
+  it('lets two tabs work on one person at once, and says so', async () => {
+    const { page, context } = await open();
+    await beginFitting(page);
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await other.getByText('This is open in another tab too').waitFor();
+    await page.getByText('This is open in another tab too').waitFor();
+    const ease = (p: typeof page, level: string) => p.getByRole('slider', { name: `${level}: ease`, exact: true });
+    const before = await Promise.all(['bust', 'waist'].map(async (l) => Number(await ease(page, l).getAttribute('aria-valuenow'))));
+    // Both hands at the same moment, on different levels: neither may swallow the other.
+    await Promise.all([
+      (async () => {
+        await ease(page, 'bust').focus();
+        for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
+      })(),
+      (async () => {
+        await ease(other, 'waist').focus();
+        for (let i = 0; i < 4; i++) await other.keyboard.press('ArrowRight');
+      })(),
+    ]);
+    await page.waitForTimeout(1500);
+    const read = async (p: typeof page) => [await ease(p, 'bust').getAttribute('aria-valuetext'), await ease(p, 'waist').getAttribute('aria-valuetext')];
+    const here = await read(page);
+    expect(await read(other)).toEqual(here);
+    const fresh = await context.newPage();
+    await fresh.goto(page.url());
+    await ease(fresh, 'bust').waitFor();
+    expect(await read(fresh)).toEqual(here);
+    // Four quarter inches on top of what the plan had, rounded to a quarter: neither tab's hand was swallowed.
+    const after = await Promise.all(['bust', 'waist'].map(async (l) => Number(await ease(fresh, l).getAttribute('aria-valuenow'))));
+    for (const [i, mm] of after.entries()) expect(mm).toBeWithinMm(before[i]! + 25.4, 6.35 / 2 + 1);
+    await walkTo(page, 'Record');
+    await page.getByText('bust: ease').first().waitFor();
+    await page.getByText('waist: ease').first().waitFor();
+  });
+
+  it('keeps what is entered when the storage is full, says so, and writes it once there is room', async () => {
+    const { page } = await open({
+      before: () => {
+        const put = IDBObjectStore.prototype.put;
+        IDBObjectStore.prototype.put = function (...args: [unknown, IDBValidKey?]) {
+          if ((globalThis as { full?: boolean }).full) throw new DOMException('no room', 'QuotaExceededError');
+          return put.apply(this, args);
+        };
+      },
+    });
+    await addPerson(page, 'Odile Fenn');
+    await takeMeasure(page, 'waist', '30');
+    await page.evaluate(() => ((globalThis as { full?: boolean }).full = true));
+    await takeMeasure(page, 'waist', '33');
+    await page.getByText('storage is full').waitFor();
+    await takeMeasure(page, 'hip', '43');
+    expect(await page.getByLabel('waist', { exact: true }).inputValue()).toBe('33');
+    await page.evaluate(() => ((globalThis as { full?: boolean }).full = false));
+    await takeMeasure(page, bust, '40');
+    await page.getByText('Everything is saved again').waitFor();
+    await page.reload();
+    expect(await page.getByLabel('waist', { exact: true }).inputValue()).toBe('33');
+    expect(await page.getByLabel('hip', { exact: true }).inputValue()).toBe('43');
+    expect(await page.getByLabel(bust, { exact: true }).inputValue()).toBe('40');
+  });
+
+  it('works without any storage, and says so', async () => {
+    const { page } = await open({
+      before: () => Object.defineProperty(globalThis, 'indexedDB', { value: { open: () => { throw new DOMException('no', 'SecurityError'); } } }),
+    });
+    await page.getByText('gives the page no storage').waitFor();
+    await addPerson(page, 'Odile Fenn');
+    await takeMeasure(page, bust, '40 1/2');
+    expect(await page.getByLabel(bust, { exact: true }).inputValue()).toBe('40 1/2');
+  });
+
+  it('leaves a kept document that it cannot read as it is, and offers it as a file', async () => {
+    const { page } = await open();
+    await addPerson(page, 'Odile Fenn');
+    await takeMeasure(page, 'waist', '33');
+    await page.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          const asked = indexedDB.open('pintrue');
+          asked.onsuccess = () => {
+            const tx = asked.result.transaction('states', 'readwrite');
+            const all = tx.objectStore('states').openCursor();
+            all.onsuccess = () => {
+              const cursor = all.result;
+              if (!cursor) return;
+              cursor.update({ ...cursor.value, doc: { ...cursor.value.doc, wearer: 'giant' } });
+              cursor.continue();
+            };
+            tx.oncomplete = () => done();
+          };
+        }),
+    );
+    await page.goto(page.url().replace(/#.*/, '#/'));
+    await page.reload();
+    await page.getByText('could not be read').first().waitFor();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: /Save it as a file/ }).click();
+    const text = await (await (await download).createReadStream()).toArray();
+    expect(Buffer.concat(text).toString()).toContain('giant');
+  });
+
+  it('takes a broken file without a mark on what is kept, and says what is wrong with it', async () => {
+    const { page } = await open();
+    await addPerson(page, 'Odile Fenn');
+    await page.goto(page.url().replace(/#.*/, '#/'));
+    await page.setInputFiles('input[type=file]', { name: 'old.json', mimeType: 'application/json', buffer: Buffer.from('{"format":"pintrue-fitting","version":1,') });
+    await page.getByText('“old.json” was not opened, and nothing was changed.').waitFor();
+    await page.setInputFiles('input[type=file]', { name: 'm.csv', mimeType: 'text/csv', buffer: Buffer.from('measure,value,unit\nbust-girth,forty,in\n') });
+    await page.getByText(/m\.csv, row 2/).waitFor();
+    await walkTo(page, 'People');
+    expect(await page.getByRole('link', { name: 'Odile Fenn' }).count()).toBe(1);
+  });
+});
+
+describe('a person’s data is theirs', () => {
+  it('goes into one file, is erased without a trace, and comes back from the file', async () => {
+    const { page, url } = await open();
+    await beginFitting(page);
+    await walkTo(page, 'People');
+    await page.getByRole('link', { name: 'Odile Fenn' }).click();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save everything about Odile Fenn to a file' }).click();
+    const bytes = Buffer.concat(await (await (await download).createReadStream()).toArray());
+    expect(bytes.toString()).toContain('Odile Fenn');
+    await page.getByRole('button', { name: 'Erase Odile Fenn …' }).click();
+    await page.getByRole('button', { name: 'Erase', exact: true }).click();
+    await page.getByText('Everything about Odile Fenn is erased.').waitFor();
+    const left = await page.evaluate(
+      () =>
+        new Promise<string>((done) => {
+          const asked = indexedDB.open('pintrue');
+          asked.onsuccess = () => {
+            const names = [...asked.result.objectStoreNames].filter((n) => n !== 'patterns');
+            const tx = asked.result.transaction(names);
+            const all = names.map((n) => tx.objectStore(n).getAll());
+            tx.oncomplete = () => done(JSON.stringify(all.map((r) => r.result)));
+          };
+        }),
+    );
+    expect(left).not.toContain('Odile');
+    await page.goto(`${url}#/`);
+    await page.setInputFiles('input[type=file]', { name: 'odile.json', mimeType: 'application/json', buffer: bytes });
+    await page.getByRole('heading', { level: 1, name: 'Odile Fenn' }).waitFor();
+    expect(await page.getByLabel(bust, { exact: true }).inputValue()).toBe('40 1/2');
+    await page.goto(`${url}#/`);
+    await page.getByRole('link', { name: 'Stage bodice for Odile Fenn' }).waitFor();
+  });
+});
