@@ -69,6 +69,23 @@ describe('the width of one piece', () => {
     expect(widthAt(withLevels, 'waist')).toBeWithinMm(176, 1e-6);
   });
 
+  it('is the length of the waist seam itself where that is the line, however it bows and wherever the line was drawn', () => {
+    const names = ['hem', 'side', 'waist', 'centre'];
+    const drawn = polygon('front', [at(0, -300), at(100, -300), at(100, 0), at(0, 100)], names, {
+      lines: [levelLine('waist', linePath(at(0, 100), at(100, 0)))],
+    });
+    const waist = new Set(['waist', 'centre']);
+    const bowed = {
+      ...drawn,
+      edges: drawn.edges.map((e) => ({
+        ...e,
+        from: waist.has(e.id) ? 'waist' : 'hem',
+        path: e.id === 'waist' ? quarter(at(0, 0), 100) : e.path,
+      })),
+    };
+    expect(widthAt(bowed, 'waist')).toBeWithinMm(50 * Math.PI, 0.03);
+  });
+
   it('measures a bowed line along itself: a quarter circle of 100 is 50 π long (closed form)', () => {
     const bow = quarter(at(0, 0), 100);
     const sector = polygon('flare', [at(0, 50), at(50, 0), at(150, 0), at(0, 150)], [], {

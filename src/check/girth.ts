@@ -107,6 +107,8 @@ export function measureNest(pattern: Pattern): Readonly<Record<Level, readonly (
 
 /** Length of the line inside the outline: between each two neighbouring hits it is in or out as its middle is. */
 function insideLength(piece: DrawnPiece, line: InnerLine<'one'>): number | null {
+  const seam = lineAsSeam(piece, line);
+  if (seam !== null) return seam;
   const ruler = pathIsStraight(line.path) ? straightRuler(line.path) : bowedRuler(line.path);
   if (!ruler) return null;
   const hits = meetings(piece, line, ruler);
@@ -117,6 +119,30 @@ function insideLength(piece: DrawnPiece, line: InnerLine<'one'>): number | null 
     if (isInside(piece, ruler.at((hits[i]! + hits[i + 1]!) / 2))) sum += hits[i + 1]! - hits[i]!;
   }
   return sum;
+}
+
+/**
+ * Where the level is a seam or hem of the piece (a skirt's waist), its girth is that seam's length: the edges on that level from the corner at
+ * the line's one end to the corner at its other, darts between them left out. Null where the line runs through the piece.
+ */
+function lineAsSeam(piece: DrawnPiece, line: InnerLine<'one'>): number | null {
+  const n = piece.edges.length;
+  const cornerAt = (point: Point): number =>
+    piece.edges.findIndex((e) => e.from === line.level && distance(pathStart(e.path), point) <= CORNER_MM);
+  const start = cornerAt(pathStart(line.path));
+  const end = cornerAt(pathEnd(line.path));
+  if (start < 0 || end < 0 || start === end) return null;
+  const run = (from: number, to: number): number | null => {
+    let sum = 0;
+    for (let i = from; i !== to; i = (i + 1) % n) {
+      const edge = piece.edges[i]!;
+      if (edge.kind === 'dart') continue;
+      if (edge.from !== line.level || piece.edges[(i + 1) % n]!.from !== line.level) return null;
+      sum += pathLength(edge.path);
+    }
+    return sum;
+  };
+  return run(start, end) ?? run(end, start);
 }
 
 /** A line as a ruler that reaches past its drawn ends: 0 at its start. */
@@ -201,9 +227,6 @@ function meetings(piece: DrawnPiece, line: InnerLine<'one'>, ruler: Ruler): numb
   const hits: number[] = corners.filter((c): c is number => c !== null);
   piece.edges.forEach((edge, i) => {
     const ends = [corners[i] ?? null, corners[(i + 1) % piece.edges.length] ?? null];
-    // An edge that runs along the line from corner to corner (a waist seam that is the waist line) is measured by its corners.
-    if (ends[0] !== null && ends[1] !== null && edge.path.every((p) => ruler.nearest(p).across <= ON_LINE_MM))
-      return;
     for (const along of ruler.meet(edge.path)) {
       if (!within(along)) continue;
       if (ends.some((c) => c !== null && Math.abs(along - c) <= BY_CORNER_MM)) continue;

@@ -1,11 +1,13 @@
 import type { Garment, Level, MovableEdge, Pattern, Seam } from '../garment/index.ts';
 import { garmentAtSize, limbsAt } from '../garment/index.ts';
 import { timesCut } from '../check/index.ts';
-import { pathEnd, pathStart, placeAtShare, placeTangent } from '../geometry/index.ts';
-import type { Path } from '../geometry/index.ts';
+import { distance, pathEnd, pathStart, placeAtShare, placeTangent } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
 
 /** An edge crosses a level line when it meets it more steeply than this (sine of 30°); an armhole that runs level into the underarm does not. */
 const STEEP = 0.5;
+/** A corner this near to its level line's end is that end. */
+const ON_LINE_MM = 1;
 
 /** Front or back by the words of the piece; `both` where they say neither or both. */
 function sideOf(words: string): MovableEdge['side'] {
@@ -43,7 +45,11 @@ function edgesAt(garment: Garment, level: Level, pieces: readonly string[]): Mov
       const next = piece.edges[(i + 1) % piece.edges.length]!;
       const at =
         edge.crossings.find((c) => c.level === level)?.at ??
-        (edge.from === level ? 0 : next.from === level ? 1 : undefined);
+        (endsOn(edge.from, pathStart(edge.path), level, line?.path)
+          ? 0
+          : endsOn(next.from, pathEnd(edge.path), level, line?.path)
+            ? 1
+            : undefined);
       if (at === undefined || !steep(edge.path, at, line?.path)) return;
       // Where one seam is drawn as two edges that meet on the level, the corner moves once.
       const before = piece.edges[(i + piece.edges.length - 1) % piece.edges.length]!;
@@ -61,6 +67,14 @@ function edgesAt(garment: Garment, level: Level, pieces: readonly string[]): Mov
     });
   }
   return found;
+}
+
+/** A corner of that level counts where the level's line ends in it; a sleeve hem named for the upper arm is not where the arm is measured. */
+function endsOn(corner: Level, point: Point, level: Level, line: Path | undefined): boolean {
+  if (corner !== level) return false;
+  return (
+    !line || distance(point, pathStart(line)) <= ON_LINE_MM || distance(point, pathEnd(line)) <= ON_LINE_MM
+  );
 }
 
 function steep(edge: Path, at: number, line: Path | undefined): boolean {
