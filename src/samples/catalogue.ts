@@ -3,6 +3,7 @@ import { aLineSkirt } from './a-line-skirt/pattern.ts';
 import { chorusSmock } from './chorus-smock/pattern.ts';
 import { knitTee } from './knit-tee/pattern.ts';
 import { stageBodice } from './stage-bodice/pattern.ts';
+import { workTrousers } from './work-trousers/pattern.ts';
 
 /** A sample pattern on offer. */
 export interface Sample {
@@ -35,6 +36,12 @@ const DRAFTS: readonly (Sample & { readonly draft: () => Pattern })[] = [
     name: 'Chorus smock',
     about: 'A child’s smock gathered to a yoke; no cords. Nine sizes by height.',
     draft: chorusSmock,
+  },
+  {
+    id: 'work-trousers',
+    name: 'Work trousers',
+    about: 'Straight woven trousers with fly front, waistband and side pockets. Ten sizes.',
+    draft: workTrousers,
   },
 ];
 
