@@ -96,11 +96,13 @@ export function loadFitting(io: Io, path: string): Promise<Fitting> {
   return reading(io, path, readFitting);
 }
 
-/** A fitting or a pattern, by what the file says it is. */
-export function loadEither(
+/** A fitting or a pattern, by what the file says it is; a sample by its id. */
+export async function loadEither(
   io: Io,
   path: string,
 ): Promise<{ kind: 'fitting'; fitting: Fitting } | { kind: 'pattern'; pattern: Pattern }> {
+  if (SAMPLES.some((s) => s.id === path) && !(await io.exists(path)))
+    return { kind: 'pattern', pattern: sample(path) };
   return reading(io, path, (text) => {
     if (formatOf(text) === 'pintrue-pattern') return { kind: 'pattern' as const, pattern: readPattern(text) };
     return { kind: 'fitting' as const, fitting: readFitting(text) };

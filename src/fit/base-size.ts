@@ -37,7 +37,13 @@ function placed(input: PlanInput, index: number, why: Why): Plan['base'] {
 }
 
 /** How the size came out, in words. */
-export function tellSize(input: PlanInput, found: CutSize, row: readonly number[], tell: Tell): string {
+export function tellSize(
+  input: PlanInput,
+  found: CutSize,
+  row: readonly number[],
+  tell: Tell,
+  between = input.choices.between,
+): string {
   const size = (i: number): string => `${label(input, i)} (${tell(row[i]!)})`;
   if (found.how === 'exact') return `size ${label(input, found.index)}`;
   if (found.how === 'below') return `smaller than the smallest size ${size(found.index)}`;
@@ -45,10 +51,7 @@ export function tellSize(input: PlanInput, found: CutSize, row: readonly number[
   const [a, b] = found.between!;
   if (!Number.isInteger(found.index))
     return `${Math.round((found.index - a) * 100)} % of the way from size ${size(a)} to ${size(b)}`;
-  const rule =
-    input.choices.between === 'nearest'
-      ? 'the nearer (halfway, the smaller)'
-      : `the ${input.choices.between}`;
+  const rule = between === 'nearest' ? 'the nearer (halfway, the smaller)' : `the ${between}`;
   return `between sizes ${size(a)} and ${size(b)}: ${rule} is taken, ${label(input, found.index)}`;
 }
 

@@ -23,10 +23,10 @@ export function edgeFindings(
     return [
       {
         code: 'nowhere-to-go',
-        severity: 'error',
+        severity: plan.residual > 0 ? 'error' : 'warning',
         where,
         amount: plan.residual,
-        message: `At the ${name} ${say(plan.residual)} all round should be added, but no seam there may move. Let a seam move, or choose another size there.`,
+        message: `At the ${name} ${say(Math.abs(plan.residual))} ${plan.residual > 0 ? 'more is wanted all round' : 'less is wanted all round'}, but no seam there may move. Let a seam move, or choose another size there.`,
       },
     ];
   }

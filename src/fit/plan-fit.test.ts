@@ -222,7 +222,16 @@ describe('spreading', () => {
     const still = plan({ body: fuller, movable, measured, ...choose({ still: ['side'] }) });
     expect(level(still, 'bust').shares).toEqual([{ piece: 'back', edge: 'centre', change: 15 }]);
     const none = plan({ body: fuller, movable, measured, ...choose({ still: ['side', 'centre'] }) });
-    expect(finding(none, 'nowhere-to-go')).toMatchObject({ severity: 'error', amount: 30 });
+    // What no seam can add is cut: the larger of the two sizes, 10 mm too wide.
+    expect(level(none, 'bust')).toMatchObject({ size: '92', residual: -10 });
+    expect(finding(none, 'nowhere-to-go')).toMatchObject({ severity: 'warning', amount: -10 });
+    const huge = plan({
+      body: body({ 'bust-girth': 1600 }),
+      movable,
+      measured,
+      ...choose({ still: ['side', 'centre'] }),
+    });
+    expect(finding(huge, 'nowhere-to-go')).toMatchObject({ severity: 'error' });
   });
 
   it('the body’s arcs give front and back different totals', () => {
@@ -243,6 +252,21 @@ describe('spreading', () => {
     expect(finding(p, 'edge-change-large')).toMatchObject({ severity: 'warning' });
     expect(finding(p, 'allowance-short')).toMatchObject({ severity: 'error' });
     expect(finding(plan({ body: body({ 'bust-girth': 915 }), seams: 1 }), 'allowance-short')).toBeUndefined();
+  });
+});
+
+describe('the sleeve goes with the bust', () => {
+  // Sleeves 300 mm round the upper arm at every size; the least wearing ease of a woven is 1 1/2 in (US bulletins, memory).
+  const measured = { bust: chart.finished['bust'] as number[], 'upper-arm': chart.sizes.map(() => 300) };
+  const arm = (girth: number) =>
+    plan({ measured, movable: {}, body: body({ 'bust-girth': 880, 'upper-arm-girth': girth }) });
+
+  it('so that the upper arm is no level of the plan, but is looked at', () => {
+    expect(arm(260).levels.map((l) => l.level)).toEqual(['bust']);
+    expect(finding(arm(260), 'sleeve-tight')).toBeUndefined();
+    expect(finding(arm(280), 'sleeve-tight')).toMatchObject({ severity: 'warning' });
+    expect(finding(arm(280), 'sleeve-tight')?.amount).toBeWithinMm(280 + 38.1 - 300, 1e-9);
+    expect(finding(arm(310), 'sleeve-tight')).toMatchObject({ severity: 'error' });
   });
 });
 

@@ -8,6 +8,7 @@ import { planLengths } from './lengths.ts';
 import { levelTable } from './level-table.ts';
 import { planLevel } from './plan-level.ts';
 import { levelsReached, TRUNK } from './reach.ts';
+import { FOLLOWS_BUST, sleeveFinding } from './sleeve.ts';
 import { tellFor } from './tell.ts';
 import { waistFinding } from './waist.ts';
 
@@ -60,7 +61,9 @@ function hipDepthNote(input: PlanInput, levels: readonly LevelPlan[]): Finding |
 export function planFit(input: PlanInput): Plan {
   const base = baseSize(input);
   const depths = depthsOf(input.body, input.chart);
-  const reached = levelsReached(input, depths.hip, depths.highHip);
+  const pieces = input.measured !== undefined || input.movable !== undefined;
+  const all = levelsReached(input, depths.hip, depths.highHip);
+  const reached = pieces ? all.filter((level) => level !== FOLLOWS_BUST) : all;
   const bust = reached.includes('bust') ? levelTable(input, 'bust').table : null;
   const ownBust = bust === null ? null : atIndex(bust.ease, base.plan.sizeIndex);
   const outcomes = reached.map((level) => planLevel(input, base, level, ownBust));
@@ -77,7 +80,9 @@ export function planFit(input: PlanInput): Plan {
           message: `Size "${input.choices.size['base']}" was chosen, but the pattern has no such size.`,
         }
       : null;
-  const notes = [unknownBase, waist, hipDepthNote(input, levels)].filter((f) => f !== null);
+  const sleeve =
+    all.includes(FOLLOWS_BUST) && pieces ? sleeveFinding(input, levels, base.plan.sizeIndex) : null;
+  const notes = [unknownBase, sleeve, waist, hipDepthNote(input, levels)].filter((f) => f !== null);
   return {
     base: base.plan,
     levels,

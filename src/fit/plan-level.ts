@@ -65,6 +65,7 @@ function sizeOf(
   table: LevelTable,
   target: number,
   name: string,
+  stuck: boolean,
 ): { index: number; why: Why; finding: Finding | null } {
   const tell = tellFor(input.body.show);
   const asked = Object.hasOwn(input.choices.size, table.level) ? input.choices.size[table.level]! : null;
@@ -102,11 +103,18 @@ function sizeOf(
       },
       finding,
     };
-  const found = cutSize(table.finished, target, input.choices, Math.round(index));
+  // What no seam can add must be cut: between two sizes the larger, where nothing may move.
+  const choices =
+    stuck && input.choices.between === 'smaller'
+      ? { ...input.choices, between: 'larger' as const }
+      : input.choices;
+  const found = cutSize(table.finished, target, choices, Math.round(index));
   const row = table.finished.map((f) => f);
   return {
     index: found.index,
-    why: { sentence: `Finished ${name}: ${tell(target)} is ${tellSize(input, found, row, tell)}.` },
+    why: {
+      sentence: `Finished ${name}: ${tell(target)} is ${tellSize(input, found, row, tell, choices.between)}.`,
+    },
     finding,
   };
 }
@@ -170,10 +178,10 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     ownBust,
   );
   const target = body + wanted.ease;
-  const size = sizeOf(input, base, table, target, name);
+  const movable = movableAt(input, level);
+  const size = sizeOf(input, base, table, target, name, movable.edges === 0);
   const finished = atIndex(table.finished, size.index);
   const residual = target - finished;
-  const movable = movableAt(input, level);
   const split = frontSplit(
     input,
     { level, body, ease: wanted.ease, finished, residual, sizeIndex: size.index },
