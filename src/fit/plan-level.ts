@@ -29,14 +29,13 @@ type Outcome = { readonly plan: LevelPlan | null; readonly findings: readonly Fi
 
 /** A high hip not measured lies between waist and hip as far along as on the size chart's own body. */
 function highHipAsChart(input: PlanInput, index: number): number | null {
-  const at = (row: readonly (number | null)[]): number | null => {
-    const full = filled(row);
-    return full === null ? null : atIndex(full, index);
-  };
-  const [waist, highHip, hip] = (['waist', 'high-hip', 'hip'] as const).map((l) => at(chartBody(input, l)));
+  const rows = (['waist', 'high-hip', 'hip'] as const).map((l) => filled(chartBody(input, l)));
   const [own, seat] = [bodyValue(input.body, 'waist-girth'), bodyValue(input.body, 'hip-girth')];
-  if (waist == null || highHip == null || hip == null || own === undefined || seat === undefined) return null;
-  return hip === waist ? null : own + ((highHip - waist) / (hip - waist)) * (seat - own);
+  const [waist, highHip, hip] = rows.map((row) => (row === null ? Number.NaN : atIndex(row, index)));
+  const along = (highHip! - waist!) / (hip! - waist!);
+  return Number.isFinite(along) && own !== undefined && seat !== undefined
+    ? own + along * (seat - own)
+    : null;
 }
 
 /** The body's girth at a level; at the hem, and at a high hip not measured, between its neighbours. */
