@@ -112,9 +112,17 @@ function pieceMoves(
       if (planned.has(level)) known.push({ at, amount: changes.get(level) ?? 0, level });
       else if (FRAME.has(level)) known.push({ at, amount: 0, level });
     };
+    /** Where a corner stands for a level whose line runs a little apart from it, the line's own place moves by the same amount. */
+    const putBeside = (corner: number, level: Level): void => {
+      if (edge.crossings.some((c) => c.level === level) || !changes.get(level)) return;
+      const at = onLevelLine(piece, i, level, corner);
+      if (at > 0 && at < 1) put(at, level);
+    };
     put(0, edge.from);
+    putBeside(0, edge.from);
     for (const crossing of edge.crossings)
       put(onLevelLine(piece, i, crossing.level, crossing.at), crossing.level);
+    if (endLevel !== edge.from) putBeside(1, endLevel);
     put(1, endLevel);
     if (known.length === 0) return;
     const vector = (k: { at: number; amount: number; level: Level }): Point =>

@@ -1,7 +1,8 @@
 import type { DrawnPiece, EdgeRef, Follower, Garment, Knot, Moves, PieceId } from '../garment/index.ts';
-import { edgeKnots, knotField } from '../garment/index.ts';
+import { edgeKnots, knotField, reshapePiece } from '../garment/index.ts';
 import {
   SAME_MM,
+  STORED_MM,
   lengthAtPlace,
   nearestPlace,
   pathEnd,
@@ -90,8 +91,7 @@ interface ChainEnd {
   readonly piece: DrawnPiece;
   readonly corner: number;
   readonly onward: Point;
-  /** The edge itself was told to move, not only its corner. */
-  readonly moved: boolean;
+  readonly move: Point;
 }
 
 function chainEnd(
@@ -104,43 +104,99 @@ function chainEnd(
   const piece = ref && garment.pieces.find((p) => p.id === ref.piece);
   const i = piece?.edges.findIndex((e) => e.id === ref!.edge) ?? -1;
   if (!ref || !piece || i < 0) return undefined;
-  const { path, id } = piece.edges[i]!;
+  const { path } = piece.edges[i]!;
   const atPathEnd = (end === 'end') !== (ref.backwards === true);
   const tangent = placeTangent(
     path,
     atPathEnd ? { cubic: (path.length - 1) / 3 - 1, t: 1 } : { cubic: 0, t: 0 },
   );
+  const corner = atPathEnd ? (i + 1) % piece.edges.length : i;
   return {
     piece,
-    corner: atPathEnd ? (i + 1) % piece.edges.length : i,
+    corner,
     onward: atPathEnd ? tangent : { x: -tangent.x, y: -tangent.y },
-    moved: moves.get(piece.id)?.inner.has(id) ?? false,
+    move: moves.get(piece.id)?.corners.get(corner) ?? NOWHERE,
   };
+}
+
+/** Does the plan move an edge of this chain itself, not only its ends? */
+const moved = (chain: readonly EdgeRef[], moves: ReadonlyMap<PieceId, Moves>): boolean =>
+  chain.some((ref) => moves.get(ref.piece)?.inner.has(ref.edge));
+
+function chainLength(
+  garment: Garment,
+  chain: readonly EdgeRef[],
+  moves: ReadonlyMap<PieceId, Moves>,
+): number {
+  const drawn = new Map<PieceId, DrawnPiece>();
+  for (const { piece: id } of chain) {
+    const piece = garment.pieces.find((p) => p.id === id);
+    const own = moves.get(id);
+    if (piece && !drawn.has(id)) drawn.set(id, own ? reshapePiece(piece, own) : piece);
+  }
+  return chain.reduce((sum, ref) => {
+    const edge = drawn.get(ref.piece)?.edges.find((e) => e.id === ref.edge);
+    return edge ? sum + pathLength(edge.path) : sum;
+  }, 0);
 }
 
 /**
  * Adds to `moves` the counterpart across a seam whose end moved with a neighbour: where the armhole grew at the underarm, the sleeve's
- * underarm corner moves on by as much along its cap, its underarm seam tapering to nothing at the wrist. Corners that move already,
- * and edges that the plan moves itself, stay.
+ * underarm corners move on along its cap until the cap has grown by as much, its underarm seam tapering to nothing at the wrist.
+ * Seams of which the plan moves an edge itself, corners that move already, bands (they are fitted when trued) and gathers stay.
  */
 export function movesOfJoined(garment: Garment, moves: Map<PieceId, Moves>): void {
   const bands = new Set(garment.bands.map((b) => b.seam));
   for (const seam of garment.seams) {
     if (seam.join.kind === 'gathered' || bands.has(seam.id)) continue;
-    for (const end of ['start', 'end'] as const) {
-      const a = chainEnd(garment, seam.a, end, moves);
-      const b = chainEnd(garment, seam.b, end, moves);
-      if (!a || !b || a.moved || b.moved) continue;
-      const moveA = moves.get(a.piece.id)?.corners.get(a.corner) ?? NOWHERE;
-      const moveB = moves.get(b.piece.id)?.corners.get(b.corner) ?? NOWHERE;
-      if (still(moveA) === still(moveB)) continue;
-      const [from, move, to] = still(moveA) ? [b, moveB, a] : [a, moveA, b];
-      const grown = move.x * from.onward.x + move.y * from.onward.y;
-      if (Math.abs(grown) < WORTH_MM) continue;
-      const had = moves.get(to.piece.id);
-      const corners = new Map(had?.corners ?? []);
-      corners.set(to.corner, { x: to.onward.x * grown, y: to.onward.y * grown });
-      moves.set(to.piece.id, { corners, inner: had?.inner ?? new Map<string, readonly Knot[]>() });
+    if (moved(seam.a, moves) || moved(seam.b, moves)) continue;
+    for (const [from, to] of [
+      [seam.a, seam.b],
+      [seam.b, seam.a],
+    ] as const) {
+      const ends = (['start', 'end'] as const).flatMap((end) => {
+        const source = chainEnd(garment, from, end, moves);
+        const target = chainEnd(garment, to, end, moves);
+        return source && target && !still(source.move) && still(target.move) ? [target] : [];
+      });
+      if (ends.length === 0) continue;
+      const grown = chainLength(garment, from, moves) - chainLength(garment, from, NO_MOVES);
+      if (Math.abs(grown) >= WORTH_MM) growChain(garment, to, ends, grown, moves);
     }
   }
+}
+
+const NO_MOVES: ReadonlyMap<PieceId, Moves> = new Map();
+/** Rounds of the secant; the length goes nearly straight with the move, so that few bring it to a hundredth of a millimetre. */
+const ROUNDS = 4;
+
+/** Moves the chain's ends on along themselves, all by the same amount, until it is longer by `grown`. */
+function growChain(
+  garment: Garment,
+  chain: readonly EdgeRef[],
+  ends: readonly ChainEnd[],
+  grown: number,
+  moves: Map<PieceId, Moves>,
+): void {
+  const before = chainLength(garment, chain, NO_MOVES);
+  const withMove = (by: number): Map<PieceId, Moves> => {
+    const out = new Map(moves);
+    for (const { piece, corner, onward } of ends) {
+      const had = out.get(piece.id);
+      const corners = new Map(had?.corners ?? []);
+      corners.set(corner, { x: onward.x * by, y: onward.y * by });
+      out.set(piece.id, { corners, inner: had?.inner ?? new Map<string, readonly Knot[]>() });
+    }
+    return out;
+  };
+  let [b0, g0] = [0, 0];
+  let by = grown / ends.length;
+  for (let round = 0; round < ROUNDS; round++) {
+    const got = chainLength(garment, chain, withMove(by)) - before;
+    if (Math.abs(got - grown) <= STORED_MM || got === g0) break;
+    const next = by + ((grown - got) * (by - b0)) / (got - g0);
+    [b0, g0] = [by, got];
+    by = next;
+  }
+  for (const [id, made] of withMove(by)) moves.set(id, made);
 }

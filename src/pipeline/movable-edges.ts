@@ -6,8 +6,8 @@ import type { Path, Point } from '../geometry/index.ts';
 
 /** An edge crosses a level line when it meets it more steeply than this (sine of 30°); an armhole that runs level into the underarm does not. */
 const STEEP = 0.5;
-/** A corner this near to its level line's end is that end. */
-const ON_LINE_MM = 1;
+/** A corner this near to its level line's end stands for it: a wrist is measured a little above the sleeve's hem. */
+const BY_LINE_MM = 40;
 
 /** Front or back by the words of the piece; `both` where they say neither or both. */
 function sideOf(words: string): MovableEdge['side'] {
@@ -69,11 +69,11 @@ function edgesAt(garment: Garment, level: Level, pieces: readonly string[]): Mov
   return found;
 }
 
-/** A corner of that level counts where the level's line ends in it; a sleeve hem named for the upper arm is not where the arm is measured. */
+/** A corner of that level counts where the level's line ends by it; a sleeve hem named for the upper arm is not where the arm is measured. */
 function endsOn(corner: Level, point: Point, level: Level, line: Path | undefined): boolean {
   if (corner !== level) return false;
   return (
-    !line || distance(point, pathStart(line)) <= ON_LINE_MM || distance(point, pathEnd(line)) <= ON_LINE_MM
+    !line || distance(point, pathStart(line)) <= BY_LINE_MM || distance(point, pathEnd(line)) <= BY_LINE_MM
   );
 }
 
