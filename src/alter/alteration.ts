@@ -85,7 +85,7 @@ export interface Alteration {
   readonly reach: readonly string[];
   /** Which plain garment shows it best, and the amounts for the small drawing. */
   readonly shows: {
-    readonly on: 'bodice' | 'panels' | 'skirt' | 'trousers';
+    readonly on: 'bodice' | 'plain' | 'panels' | 'skirt' | 'trousers';
     readonly params: Readonly<Record<string, ParamValue>>;
   };
   // 4 geometry: a composition of primitives on the change

@@ -5,6 +5,7 @@ import { capsFollow } from './cap-follows.ts';
 import { CATALOGUE } from './catalogue/index.ts';
 import { newChange } from './change.ts';
 import { foldFindings } from './fold-check.ts';
+import { meetingNotches } from './meeting-notch.ts';
 import { Refusal } from './refusal.ts';
 import { limitFindings, readParams } from './values.ts';
 import type { Alteration } from './alteration.ts';
@@ -68,6 +69,7 @@ export function applyStep(garment: Garment, step: AlterStep): StepOutcome {
     alteration.make(change, values);
     if (!change.capDone) capsFollow(change);
     bandsFollow(change);
+    meetingNotches(change);
     const findings = [
       ...limitFindings(alteration, values),
       ...change.findings,

@@ -16,18 +16,34 @@ const edgeLength = (garment: Garment, ref: EdgeRef): number => {
 const chainLength = (garment: Garment, chain: readonly EdgeRef[]): number =>
   chain.reduce((sum, ref) => sum + edgeLength(garment, ref), 0);
 
-/** Where along the chain its length changed, as shares, and by how much. The middle of each changed edge stands for the edge. */
+/**
+ * Where along the chain its length changed, as shares, and by how much: at the seam where the changed edge meets the next piece (the side notch, trade.md 5.3),
+ * else at the middle of the edge.
+ */
 function changes(before: Garment, after: Garment, chain: readonly EdgeRef[]): { at: number; by: number }[] {
   const whole = chainLength(before, chain);
   const out: { at: number; by: number }[] = [];
   let gone = 0;
-  for (const ref of chain) {
+  for (const [i, ref] of chain.entries()) {
     const old = edgeLength(before, ref);
     const by = edgeLength(after, ref) - old;
-    if (old > 0 && Math.abs(by) > LEAST_MM) out.push({ at: (gone + old / 2) / whole, by });
+    const beside = (k: number): boolean => chain[k] !== undefined && chain[k]!.piece !== ref.piece;
+    const at = beside(i + 1) ? old : beside(i - 1) ? 0 : old / 2;
+    if (old > 0 && Math.abs(by) > LEAST_MM) out.push({ at: (gone + at) / whole, by });
     gone += old;
   }
   return out;
+}
+
+/** Changes at one place added up: what one piece gave and its neighbour took does not lengthen the band. */
+function merged(list: readonly { at: number; by: number }[]): { at: number; by: number }[] {
+  const out: { at: number; by: number }[] = [];
+  for (const { at, by } of list) {
+    const same = out.find((o) => Math.abs(o.at - at) < 1e-6);
+    if (same) same.by += by;
+    else out.push({ at, by });
+  }
+  return out.filter((o) => Math.abs(o.by) > LEAST_MM);
 }
 
 /** Lengthens the band by `by` mm at `share` of its chain's length: a cut straight across it there. */
@@ -74,7 +90,7 @@ export function bandsFollow(change: Change): void {
     if (!band) continue;
     const { own, other } = sides(seam, band);
     if (own.some((r) => change.touched.has(r.piece))) continue;
-    const moved = changes(before, change.garment, other);
+    const moved = merged(changes(before, change.garment, other));
     if (moved.length === 0) continue;
     const was = chainLength(before, own) / Math.max(1e-9, chainLength(before, other));
     // A gathered seam keeps its fullness, an eased band its ease: the change goes over in proportion there, whole in a plain seam.
@@ -83,6 +99,7 @@ export function bandsFollow(change: Change): void {
       cut(change, band, (piece) => lengthen(piece, own, at, by * ratio) ?? ((p) => p), true);
     }
     const grown = moved.reduce((sum, m) => sum + m.by, 0);
+    if (Math.abs(grown) < LEAST_MM) continue;
     tell(change, {
       code: 'band-follows',
       severity: 'note',

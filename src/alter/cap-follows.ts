@@ -52,6 +52,12 @@ export function capsOf(garment: Garment): Cap[] {
   });
 }
 
+/** The caps, each sleeve once (after left and right were parted one sleeve meets two armholes). */
+export function eachCap(garment: Garment): Cap[] {
+  const seen = new Set<string>();
+  return capsOf(garment).filter((cap) => !seen.has(cap.sleeve) && seen.add(cap.sleeve));
+}
+
 function isCap(piece: DrawnPiece | undefined, ref: EdgeRef): boolean {
   const edge = piece?.edges.find((e) => e.id === ref.edge);
   return edge !== undefined && edgeRole(edge) === 'cap';

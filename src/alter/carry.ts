@@ -4,13 +4,16 @@ import {
   lerp,
   movePoint,
   nearestPlace,
+  pathAt,
   pathBetween,
   pathEnd,
   pathLength,
+  pathLineIntersections,
   pathMove,
   pathStart,
   placeAtLength,
   placePoint,
+  shareAtPlace,
 } from '../geometry/index.ts';
 import type { Motion, Path, PathPlace, Point } from '../geometry/index.ts';
 import type { DrawnPiece, Edge, InnerLine } from '../garment/index.ts';
@@ -73,6 +76,35 @@ export function redrawEdge(edge: Edge<'one'>, before: Path, after: Path): Edge<'
     crossings: edge.crossings.map((c) => ({ ...c, at: at(c.at) })),
     notches: edge.notches.map((n) => ({ ...n, at: at(n.at) })),
   };
+}
+
+/** Below this a level has not moved. */
+const LEVEL_MM = 0.01;
+
+/**
+ * The redrawn edge with its levels at the heights they had: a neckline cut deeper or a hem let down does not move the body's bust or hip.
+ * (A slide does move them, and carries them itself.) A level the edge no longer reaches stays where the cloth took it.
+ */
+export function levelsHeld(before: Edge<'one'>, after: Edge<'one'>): Edge<'one'> {
+  if (before.crossings.length === 0) return after;
+  let changed = false;
+  const crossings = after.crossings.map((c) => {
+    const old = before.crossings.find((x) => x.level === c.level);
+    if (!old) return c;
+    const was = pathAt(before.path, old.at);
+    const now = pathAt(after.path, c.at);
+    if (Math.abs(was.y - now.y) < LEVEL_MM) return c;
+    let best: number | undefined;
+    let near = Infinity;
+    for (const hit of pathLineIntersections(after.path, was, { x: was.x + 1, y: was.y })) {
+      const d = distance(hit.point, was);
+      if (d < near) [best, near] = [shareAtPlace(after.path, hit.place), d];
+    }
+    if (best === undefined) return c;
+    changed = true;
+    return { ...c, at: best };
+  });
+  return changed ? { ...after, crossings: crossings.toSorted((a, b) => a.at - b.at) } : after;
 }
 
 function innerNodes(edge: Edge<'one'>, c: Carriage): Node[] {

@@ -8,7 +8,8 @@ import { isTurned, pieceOf } from './roles.ts';
  * and nothing of the garment that came in is touched.
  */
 export interface Change {
-  readonly before: Garment;
+  /** What changes are measured against; left and right parted first, where they are. */
+  before: Garment;
   garment: Garment;
   readonly findings: Finding[];
   readonly touched: Set<PieceId>;

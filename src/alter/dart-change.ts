@@ -3,10 +3,11 @@ import { say } from '../garment/index.ts';
 import { put, replace, tell } from './change.ts';
 import type { Change } from './change.ts';
 import { dartIntake, dartOf, fillDart, makeDart, rotateDart } from './dart.ts';
-import type { MadeDart } from './dart.ts';
-import { addDartSeam, addPairs, dropDartSeam, easeSeams, splitRefs } from './dart-seams.ts';
+import type { MadeDart, RotatedDart } from './dart.ts';
+import { addDartSeam, addPairs, dropDartSeam, easeSeams, setPairs, splitRefs } from './dart-seams.ts';
 import { follow } from './follow.ts';
 import { pieceOf } from './roles.ts';
+import { nearestPlace, pathAt } from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 
 /** The follower's dart that repeats the parent's, by its legs; undefined when it has none. */
@@ -38,6 +39,21 @@ const missed = (change: Change, piece: DrawnPiece, what: string): void =>
     message: `${piece.name} has no counterpart of this ${what}; its edges went along, but draw the ${what} there by hand.`,
   });
 
+/** Only a follower with darts of its own is expected to have the same ones; a facing lies beyond their points. */
+const darted = (piece: DrawnPiece): boolean => piece.darts.length > 0;
+
+/** After the parent's edge was cut in two, a follower's edge that repeats part of it repeats the part that lies nearer. */
+function nearerPart(piece: DrawnPiece, made: RotatedDart, pairs: Follower['edges']): Follower['edges'] {
+  const part = (id: EdgeId) => made.slit.edges.find((e) => e.id === id)!.path;
+  return pairs.map((pair) => {
+    const own = piece.edges.find((e) => e.id === pair.own);
+    if (pair.parent !== made.edge || !own) return pair;
+    const middle = pathAt(own.path, 0.5);
+    const far = (id: EdgeId): number => nearestPlace(part(id), middle).distance;
+    return far(made.second) < far(made.edge) ? { ...pair, parent: made.second } : pair;
+  });
+}
+
 /** A dart rotated or split on a piece and on every follower that repeats it; seams and pairs kept true. */
 export function rotateOn(
   change: Change,
@@ -58,8 +74,10 @@ export function rotateOn(
     const own = ownDart(piece, before, f, dart);
     const edge = f.edges.find((e) => e.parent === to.edge)?.own;
     if (own === undefined || edge === undefined) {
-      if (f.edges.some((e) => e.parent === to.edge)) missed(change, piece, 'dart');
-      replace(change, follow(before, lead.piece, piece, f.edges));
+      if (own !== undefined || darted(piece)) missed(change, piece, 'dart');
+      const pairs = nearerPart(piece, lead, f.edges);
+      setPairs(change, f, pairs);
+      replace(change, follow(lead.slit, lead.piece, piece, pairs));
       continue;
     }
     const legs = dartOf(piece, own).dart.legs;

@@ -1,4 +1,4 @@
-import type { EdgeId, EdgeRef, PieceId, Seam } from '../garment/index.ts';
+import type { EdgeId, EdgeRef, Follower, PieceId, Seam } from '../garment/index.ts';
 import type { Change } from './change.ts';
 import { mapSeams } from './change.ts';
 
@@ -28,6 +28,16 @@ export function addPairs(
     ...change.garment,
     followers: change.garment.followers.map((f) =>
       f.piece === piece && f.parent === parent ? { ...f, edges: [...f.edges, ...pairs] } : f,
+    ),
+  };
+}
+
+/** Says anew which edges a follower repeats. */
+export function setPairs(change: Change, follower: Follower, edges: Follower['edges']): void {
+  change.garment = {
+    ...change.garment,
+    followers: change.garment.followers.map((f) =>
+      f.piece === follower.piece && f.parent === follower.parent ? { ...f, edges } : f,
     ),
   };
 }

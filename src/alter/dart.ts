@@ -93,6 +93,12 @@ export function trueDart(piece: DrawnPiece, id: string): DrawnPiece {
   ]);
 }
 
+/** A rotated dart; `slit` is the piece with the new place cut but nothing turned yet, for what follows its edges. */
+export interface RotatedDart extends MadeDart {
+  readonly closed: boolean;
+  readonly slit: DrawnPiece;
+}
+
 /** Edge numbers from `from` (included) counter-clockwise to `to` (left out). */
 function run(n: number, from: number, to: number): number[] {
   const out: number[] = [];
@@ -110,7 +116,7 @@ export function rotateDart(
   to: { readonly edge: EdgeId; readonly at: number },
   share: number,
   name: { readonly id: string; readonly say: string },
-): MadeDart & { readonly closed: boolean } {
+): RotatedDart {
   const old = dartOf(piece, id);
   if (to.edge === old.dart.legs[0] || to.edge === old.dart.legs[1]) {
     throw new Refusal('dart-into-itself', `${piece.name}: a dart cannot be moved into its own leg.`, {
@@ -138,8 +144,8 @@ export function rotateDart(
     edgePart: (i) => (moving.has(i) ? 1 : 0),
   });
   const settled = matched(turned, n);
-  if (share < 1) return { ...made, piece: settled, closed: false };
-  return { ...made, piece: withoutDart(settled, id), closed: true };
+  if (share < 1) return { ...made, piece: settled, closed: false, slit: made.piece };
+  return { ...made, piece: withoutDart(settled, id), closed: true, slit: made.piece };
 }
 
 const middleOf = (d: DartPlace): Point => ({ x: (d.a.x + d.b.x) / 2, y: (d.a.y + d.b.y) / 2 });

@@ -11,7 +11,7 @@ import {
 import type { Path, Point } from '../geometry/index.ts';
 import type { DrawnPiece, Edge, Follower } from '../garment/index.ts';
 import { anchorLevels } from './anchor.ts';
-import { redrawEdge } from './carry.ts';
+import { levelsHeld, redrawEdge } from './carry.ts';
 import { pullEdge } from './pull.ts';
 
 /** Two edges whose corners are this near repeat each other over their whole length; a follower is drawn in register with its parent. */
@@ -97,7 +97,9 @@ export function follow(
     const pair = whole.get(edge.id);
     if (pair) {
       const path = pair.after.path;
-      return edge.path.length === path.length ? redrawEdge(edge, edge.path, path) : { ...edge, path };
+      return edge.path.length === path.length
+        ? levelsHeld(edge, redrawEdge(edge, edge.path, path))
+        : { ...edge, path };
     }
     return pullEdge(edge, [
       { at: 0, by: corner[i] ?? still, smooth: false },

@@ -2,7 +2,7 @@ import { lerp, pathBetween, pathEnd, pathLength, pathStart, placeAtLength, sub }
 import type { Path, PathPlace, Point } from '../geometry/index.ts';
 import type { DrawnPiece, Edge, EdgeId } from '../garment/index.ts';
 import { anchorLevels } from './anchor.ts';
-import { redrawEdge } from './carry.ts';
+import { levelsHeld, redrawEdge } from './carry.ts';
 
 /** One place of the outline drawn elsewhere: share `at` (0..1) of an edge's length, moved by a vector in mm. A corner belongs to both its edges. */
 export interface Pull {
@@ -80,7 +80,7 @@ export function pullEdge(edge: Edge<'one'>, nodes: readonly PullNode[]): Edge<'o
     before.push(...run.slice(1));
     after.push(...(i === 1 ? drawn : drawn.slice(1)));
   }
-  return redrawEdge(edge, before, after);
+  return levelsHeld(edge, redrawEdge(edge, before, after));
 }
 
 /** What each corner and inner node of the outline is pulled by, edge by edge, corners shared. */
@@ -105,7 +105,7 @@ function nodesOf(piece: DrawnPiece, pulls: readonly Pull[]): PullNode[][] {
 
 /**
  * The outline with some of its places drawn elsewhere and everything between them eased over: the neighbouring edges of a moved corner follow to their
- * far corner or to the next given place. Notches and crossings go with their edge, level lines are drawn to the outline again; marks and grain stay.
+ * far corner or to the next given place. Notches go with their edge, levels keep their height and are drawn to the outline again; marks and grain stay.
  */
 export function pullEdges(piece: DrawnPiece, pulls: readonly Pull[]): DrawnPiece {
   const nodes = nodesOf(piece, pulls);

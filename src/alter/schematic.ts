@@ -14,7 +14,7 @@ import type {
 } from '../garment/index.ts';
 
 /**
- * Four plain garments of straight lines and round numbers. The catalogue's small drawings are made by altering them for real,
+ * Five plain garments of straight lines and round numbers. The catalogue's small drawings are made by altering them for real,
  * and the tests work the same numbers by hand. mm, waist at y = 0, centre at x = 0.
  */
 
@@ -330,6 +330,34 @@ export const BODICE: Garment = {
     { level: 'bust', pieces: ['front', 'back'] },
     { level: 'waist', pieces: ['front', 'back'] },
   ],
+};
+
+const plainFront: Sketch = {
+  ...bodiceFront,
+  corners: [
+    [0, 0, 'waist', 'waist', 'waist'],
+    [230, 0, 'waist', 'side', 'side'],
+    [238, 160.0133, 'bust', 'armhole', 'armhole', 'seam', [190, 165, 165, 240]],
+    ...FRONT_NECK,
+    [0, 330, 'neck', 'centre', 'centre front', 'fold'],
+  ],
+  darts: [],
+};
+
+/** A front without darts and its back. */
+export const PLAIN: Garment = {
+  pieces: [plainFront, bodiceBack].map(sketched),
+  seams: [
+    seam('shoulder', 'Shoulder seam', 1, [on('back', 'shoulder')], [on('front', 'shoulder')], {
+      kind: 'eased',
+      least: 0,
+      most: 12,
+    }),
+    seam('side', 'Side seam', 2, [on('front', 'side')], [on('back', 'side')]),
+  ],
+  followers: [],
+  bands: [],
+  levels: [{ level: 'waist', pieces: ['front', 'back'] }],
 };
 
 const frontCentre: Sketch = {

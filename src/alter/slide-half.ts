@@ -18,11 +18,23 @@ export interface HalfSlide {
   readonly centre: number;
   readonly side: number;
   readonly moves: 'below' | 'above';
+  /** Only the pieces of this body side. */
+  readonly only?: 'left' | 'right';
 }
 
 /** A slide across all panels of a half, its amount tapering over their added widths from the centre to the side. */
 export function slideHalf(change: Change, half: Half, slide: HalfSlide): void {
-  const found = needPanels(change.garment, half).flatMap((piece) => {
+  const all = needPanels(change.garment, half);
+  // After a one-sided alteration left and right are pieces of their own: each side is a run from centre to side.
+  for (const side of [undefined, 'left', 'right'] as const) {
+    if (slide.only && side !== slide.only) continue;
+    const own = all.filter((p) => p.bodySide === side);
+    if (own.length > 0) slideRun(change, half, own, slide);
+  }
+}
+
+function slideRun(change: Change, half: Half, panels: readonly DrawnPiece[], slide: HalfSlide): void {
+  const found = panels.flatMap((piece) => {
     const y = slide.line(piece);
     if (y === undefined) return [];
     const { left, right } = across(piece, y);

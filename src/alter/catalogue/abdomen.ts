@@ -1,0 +1,37 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { inch, lengthParam } from '../param.ts';
+import { overCurve } from '../over-curve.ts';
+
+export const abdomen: Alteration = {
+  id: 'abdomen',
+  group: 'front and seat',
+  name: 'Full or flat abdomen',
+  when: 'Full: the hem rises in front and the waist is pulled down. Flat: the front sags in folds below the waist.',
+  source: 'docs/trade.md 5.13 (memory)',
+  params: [
+    lengthParam('amount', 'longer at centre front', {
+      default: inch(0.5),
+      min: -30,
+      max: 40,
+      limit: { most: inch(1), say: 'A quarter inch to one inch is usual.', source: 'docs/trade.md 5.13' },
+    }),
+    lengthParam('width', 'wider in front, all of it', {
+      default: 0,
+      min: -60,
+      max: 100,
+      limit: {
+        most: inch(2),
+        say: 'More than 1/2 in at one side edge: slash instead.',
+        source: 'docs/trade.md 5.0',
+      },
+    }),
+  ],
+  reach: ['front panels and lining', 'waistband, facing, closure length', 'side seam keeps its length'],
+  shows: { on: 'skirt', params: { amount: 22, width: 40 } },
+  make: (change, values) => overCurve(change, 'front', values.mm('amount'), values.mm('width')),
+  sentence(values) {
+    const [mm, width] = [values.mm('amount'), values.mm('width')];
+    return `Front: ${mm < 0 ? 'shorten' : 'lengthen'} ${say(Math.abs(mm))} over the abdomen at centre front, nothing at the side${width === 0 ? '' : `; ${width < 0 ? 'narrow' : 'widen'} by ${say(Math.abs(width))} at the sides`}`;
+  },
+};

@@ -1,0 +1,82 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { cut, draw } from '../change.ts';
+import { changeIntake, dartsAt } from '../dart-intake.ts';
+import { upDown } from '../height.ts';
+import { slidePart } from '../slide.ts';
+import { makeDartOn } from '../dart-change.ts';
+import { easeSeams } from '../dart-seams.ts';
+import { edgesOf } from '../edge-role.ts';
+import { choiceParam, inch, lengthParam, wider } from '../param.ts';
+import { withEdge } from '../roles.ts';
+import { pathAt } from '../../geometry/index.ts';
+
+/** A back shoulder dart is about this long (common practice). */
+const SHOULDER_DART_MM = 80;
+
+export const backWidth: Alteration = {
+  id: 'back-width',
+  group: 'back',
+  name: 'Broad or narrow back',
+  when: 'The back is tight on reaching forward (broad), or stands in upright folds between the armholes (narrow).',
+  source: 'docs/trade.md 5.11 (memory)',
+  params: [
+    lengthParam('amount', 'on each half', {
+      default: inch(0.375),
+      min: -25,
+      max: 30,
+      limit: {
+        most: inch(0.75),
+        say: 'Half an inch on each half is usual; for more take the next size in the back.',
+        source: 'docs/trade.md 5.11',
+      },
+    }),
+    choiceParam('shoulder', 'what the shoulder seam gains', [
+      { id: 'ease', name: 'is eased in' },
+      { id: 'dart', name: 'goes into a shoulder dart' },
+    ]),
+  ],
+  reach: [
+    'back from mid shoulder straight down: armhole and side seam move out whole and keep their length',
+    'shoulder: eased or darted, so that it still matches the front',
+    'waist: into its dart, where there is one',
+    'facing, yoke, lining, waistband',
+  ],
+  shows: { on: 'bodice', params: { amount: 15, shoulder: 'ease' } },
+  make(change, values) {
+    const mm = values.mm('amount');
+    for (const panel of withEdge(change.garment, 'back', 'shoulder')) {
+      cut(change, panel.id, (piece) => {
+        const x = pathAt(edgesOf(piece, 'shoulder')[0]!.path, 0.5).x;
+        const { low, high } = upDown(piece, x);
+        return (p) => slidePart(p, { from: high, to: low, atFrom: mm, atTo: mm });
+      });
+      draw(change, panel.id, (piece) => {
+        const darts = dartsAt(piece, 'waist');
+        return darts.reduce((p, dart) => changeIntake(p, dart, mm / darts.length), piece);
+      });
+    }
+    for (const panel of withEdge(change.garment, 'back', 'shoulder')) {
+      const shoulder = edgesOf(panel, 'shoulder')[0]!;
+      if (values.word('shoulder') === 'dart' && mm > 3) {
+        const mouth = pathAt(shoulder.path, 0.45);
+        makeDartOn(change, panel.id, shoulder.id, 0.45, { x: mouth.x, y: mouth.y - SHOULDER_DART_MM }, mm, {
+          id: 'shoulder-dart',
+          say: 'shoulder dart',
+          serves: 'shoulder',
+        });
+      } else {
+        easeSeams(
+          change,
+          panel.id,
+          edgesOf(panel, 'shoulder').map((e) => e.id),
+          mm,
+        );
+      }
+    }
+  },
+  sentence(values) {
+    const mm = values.mm('amount');
+    return `Back: ${wider(mm)} across by ${say(Math.abs(mm))} on each half, slashed from mid shoulder straight down; shoulder ${values.word('shoulder') === 'dart' && mm > 3 ? 'darted' : 'eased'}`;
+  },
+};

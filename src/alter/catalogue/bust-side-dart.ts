@@ -1,0 +1,53 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { dartFronts } from '../bust-fronts.ts';
+import { BUST_REACH, bustWidth, sayBust } from '../bust-words.ts';
+import { cut, tell } from '../change.ts';
+import { dartOf } from '../dart.ts';
+import { armholeHinge, bustPoint, bustTurn, sideDart, slashBust } from '../full-bust.ts';
+import { Refusal } from '../refusal.ts';
+
+export const bustSideDart: Alteration = {
+  id: 'bust-side-dart',
+  group: 'bust',
+  name: 'Large or small bust, side dart',
+  when: 'Drag lines run to the bust point and the hem rides up in front (large), or the front is loose and long over the bust (small).',
+  source: 'docs/trade.md 5.10 (slash method; table of turns derived)',
+  params: [bustWidth],
+  reach: BUST_REACH,
+  shows: { on: 'bodice', params: { width: 22 } },
+  make(change, values) {
+    const width = values.mm('width');
+    for (const front of dartFronts(change.garment)) {
+      cut(change, front.id, (piece) => {
+        const bust = bustPoint(piece);
+        const dart = sideDart(piece, bust);
+        if (dart === undefined) {
+          throw new Refusal(
+            'no-side-dart',
+            `${piece.name} has no side dart; use the bust alteration for a front without one.`,
+            { piece: piece.id },
+          );
+        }
+        const { a, b } = dartOf(piece, dart);
+        const slash = {
+          bust,
+          hinge: armholeHinge(piece),
+          side: { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 },
+          width,
+        };
+        const { angle, drop } = bustTurn(slash);
+        tell(change, {
+          code: 'front-longer',
+          severity: 'note',
+          where: { piece: piece.id },
+          amount: drop,
+          message: `${piece.name}: the centre front becomes ${say(Math.abs(drop))} ${drop < 0 ? 'shorter' : 'longer'} and the side section turns by ${Math.abs((angle * 180) / Math.PI).toFixed(2)} degrees about the armhole notch.`,
+        });
+        return slashBust(slash);
+      });
+    }
+  },
+  sentence: (values) =>
+    `Front: ${sayBust(values.mm('width'))}, side dart ${values.mm('width') < 0 ? 'narrower' : 'wider'}`,
+};

@@ -1,0 +1,35 @@
+import type { Alteration } from '../alteration.ts';
+import { dartFronts } from '../bust-fronts.ts';
+import { BUST_REACH, bustWidth, sayBust } from '../bust-words.ts';
+import { cut } from '../change.ts';
+import { dartsAt } from '../dart-intake.ts';
+import { armholeHinge, bustDarts, bustPoint, slashBust } from '../full-bust.ts';
+import { Refusal } from '../refusal.ts';
+
+export const bustWaistDart: Alteration = {
+  id: 'bust-waist-dart',
+  group: 'bust',
+  name: 'Large or small bust, waist dart',
+  when: 'As with the side dart, on a front whose bust is shaped by its waist dart alone.',
+  source: 'docs/trade.md 5.10 (slash method through the waist dart; derived)',
+  params: [bustWidth],
+  reach: BUST_REACH,
+  shows: { on: 'bodice', params: { width: 16 } },
+  make(change, values) {
+    const width = values.mm('width');
+    for (const front of dartFronts(change.garment)) {
+      cut(change, front.id, (piece) => {
+        const bust = bustPoint(piece);
+        const mine = bustDarts(piece, bust);
+        if (!dartsAt(piece, 'waist').some((id) => mine.includes(id))) {
+          throw new Refusal('no-waist-dart', `${piece.name} has no waist dart that points to the bust.`, {
+            piece: piece.id,
+          });
+        }
+        return slashBust({ bust, hinge: armholeHinge(piece), width });
+      });
+    }
+  },
+  sentence: (values) =>
+    `Front: ${sayBust(values.mm('width'))}, waist dart ${values.mm('width') < 0 ? 'narrower' : 'wider'}`,
+};

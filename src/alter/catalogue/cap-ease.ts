@@ -1,0 +1,69 @@
+import { pathLength } from '../../geometry/index.ts';
+import { say } from '../../garment/index.ts';
+import type { DrawnPiece, Garment, Seam } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { eachCap, raiseCrown, solveLength } from '../cap-follows.ts';
+import { draw, mapSeams } from '../change.ts';
+import { edgesOf } from '../edge-role.ts';
+import { inch, lengthParam } from '../param.ts';
+import { Refusal } from '../refusal.ts';
+import { needSleeves } from '../roles.ts';
+
+const capLength = (piece: DrawnPiece): number =>
+  edgesOf(piece, 'cap').reduce((sum, e) => sum + pathLength(e.path), 0);
+
+/** The wanted ease of the seam goes with the drawn one, so that the new cap is not told to be wrong. */
+function wantMore(seam: Seam, sleeve: string, mm: number): Seam {
+  if (seam.join.kind === 'gathered') return seam;
+  const now = seam.join.kind === 'eased' ? seam.join : { least: 0, most: 0 };
+  const by = seam.a.some((r) => r.piece === sleeve) ? mm : -mm;
+  return { ...seam, join: { kind: 'eased', least: now.least + by, most: now.most + by } };
+}
+
+const isArmhole = (garment: Garment, id: string): string | undefined =>
+  eachCap(garment).find((c) => c.seam.id === id)?.sleeve;
+
+export const capEase: Alteration = {
+  id: 'cap-ease',
+  group: 'sleeve',
+  name: 'Sleeve cap ease',
+  when: 'There is too much cloth to ease into the armhole (tight cloth, puckers), or too little.',
+  source: 'docs/trade.md 3.6 and 5.12',
+  params: [
+    lengthParam('amount', 'more ease (less: negative)', {
+      default: inch(-0.25),
+      min: -40,
+      max: 40,
+      limit: {
+        most: inch(0.75),
+        say: 'Compare the ease that is left with the range for the cloth (3.6).',
+        source: 'docs/trade.md 3.6',
+      },
+    }),
+  ],
+  reach: ['cap height', 'sleeve lining'],
+  shows: { on: 'bodice', params: { amount: -20 } },
+  make(change, values) {
+    const mm = values.mm('amount');
+    for (const sleeve of needSleeves(change.garment)) {
+      draw(change, sleeve.id, (piece) => {
+        const wanted = capLength(piece) + mm;
+        const up = solveLength((x) => capLength(raiseCrown(piece, x)), wanted, mm);
+        if (up === undefined)
+          throw new Refusal('cap-not-reached', `${piece.name}: no cap of that length could be drawn.`, {
+            piece: piece.id,
+          });
+        return raiseCrown(piece, up);
+      });
+    }
+    mapSeams(change, (seam) => {
+      const sleeve = isArmhole(change.garment, seam.id);
+      return sleeve === undefined ? seam : wantMore(seam, sleeve, mm);
+    });
+    change.capDone = true;
+  },
+  sentence(values) {
+    const mm = values.mm('amount');
+    return `Sleeve cap: ${say(Math.abs(mm))} ${mm < 0 ? 'less' : 'more'} ease, by its height`;
+  },
+};

@@ -1,0 +1,36 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { widenAcross } from '../across-width.ts';
+import { inch, lengthParam, wider } from '../param.ts';
+
+export const chestWidth: Alteration = {
+  id: 'chest-width',
+  group: 'front and seat',
+  name: 'Broad or narrow chest',
+  when: 'The front cuts in at the armholes (broad), or folds stand upright between them (narrow).',
+  source: 'docs/trade.md 5.11 for the front (memory)',
+  params: [
+    lengthParam('amount', 'on each half', {
+      default: inch(-0.25),
+      min: -25,
+      max: 25,
+      limit: {
+        most: inch(0.5),
+        say: 'More than this changes how the shoulder lies: alter the shoulder length too.',
+        source: 'docs/trade.md 5.11',
+      },
+    }),
+  ],
+  reach: [
+    'front armhole between tip and underarm',
+    "the sleeve cap's front half",
+    'panel seam where it meets the armhole',
+    'lining',
+  ],
+  shows: { on: 'bodice', params: { amount: -14 } },
+  make: (change, values) => widenAcross(change, 'front', values.mm('amount'), 0),
+  sentence(values) {
+    const mm = values.mm('amount');
+    return `Front: ${wider(mm)} across the chest by ${say(Math.abs(mm))} on each half, nothing at the shoulder tip; sleeve cap to match`;
+  },
+};

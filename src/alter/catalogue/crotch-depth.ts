@@ -1,0 +1,37 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { inch, lengthParam, longer } from '../param.ts';
+import { needTrousers } from '../trousers.ts';
+import { lineBetween, slideHalf } from '../slide-half.ts';
+
+export const crotchDepth: Alteration = {
+  id: 'crotch-depth',
+  group: 'trousers',
+  name: 'Crotch depth',
+  when: 'The trousers cut in at the crotch when seated, or the crotch hangs low.',
+  source: 'docs/trade.md 5.2 (line between waist and hip, same on all panels; common practice)',
+  params: [
+    lengthParam('amount', 'deeper, front and back', {
+      default: inch(0.5),
+      min: -50,
+      max: 60,
+      limit: { most: inch(1), say: 'Split a larger change between two lines.', source: 'docs/trade.md 5.0' },
+    }),
+  ],
+  reach: ['front and back legs', 'fly, zip and pockets in that length', 'lining'],
+  shows: { on: 'trousers', params: { amount: 40 } },
+  make(change, values) {
+    const amount = values.mm('amount');
+    needTrousers(change.garment);
+    for (const half of ['front', 'back'] as const) {
+      slideHalf(change, half, {
+        line: (piece) => lineBetween(piece, ['hip', 'crotch'], ['waist'], 0.5, Math.max(0, -amount)),
+        centre: amount,
+        side: amount,
+        moves: 'below',
+      });
+    }
+  },
+  sentence: (values) =>
+    `Trousers: ${longer(values.mm('amount'))} the crotch depth by ${say(Math.abs(values.mm('amount')))}, all panels`,
+};

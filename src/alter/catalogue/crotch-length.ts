@@ -1,0 +1,48 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw } from '../change.ts';
+import { inch, lengthParam } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import { forkPulls, legs } from '../trousers.ts';
+
+const LIMIT = {
+  most: inch(1),
+  say: 'Look at the seat first: a wedge at the hip line may be what is missing.',
+  source: 'docs/trade.md 5.13',
+};
+
+export const crotchLength: Alteration = {
+  id: 'crotch-length',
+  group: 'trousers',
+  name: 'Crotch length, front or back',
+  when: 'Folds fan out from the crotch point in front or behind: its extension is too short, or stands in folds because it is too long.',
+  source: 'docs/trade.md 5.13 (crotch data derived; extension memory)',
+  params: [
+    lengthParam('front', 'front crotch point further out', { default: 0, min: -30, max: 40, limit: LIMIT }),
+    lengthParam('back', 'back crotch point further out', {
+      default: inch(0.5),
+      min: -30,
+      max: 50,
+      limit: LIMIT,
+    }),
+  ],
+  reach: ['inside leg seam down to the knee', 'thigh width', 'lining'],
+  shows: { on: 'trousers', params: { front: 12, back: 35 } },
+  make(change, values) {
+    for (const half of ['front', 'back'] as const) {
+      for (const leg of legs(change.garment, half)) {
+        draw(change, leg.id, (piece) => pullEdges(piece, forkPulls(piece, values.mm(half))));
+      }
+    }
+  },
+  sentence(values) {
+    const part = (half: string): string =>
+      `${half} ${say(Math.abs(values.mm(half)))} ${values.mm(half) < 0 ? 'shorter' : 'longer'}`;
+    return `Crotch point: ${
+      ['front', 'back']
+        .filter((h) => values.mm(h) !== 0)
+        .map(part)
+        .join(', ') || 'unchanged'
+    }, nothing at the knee`;
+  },
+};

@@ -1,0 +1,98 @@
+import { pathLineIntersections, pathStart, pathEnd, shareAtPlace, sub, unit } from '../../geometry/index.ts';
+import { say } from '../../garment/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw, tell } from '../change.ts';
+import { easeDart } from '../dart-change.ts';
+import { chosenDart, DART_PARAMS } from '../dart-choice.ts';
+import { dartOf } from '../dart.ts';
+import { edgeRole } from '../edge-role.ts';
+import { pullEdges } from '../pull.ts';
+import type { Pull } from '../pull.ts';
+import { Refusal } from '../refusal.ts';
+import { mapSeams } from '../change.ts';
+
+interface Way {
+  /** The edge between the dart and the seam that takes it in, and which of its ends meets that seam. */
+  readonly mouth: string;
+  readonly end: 'start' | 'end';
+  readonly seam: string;
+}
+
+/** The seam nearest to the dart along its own edge: side, panel or centre seam, never a fold. */
+function nearestSeam(piece: DrawnPiece, dart: string): Way {
+  const d = dartOf(piece, dart);
+  const n = piece.edges.length;
+  const options = (
+    [
+      [(d.second + 1) % n, (d.second + 2) % n, 'end'],
+      [(d.first + n - 1) % n, (d.first + n - 2) % n, 'start'],
+    ] as const
+  ).flatMap(([mouth, seam, end]): Way[] => {
+    const edge = piece.edges[seam]!;
+    const role = edgeRole(edge);
+    return edge.kind === 'seam' && ['side', 'panel', 'centre', 'shoulder', 'armhole'].includes(role)
+      ? [{ mouth: piece.edges[mouth]!.id, end, seam: edge.id }]
+      : [];
+  });
+  const found = options[0];
+  if (!found)
+    throw new Refusal('no-seam', `${piece.name}: no seam next to the dart's edge can take it in.`, {
+      piece: piece.id,
+    });
+  return found;
+}
+
+/** The corner taken in by the intake along the mouth's edge; the seam runs back to its old line at the height of the dart's point. */
+function takeIn(piece: DrawnPiece, way: Way, intake: number, pointY: number): Pull[] {
+  const mouth = piece.edges.find((e) => e.id === way.mouth)!;
+  const seam = piece.edges.find((e) => e.id === way.seam)!;
+  const inwards =
+    way.end === 'end'
+      ? unit(sub(pathStart(mouth.path), pathEnd(mouth.path)))
+      : unit(sub(pathEnd(mouth.path), pathStart(mouth.path)));
+  const back = pathLineIntersections(seam.path, { x: 0, y: pointY }, { x: 1, y: pointY })[0];
+  return [
+    { edge: way.mouth, at: way.end === 'end' ? 1 : 0, by: { x: inwards.x * intake, y: inwards.y * intake } },
+    ...(back
+      ? [{ edge: way.seam, at: shareAtPlace(seam.path, back.place), by: { x: 0, y: 0 }, smooth: true }]
+      : []),
+  ];
+}
+
+export const dartIntoSeam: Alteration = {
+  id: 'dart-into-seam',
+  group: 'darts',
+  name: 'Dart moved into a seam',
+  when: 'A dart next to a seam is left out, and the seam takes in what it took.',
+  source: 'docs/trade.md 5.0 (redraw dart or seam: NM228, seen), 5.13 (drop a dart, redistribute; memory)',
+  params: DART_PARAMS,
+  reach: [
+    'the neighbouring seam from the mouth to the height of the dart point',
+    'the width at the mouth stays',
+    'lining',
+  ],
+  shows: { on: 'skirt', params: { piece: 'front', dart: 'dart' } },
+  make(change, values) {
+    const { piece, dart } = chosenDart(change, values);
+    const pointY = dartOf(piece, dart).point.y;
+    const way = nearestSeam(piece, dart);
+    const seams = change.garment.seams;
+    const intake = easeDart(change, piece.id, dart);
+    // Nothing is eased after all: the seams keep the joins they had.
+    mapSeams(change, (seam) => {
+      const old = seams.find((s) => s.id === seam.id);
+      return old ? { ...seam, join: old.join } : seam;
+    });
+    draw(change, piece.id, (p) => pullEdges(p, takeIn(p, way, intake, pointY)));
+    tell(change, {
+      code: 'seam-takes-dart',
+      severity: 'note',
+      where: { piece: piece.id, edge: way.seam },
+      amount: intake,
+      message: `${piece.name}: ${say(intake)} that were in the dart are taken in at the seam beside it, running out at the height of the dart's point.`,
+    });
+  },
+  sentence: (values) =>
+    `${values.word('dart') || 'Dart'}${values.word('piece') === '' ? '' : ` of ${values.word('piece')}`}: left out, taken in at the seam beside it`,
+};

@@ -1,0 +1,20 @@
+import type { Alteration } from '../alteration.ts';
+import { rotateOn } from '../dart-change.ts';
+import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS } from '../dart-choice.ts';
+
+export const dartRotate: Alteration = {
+  id: 'dart-rotate',
+  group: 'darts',
+  name: 'Dart rotated',
+  when: 'The fullness should come from another place of the edge: shoulder, armhole, side or waist.',
+  source: 'docs/trade.md 5.15, 5.16 (6); closing one and opening the other by the same angle, derived',
+  params: [...DART_PARAMS, ...PLACE_PARAMS],
+  reach: ['lining with the same dart', 'pocket or flap on top of it', 'every other seam keeps its length'],
+  shows: { on: 'bodice', params: { piece: 'front', dart: 'side-dart', edge: 'shoulder', at: 0.5 } },
+  make(change, values) {
+    const { piece, dart } = chosenDart(change, values);
+    rotateOn(change, piece.id, dart, chosenEdge(piece, values), 1, { id: `${dart}-moved`, say: 'dart' });
+  },
+  sentence: (values) =>
+    `${values.word('dart') || 'Dart'}${values.word('piece') === '' ? '' : ` of ${values.word('piece')}`}: rotated to ${values.word('edge') || 'another edge'}`,
+};

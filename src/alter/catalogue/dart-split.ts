@@ -1,0 +1,30 @@
+import type { Alteration } from '../alteration.ts';
+import { rotateOn } from '../dart-change.ts';
+import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS } from '../dart-choice.ts';
+
+export const dartSplit: Alteration = {
+  id: 'dart-split',
+  group: 'darts',
+  name: 'Dart split',
+  when: 'One dart is so wide that it makes a point: part of it goes elsewhere.',
+  source: 'docs/trade.md 5.0 (more than about 1 1/4 in total at a waist should be split; memory)',
+  params: [
+    ...DART_PARAMS,
+    ...PLACE_PARAMS,
+    { id: 'share', name: 'share that moves', kind: 'share', default: 0.5, min: 0.05, max: 0.95 },
+  ],
+  reach: ['lining with the same dart', 'every other seam keeps its length'],
+  shows: {
+    on: 'bodice',
+    params: { piece: 'front', dart: 'side-dart', edge: 'shoulder', at: 0.5, share: 0.5 },
+  },
+  make(change, values) {
+    const { piece, dart } = chosenDart(change, values);
+    rotateOn(change, piece.id, dart, chosenEdge(piece, values), values.mm('share'), {
+      id: `${dart}-split`,
+      say: 'dart',
+    });
+  },
+  sentence: (values) =>
+    `${values.word('dart') || 'Dart'}${values.word('piece') === '' ? '' : ` of ${values.word('piece')}`}: ${Math.round(values.mm('share') * 100)} % of it moved to ${values.word('edge') || 'another edge'}`,
+};

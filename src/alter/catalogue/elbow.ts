@@ -1,0 +1,90 @@
+import { pathLineIntersections, shareAtPlace } from '../../geometry/index.ts';
+import { say } from '../../garment/index.ts';
+import type { DrawnPiece, Edge } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { cut, tell } from '../change.ts';
+import { makeDartOn } from '../dart-change.ts';
+import { easeSeams } from '../dart-seams.ts';
+import { edgesOf } from '../edge-role.ts';
+import { across, extent, levelHeight } from '../height.ts';
+import { choiceParam, inch, lengthParam } from '../param.ts';
+import { Refusal } from '../refusal.ts';
+import { isTurned, needSleeves, pieceOf } from '../roles.ts';
+import { slidePart } from '../slide.ts';
+
+/** An elbow dart reaches about this far in from the back seam (common practice). */
+const DART_MM = 75;
+
+const backSeam = (piece: DrawnPiece): Edge<'one'> => {
+  const found = edgesOf(piece, 'underarm').find((e) => /back/.test(`${e.id} ${e.name}`.toLowerCase()));
+  if (!found)
+    throw new Refusal('no-underarm', `${piece.name}: its back underarm seam was not found.`, {
+      piece: piece.id,
+    });
+  return found;
+};
+
+const elbowHeight = (piece: DrawnPiece): number => levelHeight(piece, 'elbow') ?? extent(piece).low / 2;
+
+export const elbow: Alteration = {
+  id: 'elbow',
+  group: 'sleeve',
+  name: 'Room at the elbow',
+  when: 'The sleeve pulls at the elbow when the arm is bent, or hangs empty there.',
+  source: 'docs/trade.md 5.12 (spread at the elbow line on the back; common practice)',
+  params: [
+    lengthParam('amount', 'longer on the back seam', {
+      default: inch(0.5),
+      min: -25,
+      max: 40,
+      limit: { most: inch(1), say: 'More than this wants a two-piece sleeve.', source: 'common practice' },
+    }),
+    choiceParam('excess', 'the added length', [
+      { id: 'ease', name: 'is eased in at the elbow' },
+      { id: 'dart', name: 'goes into an elbow dart' },
+    ]),
+  ],
+  reach: ['sleeve lining', 'underarm seam: the front keeps its length, the back is eased or darted to it'],
+  shows: { on: 'bodice', params: { amount: 25, excess: 'dart' } },
+  make(change, values) {
+    const mm = values.mm('amount');
+    for (const sleeve of needSleeves(change.garment)) {
+      cut(change, sleeve.id, (piece) => {
+        const y = elbowHeight(piece);
+        const { left, right } = across(piece, y);
+        // Front seam at the smaller x: hinge there, open at the back.
+        return (p) => slidePart(p, { from: right, to: left, atFrom: mm, atTo: 0 });
+      });
+      const seam = backSeam(pieceOf(change.garment, sleeve.id));
+      if (values.word('excess') === 'dart' && mm > 3) {
+        const y = elbowHeight(pieceOf(change.garment, sleeve.id)) - mm / 2;
+        const hit = pathLineIntersections(seam.path, { x: 0, y }, { x: 1, y })[0];
+        if (!hit)
+          throw new Refusal('no-elbow', `${sleeve.name}: the elbow line does not meet the back seam.`, {
+            piece: sleeve.id,
+          });
+        const inwards = isTurned(sleeve) ? DART_MM : -DART_MM;
+        const point = { x: hit.point.x + inwards, y };
+        makeDartOn(change, sleeve.id, seam.id, shareAtPlace(seam.path, hit.place), point, mm, {
+          id: 'elbow-dart',
+          say: 'elbow dart',
+          serves: 'elbow',
+        });
+        continue;
+      }
+      easeSeams(change, sleeve.id, [seam.id], mm);
+      tell(change, {
+        code: 'elbow-eased',
+        severity: 'note',
+        where: { piece: sleeve.id, edge: seam.id },
+        amount: mm,
+        message: `${sleeve.name}: the back underarm seam is ${say(Math.abs(mm))} ${mm < 0 ? 'shorter' : 'longer'} than the front; ease it in at the elbow.`,
+      });
+    }
+    change.capDone = true;
+  },
+  sentence(values) {
+    const mm = values.mm('amount');
+    return `Sleeve: ${say(Math.abs(mm))} ${mm < 0 ? 'less' : 'more'} length at the elbow on the back seam, nothing on the front; ${values.word('excess') === 'dart' && mm > 3 ? 'taken up by a dart' : 'eased in'}`;
+  },
+};

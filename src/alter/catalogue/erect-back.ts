@@ -1,0 +1,34 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { inch, lengthParam } from '../param.ts';
+import { upperBackWedge } from '../upper-wedge.ts';
+
+export const erectBack: Alteration = {
+  id: 'erect-back',
+  group: 'back',
+  name: 'Erect or flat back',
+  when: 'Level folds lie across the back below the neck: the upper back is shorter than the garment.',
+  source: 'docs/trade.md 5.8 (reverse of the round back; memory)',
+  params: [
+    lengthParam('amount', 'folded out at centre back', {
+      default: inch(0.375),
+      min: 0,
+      max: 25,
+      limit: {
+        most: inch(0.75),
+        say: 'More than this is the wrong back length altogether.',
+        source: 'docs/trade.md 5.7, 5.8',
+      },
+    }),
+  ],
+  reach: [
+    'back above the blade line',
+    'neckline, back facing, collar',
+    'back lining',
+    'armhole keeps its size',
+  ],
+  shows: { on: 'bodice', params: { amount: 16 } },
+  make: (change, values) => upperBackWedge(change, -values.mm('amount'), 'ease'),
+  sentence: (values) =>
+    `Back: ${say(values.mm('amount'))} folded out at centre back on the blade line, nothing at the armhole`,
+};

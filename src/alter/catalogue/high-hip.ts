@@ -1,0 +1,60 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw } from '../change.ts';
+import { choiceParam, inch, lengthParam } from '../param.ts';
+import { partSides } from '../part-sides.ts';
+import { pullEdges } from '../pull.ts';
+import { needPanels } from '../roles.ts';
+import { waistRise } from '../waist-rise.ts';
+import { edgesOf } from '../edge-role.ts';
+import { levelShare } from '../height.ts';
+import { widenLevel } from '../widen-level.ts';
+
+export const highHip: Alteration = {
+  id: 'high-hip',
+  group: 'sides and balance',
+  name: 'One hip higher',
+  when: 'The waist line tilts and the skirt hangs to one side.',
+  source: 'docs/trade.md 5.13 (memory)',
+  params: [
+    choiceParam('side', 'higher side', [
+      { id: 'left', name: 'left' },
+      { id: 'right', name: 'right' },
+    ]),
+    lengthParam('amount', 'raised at the side seam', {
+      default: inch(0.5),
+      min: -30,
+      max: 40,
+      limit: { most: inch(1), say: 'A quarter inch to one inch is usual.', source: 'docs/trade.md 5.13' },
+    }),
+    lengthParam('width', 'wider at that hip, both edges together', { default: 0, min: -30, max: 50 }),
+  ],
+  reach: [
+    'front and back of that side only: left and right become pieces of their own',
+    'waistband and lining of that side',
+  ],
+  shows: { on: 'skirt', params: { side: 'left', amount: 22, width: 0 } },
+  make(change, values) {
+    const side = values.word('side') === 'left' ? 'left' : 'right';
+    partSides(
+      change,
+      [...needPanels(change.garment, 'front'), ...needPanels(change.garment, 'back')].map((p) => p.id),
+    );
+    for (const half of ['front', 'back'] as const) {
+      waistRise(change, half, 0, values.mm('amount'), side);
+      const width = values.mm('width');
+      if (width === 0) continue;
+      for (const panel of needPanels(change.garment, half).filter((p) => p.bodySide === side)) {
+        const level = ['hip', 'high-hip'].find((l) =>
+          edgesOf(panel, 'side').some((e) => levelShare(panel, e, l) !== undefined),
+        );
+        if (level)
+          draw(change, panel.id, (piece) =>
+            pullEdges(piece, widenLevel(piece, 'side', level, width / 2, { below: true })),
+          );
+      }
+    }
+  },
+  sentence: (values) =>
+    `${values.word('side') === 'left' ? 'Left' : 'Right'} side: waist raised by ${say(Math.abs(values.mm('amount')))} at the side seam, nothing at the centre; left and right cut singly`,
+};

@@ -1,0 +1,62 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw } from '../change.ts';
+import { choiceParam, inch, lengthParam, wider } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import { needTrousers } from '../trousers.ts';
+import { widenLevel } from '../widen-level.ts';
+import { Refusal } from '../refusal.ts';
+
+export const legWidth: Alteration = {
+  id: 'leg-width',
+  group: 'trousers',
+  name: 'Leg width',
+  when: 'The leg is too tight or too wide at thigh, knee or hem.',
+  source: 'docs/trade.md 5.0 (quarter rule on the four edges of a leg; derived)',
+  params: [
+    choiceParam('level', 'level', [
+      { id: 'hem', name: 'hem' },
+      { id: 'knee', name: 'knee' },
+      { id: 'crotch', name: 'thigh' },
+    ]),
+    lengthParam('amount', 'round each leg', {
+      default: inch(1),
+      min: -120,
+      max: 160,
+      limit: {
+        most: inch(2),
+        say: 'More than 1/2 in at each edge moves the crease: slash instead.',
+        source: 'docs/trade.md 5.0',
+      },
+    }),
+    choiceParam('below', 'below that level', [
+      { id: 'taper', name: 'taper to nothing' },
+      { id: 'parallel', name: 'carry on to the hem' },
+    ]),
+  ],
+  reach: ['inside and outside leg, front and back, a quarter each', 'lining'],
+  shows: { on: 'trousers', params: { level: 'hem', amount: 120 } },
+  make(change, values) {
+    const quarter = values.mm('amount') / 4;
+    const level = values.word('level');
+    const carry = { below: values.word('below') === 'parallel' };
+    let met = 0;
+    for (const leg of needTrousers(change.garment)) {
+      draw(change, leg.id, (piece) => {
+        const pulls = [
+          ...widenLevel(piece, 'side', level, quarter, carry),
+          ...widenLevel(piece, 'inseam', level, -quarter, carry),
+        ];
+        met += pulls.length;
+        return pullEdges(piece, pulls);
+      });
+    }
+    if (met === 0)
+      throw new Refusal('no-level', `No leg seam of this pattern crosses the ${level} level.`, { level });
+  },
+  sentence(values) {
+    const name = { hem: 'hem', knee: 'knee', crotch: 'thigh' }[values.word('level')] ?? '';
+    const mm = values.mm('amount');
+    return `Trousers: ${wider(mm)} each leg by ${say(Math.abs(mm))} at the ${name}, a quarter at each seam edge`;
+  },
+};

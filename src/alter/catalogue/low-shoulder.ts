@@ -1,0 +1,46 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { choiceParam, inch, lengthParam } from '../param.ts';
+import { partSides } from '../part-sides.ts';
+import { needPanels } from '../roles.ts';
+import { slopeShoulder } from '../slope-shoulder.ts';
+
+export const lowShoulder: Alteration = {
+  id: 'low-shoulder',
+  group: 'shoulder',
+  name: 'One shoulder lower',
+  when: 'Folds run from the neck to one underarm only.',
+  source: 'docs/trade.md 5.4 (one side only, cut singly; memory)',
+  params: [
+    choiceParam('side', 'lower side', [
+      { id: 'left', name: 'left' },
+      { id: 'right', name: 'right' },
+    ]),
+    lengthParam('amount', 'lower at the tip', {
+      default: inch(0.375),
+      min: -25,
+      max: 30,
+      limit: {
+        most: inch(0.5),
+        say: 'Beyond this a shoulder pad on that side does it better.',
+        source: 'docs/trade.md 5.4',
+      },
+    }),
+  ],
+  reach: [
+    'front and back of that side only: left and right become pieces of their own',
+    'facings and lining of that side',
+    'armhole keeps its size',
+  ],
+  shows: { on: 'bodice', params: { side: 'left', amount: 18 } },
+  make(change, values) {
+    const side = values.word('side') === 'left' ? 'left' : 'right';
+    partSides(
+      change,
+      [...needPanels(change.garment, 'front'), ...needPanels(change.garment, 'back')].map((p) => p.id),
+    );
+    slopeShoulder(change, -values.mm('amount'), side);
+  },
+  sentence: (values) =>
+    `${values.word('side') === 'left' ? 'Left' : 'Right'} side: shoulder tip and underarm lowered by ${say(Math.abs(values.mm('amount')))}; left and right cut singly`,
+};

@@ -1,0 +1,20 @@
+import type { Alteration } from '../alteration.ts';
+import { closeGap, gapParams, sayGap } from '../close-gap.ts';
+
+export const necklineGap: Alteration = {
+  id: 'neckline-gap',
+  group: 'neckline',
+  name: 'Neckline gap',
+  when: 'The neckline stands away from the chest.',
+  source: 'docs/trade.md 5.14 (wedge closed at the neck opens at any dart by the same angle; derived)',
+  params: gapParams('neckline'),
+  reach: [
+    'the nearest dart opens by the same angle',
+    'facing: the same fold',
+    'binding or collar shorter by the amount',
+    'lining',
+  ],
+  shows: { on: 'bodice', params: { gap: 14 } },
+  make: (change, values) => closeGap(change, 'neck', values),
+  sentence: (values) => sayGap('Neckline', values),
+};

@@ -1,0 +1,39 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { choiceParam, inch, lengthParam } from '../param.ts';
+import { upperBackWedge } from '../upper-wedge.ts';
+
+export const roundBack: Alteration = {
+  id: 'round-back',
+  group: 'back',
+  name: 'Round upper back',
+  when: 'The back rides up and the collar stands off behind: the upper back is longer than the garment.',
+  source: 'docs/trade.md 5.7 (angles derived)',
+  params: [
+    lengthParam('amount', 'longer at centre back', {
+      default: inch(0.5),
+      min: 0,
+      max: 40,
+      limit: {
+        most: inch(0.75),
+        say: 'Over 3/4 in use two slashes: make this alteration twice.',
+        source: 'docs/trade.md 5.7 (memory)',
+      },
+    }),
+    choiceParam('excess', 'what the neckline gains (centre back on the fold)', [
+      { id: 'dart', name: 'goes into a neck dart' },
+      { id: 'ease', name: 'is eased in' },
+    ]),
+  ],
+  reach: [
+    'back above the blade line',
+    'neckline, back facing, collar',
+    'back lining',
+    'armhole and its sleeve keep their size (the wedge hinges there)',
+  ],
+  shows: { on: 'bodice', params: { amount: 20, excess: 'ease' } },
+  make: (change, values) =>
+    upperBackWedge(change, values.mm('amount'), values.word('excess') === 'dart' ? 'dart' : 'ease'),
+  sentence: (values) =>
+    `Back: raised by ${say(values.mm('amount'))} at centre back on the blade line, nothing at the armhole; neckline excess ${values.word('excess') === 'dart' ? 'into a neck dart' : 'eased'} where the centre is on the fold`,
+};

@@ -1,0 +1,80 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { eachCap, raiseCrown } from '../cap-follows.ts';
+import { draw, tell } from '../change.ts';
+import { edgesOf, edgeRole } from '../edge-role.ts';
+import { notchShare } from '../height.ts';
+import { inch, lengthParam } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import type { Pull } from '../pull.ts';
+import { withEdge } from '../roles.ts';
+import { runEnd } from '../run-on.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
+
+/** The tip moved along the shoulder line by mm; the armhole redrawn from there to its notch, below which the sleeve is set without ease. */
+function moveTip(piece: DrawnPiece, mm: number): Pull[] {
+  return edgesOf(piece, 'shoulder').flatMap((shoulder): Pull[] => {
+    const n = piece.edges.length;
+    const i = piece.edges.indexOf(shoulder);
+    const before = piece.edges[(i + n - 1) % n]!;
+    const after = piece.edges[(i + 1) % n]!;
+    const end = edgeRole(before) === 'armhole' ? 'start' : edgeRole(after) === 'armhole' ? 'end' : undefined;
+    if (!end) return [];
+    const armhole = end === 'start' ? before : after;
+    const notch = notchShare(armhole, 1) ?? notchShare(armhole, 2);
+    const still: Pull[] =
+      notch === undefined ? [] : [{ edge: armhole.id, at: notch, by: { x: 0, y: 0 }, smooth: true }];
+    return [runEnd(piece, shoulder.id, end, mm), ...still];
+  });
+}
+
+export const shoulderLength: Alteration = {
+  id: 'shoulder-length',
+  group: 'shoulder',
+  name: 'Longer or shorter shoulder',
+  when: 'The armhole seam hangs over the shoulder tip (narrow shoulders) or bites into the shoulder (broad ones).',
+  source: 'docs/trade.md 5.4 (HERTZ p. 78, seen: shoulder 1/4 in broader, sleeve loses 1/4 in)',
+  params: [
+    lengthParam('amount', 'each shoulder', {
+      default: 0,
+      min: -30,
+      max: 30,
+      limit: {
+        most: inch(0.5),
+        say: 'The shoulder tip is rarely moved further than this.',
+        source: 'docs/trade.md 5.0 (memory)',
+      },
+    }),
+  ],
+  reach: [
+    'front and back the same',
+    'armhole from tip to notch',
+    'sleeve cap: lower for a longer shoulder, higher for a shorter one',
+    'facings and linings',
+  ],
+  shows: { on: 'bodice', params: { amount: -15 } },
+  make(change, values) {
+    const mm = values.mm('amount');
+    for (const half of ['front', 'back'] as const) {
+      for (const panel of withEdge(change.garment, half, 'shoulder')) {
+        draw(change, panel.id, (piece) => pullEdges(piece, moveTip(piece, mm)));
+      }
+    }
+    // What the shoulder covers the cap need not, and the other way round: its height changes by as much, its ease is stated.
+    for (const cap of eachCap(change.garment)) {
+      draw(change, cap.sleeve, (sleeve) => raiseCrown(sleeve, -mm));
+      tell(change, {
+        code: 'cap-height-changed',
+        severity: 'note',
+        where: { piece: cap.sleeve, seam: cap.seam.id },
+        amount: -mm,
+        message: `Sleeve cap: ${mm > 0 ? 'lowered' : 'raised'} by ${say(Math.abs(mm))}, because the shoulder now covers that much ${mm > 0 ? 'more' : 'less'} of the arm. Walk the armhole for its ease.`,
+      });
+    }
+    change.capDone = true;
+  },
+  sentence(values) {
+    const mm = values.mm('amount');
+    return `Shoulder: ${mm < 0 ? 'shorten' : 'lengthen'} ${say(Math.abs(mm))} at the tip, front and back; sleeve cap ${mm < 0 ? 'higher' : 'lower'} by as much`;
+  },
+};

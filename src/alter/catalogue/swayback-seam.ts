@@ -1,0 +1,49 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw } from '../change.ts';
+import { edgesOf } from '../edge-role.ts';
+import { inch, lengthParam } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import { withEdge } from '../roles.ts';
+
+export const swaybackSeam: Alteration = {
+  id: 'swayback-seam',
+  group: 'back',
+  name: 'Swayback, taken out at the neck',
+  when: 'As the wedge, where the grain of the whole back must stay square: the centre section slides down.',
+  source: 'docs/trade.md 5.9 method 3 (LPR pp. 140-143, seen second-hand)',
+  params: [
+    lengthParam('amount', 'slid down at centre back', {
+      default: inch(0.5),
+      min: -20,
+      max: 30,
+      limit: {
+        most: inch(1),
+        say: 'A quarter to three quarters of an inch is usual.',
+        source: 'docs/trade.md 5.9 (memory)',
+      },
+    }),
+  ],
+  reach: [
+    'back neckline and inner shoulder end',
+    'back facing and lining',
+    'waist, hem, side seam and grain stay',
+  ],
+  shows: { on: 'bodice', params: { amount: 18 } },
+  make(change, values) {
+    const by = { x: 0, y: -values.mm('amount') };
+    for (const panel of withEdge(change.garment, 'back', 'neck')) {
+      draw(change, panel.id, (piece) =>
+        pullEdges(
+          piece,
+          edgesOf(piece, 'neck').flatMap((neck) => [
+            { edge: neck.id, at: 0, by },
+            { edge: neck.id, at: 1, by },
+          ]),
+        ),
+      );
+    }
+  },
+  sentence: (values) =>
+    `Back: centre section slid down by ${say(Math.abs(values.mm('amount')))}; it comes out at the neckline, tapering to nothing at the shoulder tip`,
+};

@@ -1,0 +1,100 @@
+import { pathEnd, pathStart } from '../../geometry/index.ts';
+import { say } from '../../garment/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw, tell } from '../change.ts';
+import { edgeRole, edgesOf } from '../edge-role.ts';
+import { extent, levelHeight } from '../height.ts';
+import { choiceParam, inch, lengthParam } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import type { Pull } from '../pull.ts';
+import { slideHalf } from '../slide-half.ts';
+import { panels } from '../roles.ts';
+import { onFold, uprightCentre } from '../upright-centre.ts';
+
+/** In a bodice that ends at the waist the fold lies this much above its edge (1 to 2 in, trade.md 5.9). */
+const ABOVE_MM = 38;
+
+function waistLine(piece: DrawnPiece): number | undefined {
+  const waist = levelHeight(piece, 'waist');
+  if (waist === undefined) return undefined;
+  const { low, high } = extent(piece);
+  if (high - waist < ABOVE_MM) return undefined;
+  return waist - low > ABOVE_MM ? waist : waist + ABOVE_MM;
+}
+
+/** The lower end of the side moved out by mm: what was cut off at the centre is given back at the side. */
+function giveAtSide(piece: DrawnPiece, mm: number): Pull[] {
+  return edgesOf(piece, 'hem').flatMap((hem): Pull[] => {
+    const n = piece.edges.length;
+    const i = piece.edges.indexOf(hem);
+    return (['start', 'end'] as const).flatMap((end): Pull[] => {
+      const beside = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
+      return edgeRole(beside) === 'side'
+        ? [{ edge: hem.id, at: end === 'start' ? 0 : 1, by: { x: mm, y: 0 } }]
+        : [];
+    });
+  });
+}
+
+export const swayback: Alteration = {
+  id: 'swayback',
+  group: 'back',
+  name: 'Swayback, wedge at the waist',
+  when: 'Level folds lie across the small of the back. Check the hip first: too tight a hip makes the same folds.',
+  source: 'docs/trade.md 5.9 method 1 (swing derived)',
+  params: [
+    lengthParam('amount', 'folded out at centre back', {
+      default: inch(0.5),
+      min: -30,
+      max: 35,
+      limit: {
+        most: inch(1),
+        say: 'A quarter to three quarters of an inch is usual.',
+        source: 'docs/trade.md 5.9 (memory)',
+      },
+    }),
+    choiceParam('centre', 'centre back below the fold', [
+      { id: 'straight', name: 'made straight, the swing given to the side' },
+      { id: 'shaped', name: 'left shaped (centre back seam)' },
+    ]),
+  ],
+  reach: [
+    'back panels and lining',
+    'side seam keeps its length',
+    'hem: the swing at the centre, shown with its amount',
+  ],
+  shows: { on: 'panels', params: { amount: 22, centre: 'straight' } },
+  make(change, values) {
+    const amount = values.mm('amount');
+    slideHalf(change, 'back', { line: waistLine, centre: -amount, side: 0, moves: 'below' });
+    const swing = panels(change.garment, 'back').reduce((most, piece) => {
+      const centre = edgesOf(piece, 'centre')[0];
+      if (!centre) return most;
+      const off = Math.abs(pathStart(centre.path).x - pathEnd(centre.path).x);
+      return Math.max(most, off);
+    }, 0);
+    const straight = values.word('centre') === 'straight';
+    const off = uprightCentre(change, 'back', 'bottom', (p) => straight || onFold(p));
+    const given = -off;
+    if (off !== 0) {
+      for (const panel of panels(change.garment, 'back')) {
+        draw(change, panel.id, (piece) => pullEdges(piece, giveAtSide(piece, given)));
+      }
+    }
+    tell(change, {
+      code: 'centre-swings',
+      severity: 'note',
+      where: {},
+      amount: swing,
+      message:
+        off === 0
+          ? `Below the fold the centre back swings out by ${say(swing)} at its lower end; it is left in the shape of the seam.`
+          : `Below the fold the centre back swings out by ${say(Math.abs(off))} at its lower end; it is made straight there and the same width is given at the side of the hem.`,
+    });
+  },
+  sentence(values) {
+    const mm = values.mm('amount');
+    return `Back: ${say(Math.abs(mm))} ${mm < 0 ? 'let in' : 'folded out'} at centre back on the waist line, nothing at the side seam`;
+  },
+};

@@ -1,0 +1,53 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw } from '../change.ts';
+import { levelHeight } from '../height.ts';
+import { inch, lengthParam } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import { Refusal } from '../refusal.ts';
+import { slideHalf } from '../slide-half.ts';
+import { forkPulls, legs } from '../trousers.ts';
+
+export const trouserSeat: Alteration = {
+  id: 'trouser-seat',
+  group: 'trousers',
+  name: 'Full or flat seat, trousers',
+  when: 'Full: the waist is pulled down behind when seated and the crotch cuts in. Flat: the seat hangs in folds.',
+  source: 'docs/trade.md 5.13 (wedge on the hip line, crotch point; memory)',
+  params: [
+    lengthParam('amount', 'opened on the hip line at centre back', {
+      default: inch(0.75),
+      min: -35,
+      max: 40,
+      limit: { most: inch(1), say: 'Half an inch to one inch is usual.', source: 'docs/trade.md 5.13' },
+    }),
+    lengthParam('point', 'back crotch point further out', { default: inch(0.25), min: -25, max: 35 }),
+  ],
+  reach: [
+    'back leg: crotch seam longer by the amount, side seam as before',
+    'inside leg down to the knee',
+    'lining',
+  ],
+  shows: { on: 'trousers', params: { amount: 30, point: 12 } },
+  make(change, values) {
+    const amount = values.mm('amount');
+    const back = legs(change.garment, 'back');
+    if (back.every((p) => levelHeight(p, 'hip') === undefined)) {
+      throw new Refusal('no-level', 'The back leg has no hip level: draw it first.', { level: 'hip' });
+    }
+    slideHalf(change, 'back', {
+      line: (p) => levelHeight(p, 'hip'),
+      centre: amount,
+      side: 0,
+      moves: 'above',
+    });
+    for (const leg of legs(change.garment, 'back')) {
+      draw(change, leg.id, (piece) => pullEdges(piece, forkPulls(piece, values.mm('point'))));
+    }
+  },
+  sentence(values) {
+    const mm = values.mm('amount');
+    const point = values.mm('point');
+    return `Trouser back: ${say(Math.abs(mm))} ${mm < 0 ? 'folded out' : 'let in'} on the hip line at centre back, nothing at the side${point === 0 ? '' : `; crotch point ${say(Math.abs(point))} ${point < 0 ? 'shorter' : 'longer'}`}`;
+  },
+};

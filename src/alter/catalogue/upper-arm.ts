@@ -1,0 +1,100 @@
+import { pathLength } from '../../geometry/index.ts';
+import { say } from '../../garment/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { raiseCrown, solveLength } from '../cap-follows.ts';
+import { draw, tell } from '../change.ts';
+import { edgeRole, edgesOf } from '../edge-role.ts';
+import { choiceParam, inch, lengthParam, wider } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import type { Pull } from '../pull.ts';
+import { Refusal } from '../refusal.ts';
+import { needSleeves } from '../roles.ts';
+
+/** Both underarm corners moved out by half the amount each, easing to nothing at the elbow (or the hem where no elbow is known). */
+function underarmPulls(piece: DrawnPiece, mm: number): Pull[] {
+  const n = piece.edges.length;
+  return edgesOf(piece, 'underarm').flatMap((edge): Pull[] => {
+    const i = piece.edges.indexOf(edge);
+    const top =
+      edgeRole(piece.edges[(i + 1) % n]!) === 'cap'
+        ? 1
+        : edgeRole(piece.edges[(i + n - 1) % n]!) === 'cap'
+          ? 0
+          : undefined;
+    if (top === undefined) return [];
+    // On the way up the cloth lies left of the seam, so outwards is to the right; the other seam runs down.
+    const out = top === 1 ? mm / 2 : -mm / 2;
+    const elbow = edge.crossings.find((c) => c.level === 'elbow');
+    return [
+      { edge: edge.id, at: top, by: { x: out, y: 0 } },
+      ...(elbow ? [{ edge: edge.id, at: elbow.at, by: { x: 0, y: 0 }, smooth: true }] : []),
+    ];
+  });
+}
+
+const capLength = (piece: DrawnPiece): number =>
+  edgesOf(piece, 'cap').reduce((sum, e) => sum + pathLength(e.path), 0);
+
+export const upperArm: Alteration = {
+  id: 'upper-arm',
+  group: 'sleeve',
+  name: 'Large or thin upper arm',
+  when: 'The sleeve is tight round the upper arm and rides up, or hangs empty there.',
+  source: 'docs/trade.md 5.12 (triangle tests derived; slash limit memory)',
+  params: [
+    lengthParam('amount', 'wider round the upper arm', {
+      default: inch(0.5),
+      min: -50,
+      max: 80,
+      limit: {
+        most: inch(2),
+        say: 'More than 2 in is a larger sleeve with a larger armhole.',
+        source: 'docs/trade.md 5.12 (memory)',
+      },
+    }),
+    choiceParam('cap', 'the cap', [
+      { id: 'line', name: 'keeps its length, its height gives way' },
+      { id: 'height', name: 'keeps its height, its length (ease) grows' },
+    ]),
+  ],
+  reach: ['sleeve lining', 'cap height or cap ease, stated', 'elbow and wrist stay'],
+  shows: { on: 'bodice', params: { amount: 50, cap: 'line' } },
+  make(change, values) {
+    const mm = values.mm('amount');
+    for (const sleeve of needSleeves(change.garment)) {
+      const before = capLength(sleeve);
+      let said = '';
+      let amount = 0;
+      draw(change, sleeve.id, (piece) => {
+        const wide = pullEdges(piece, underarmPulls(piece, mm));
+        const grown = capLength(wide) - before;
+        if (values.word('cap') === 'height') {
+          amount = grown;
+          said = `its seam is ${say(Math.abs(grown))} ${grown < 0 ? 'shorter' : 'longer'}: that is ${grown < 0 ? 'less' : 'more'} ease to set in`;
+          return wide;
+        }
+        const drop = solveLength((x) => capLength(raiseCrown(wide, -x)), before, grown);
+        if (drop === undefined)
+          throw new Refusal('cap-not-reached', `${piece.name}: no cap of the old length fits that width.`, {
+            piece: piece.id,
+          });
+        amount = drop;
+        said = `its height is ${say(Math.abs(drop))} ${drop < 0 ? 'more' : 'less'}, its seam as long as before`;
+        return raiseCrown(wide, -drop);
+      });
+      tell(change, {
+        code: values.word('cap') === 'height' ? 'cap-ease-changed' : 'cap-height-changed',
+        severity: values.word('cap') === 'height' && Math.abs(amount) > inch(0.5) ? 'warning' : 'note',
+        where: { piece: sleeve.id },
+        amount,
+        message: `Sleeve cap: ${said}.`,
+      });
+    }
+    change.capDone = true;
+  },
+  sentence(values) {
+    const mm = values.mm('amount');
+    return `Sleeve: ${wider(mm)} the upper arm by ${say(Math.abs(mm))}, nothing at the elbow; the cap keeps its ${values.word('cap') === 'height' ? 'height' : 'length'}`;
+  },
+};

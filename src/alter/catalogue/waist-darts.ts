@@ -1,0 +1,43 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw } from '../change.ts';
+import { changeIntake, dartsAt } from '../dart-intake.ts';
+import { inch, lengthParam, wider } from '../param.ts';
+import { Refusal } from '../refusal.ts';
+import { needPanels, timesCut } from '../roles.ts';
+
+export const waistDarts: Alteration = {
+  id: 'waist-darts',
+  group: 'width',
+  name: 'Waist by the darts',
+  when: 'Only the waist is too tight or too loose; hip and bust are right.',
+  source: 'docs/trade.md 5.3 (waist only: each dart side takes C / (2 × darts); derived)',
+  params: [
+    lengthParam('total', 'all round', {
+      default: inch(1),
+      min: -120,
+      max: 120,
+      limit: {
+        most: inch(2),
+        say: 'A dart side moved more than 1/4 in wants a second dart.',
+        source: 'docs/trade.md 5.0 (1/4 in per dart side; memory)',
+      },
+    }),
+  ],
+  reach: ['waist darts of front and back', 'linings', 'waistband or facing at the matching place'],
+  shows: { on: 'skirt', params: { total: -36 } },
+  make(change, values) {
+    const all = (['front', 'back'] as const)
+      .flatMap((half) => needPanels(change.garment, half))
+      .map((piece) => ({ piece, darts: dartsAt(piece, 'waist') }))
+      .filter((x) => x.darts.length > 0);
+    const count = all.reduce((sum, x) => sum + x.darts.length * timesCut(x.piece), 0);
+    if (count === 0) throw new Refusal('no-dart', 'No waist dart was found on this pattern.');
+    const each = -values.mm('total') / count;
+    for (const { piece, darts } of all) {
+      draw(change, piece.id, (p) => darts.reduce((q, dart) => changeIntake(q, dart, each), p));
+    }
+  },
+  sentence: (values) =>
+    `Waist darts: ${wider(values.mm('total'))} the waist by ${say(Math.abs(values.mm('total')))} all round, shared by all darts`,
+};

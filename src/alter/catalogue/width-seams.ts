@@ -1,0 +1,70 @@
+import { say } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { draw } from '../change.ts';
+import { choiceParam, inch, lengthParam, wider } from '../param.ts';
+import { pullEdges } from '../pull.ts';
+import { movableAt, needLevel, widenLevel } from '../widen-level.ts';
+
+const LEVELS = [
+  { id: 'hip', name: 'hip' },
+  { id: 'waist', name: 'waist' },
+  { id: 'bust', name: 'bust' },
+  { id: 'high-hip', name: 'high hip' },
+  { id: 'hem', name: 'hem' },
+] as const;
+
+export const widthSeams: Alteration = {
+  id: 'width-seams',
+  group: 'width',
+  name: 'Width by the side seams',
+  when: 'One level is too tight or too loose and the change is small.',
+  source: 'docs/trade.md 5.3 and the quarter rule of 5.0 (CWU17, seen)',
+  params: [
+    choiceParam('level', 'level', LEVELS),
+    lengthParam('total', 'all round', {
+      default: inch(1),
+      min: -160,
+      max: 160,
+      limit: {
+        most: inch(2),
+        say: 'Above 2 in all round take another size at that level, or slash (width by slash).',
+        source: 'docs/trade.md 5.0 and 5.3 (memory)',
+      },
+    }),
+    { id: 'front', name: 'share that goes to the front', kind: 'share', default: 0.5, min: 0, max: 1 },
+    choiceParam('below', 'below that level', [
+      { id: 'taper', name: 'taper to nothing' },
+      { id: 'parallel', name: 'carry on to the hem' },
+    ]),
+  ],
+  reach: [
+    'front and back at the side',
+    'linings, pockets in the side seam',
+    'waistband or facing at the side notch',
+    'armhole and sleeve, at the bust',
+  ],
+  shows: { on: 'skirt', params: { level: 'hip', total: 90, below: 'parallel' } },
+  make(change, values) {
+    const level = values.word('level');
+    const total = values.mm('total');
+    const carry = { above: level === 'bust', below: values.word('below') === 'parallel' };
+    const front = movableAt(change.garment, 'front', 'side', level);
+    const back = movableAt(change.garment, 'back', 'side', level);
+    needLevel(front.edges + back.edges, 'side seam', level);
+    const share = { front: values.mm('front'), back: 1 - values.mm('front') };
+    for (const [half, found] of [
+      ['front', front],
+      ['back', back],
+    ] as const) {
+      if (found.edges === 0) continue;
+      const per = (total * share[half]) / found.edges;
+      for (const panel of found.pieces) {
+        draw(change, panel.id, (piece) => pullEdges(piece, widenLevel(piece, 'side', level, per, carry)));
+      }
+    }
+  },
+  sentence(values) {
+    const total = values.mm('total');
+    return `Side seams: ${wider(total)} the ${values.word('level').replace('-', ' ')} by ${say(Math.abs(total))} all round, ${say(Math.abs(total) / 4)} at each of four cut edges${values.mm('front') === 0.5 ? '' : ` on average (front ${Math.round(values.mm('front') * 100)} %)`}`;
+  },
+};

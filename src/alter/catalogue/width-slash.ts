@@ -1,0 +1,86 @@
+import { say } from '../../garment/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
+import type { Alteration } from '../alteration.ts';
+import { cut, draw } from '../change.ts';
+import { changeIntake, dartsAt } from '../dart-intake.ts';
+import { dartOf } from '../dart.ts';
+import { extent, upDown } from '../height.ts';
+import { choiceParam, inch, lengthParam, wider } from '../param.ts';
+import { needPanels, timesCut } from '../roles.ts';
+import { slidePart } from '../slide.ts';
+
+/** Where to slash upright: midway between centre and side, beside a dart rather than through it. */
+function slashAt(piece: DrawnPiece): number {
+  const { left, right } = extent(piece);
+  const x = (left + right) / 2;
+  for (const { id } of piece.darts) {
+    const d = dartOf(piece, id);
+    const from = Math.min(d.a.x, d.b.x, d.point.x) - 8;
+    const to = Math.max(d.a.x, d.b.x, d.point.x) + 8;
+    if (x > from && x < to && to - from < (right - left) / 2) return to;
+  }
+  return x;
+}
+
+export const widthSlash: Alteration = {
+  id: 'width-slash',
+  group: 'width',
+  name: 'Width by slash',
+  when: 'More than 2 in all round is missing or too much, or the width is needed across the whole panel.',
+  source: 'docs/trade.md 5.3 (> 2 in: upright slash at mid-panel, C/4 in each; memory)',
+  params: [
+    lengthParam('total', 'all round', {
+      default: inch(2),
+      min: -200,
+      max: 300,
+      limit: {
+        most: inch(4),
+        say: 'That is two sizes: take another size at that level.',
+        source: 'docs/trade.md 5.3 (one size is 2 in at the hip)',
+      },
+    }),
+    choiceParam('shape', 'where it opens', [
+      { id: 'even', name: 'evenly from top to bottom' },
+      { id: 'hem', name: 'at the hem, nothing at the top' },
+      { id: 'top', name: 'at the top, nothing at the hem' },
+    ]),
+    choiceParam('dart', 'what it adds at the waist', [
+      { id: 'dart', name: 'goes back into the dart' },
+      { id: 'keep', name: 'stays as width' },
+    ]),
+  ],
+  reach: ['the widest panel of front and back', 'linings', 'waist darts re-made, or waistband'],
+  shows: { on: 'skirt', params: { total: 120, shape: 'even', dart: 'dart' } },
+  make(change, values) {
+    const chosen = (['front', 'back'] as const).flatMap((half) => {
+      const all = needPanels(change.garment, half);
+      const width = (p: DrawnPiece): number => extent(p).right - extent(p).left;
+      const sides = [undefined, 'left', 'right'] as const;
+      return sides.flatMap((side) => {
+        const own = all.filter((p) => p.bodySide === side).toSorted((a, b) => width(b) - width(a));
+        return own.slice(0, 1);
+      });
+    });
+    const parts = chosen.reduce((sum, p) => sum + timesCut(p), 0);
+    const each = values.mm('total') / parts;
+    const shape = values.word('shape');
+    for (const panel of chosen) {
+      cut(change, panel.id, (piece) => {
+        const { low, high } = upDown(piece, slashAt(piece));
+        const top = shape === 'hem' ? 0 : each;
+        const bottom = shape === 'top' ? 0 : each;
+        return (p) => slidePart(p, { from: high, to: low, atFrom: top, atTo: bottom });
+      });
+      if (shape === 'hem' || values.word('dart') !== 'dart') continue;
+      draw(change, panel.id, (piece) => {
+        const darts = dartsAt(piece, 'waist');
+        return darts.reduce((p, dart) => changeIntake(p, dart, each / darts.length), piece);
+      });
+    }
+  },
+  sentence(values) {
+    const total = values.mm('total');
+    const shape = { even: 'evenly', hem: 'at the hem', top: 'at the top' }[values.word('shape')] ?? '';
+    return `Front and back: ${wider(total)} by ${say(Math.abs(total))} all round, slashed upright ${shape}`;
+  },
+};

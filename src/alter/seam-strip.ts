@@ -1,0 +1,61 @@
+import { pathLength } from '../geometry/index.ts';
+import type { EdgeRef, Garment, Seam } from '../garment/index.ts';
+import { replace } from './change.ts';
+import type { Change } from './change.ts';
+import { edgeRole } from './edge-role.ts';
+import type { EdgeRole } from './edge-role.ts';
+import { Refusal } from './refusal.ts';
+import { pieceOf, seamsOf } from './roles.ts';
+import { transferStrip } from './transfer.ts';
+import type { StripWidth } from './transfer.ts';
+
+/** The seams of a role between front and back, or a Refusal `no-<role>`. */
+export function needSeams(garment: Garment, role: EdgeRole, say: string): ReturnType<typeof seamsOf> {
+  const found = seamsOf(garment, role);
+  if (found.length === 0)
+    throw new Refusal(`no-${role}`, `No ${say} between front and back was found on this pattern.`);
+  return found;
+}
+
+/** Whether a chain starts at the edge's neighbour of a role (a shoulder seam at the armhole). */
+export function startsAt(garment: Garment, chain: readonly EdgeRef[], role: EdgeRole): boolean {
+  const ref = chain[0]!;
+  const piece = pieceOf(garment, ref.piece);
+  const n = piece.edges.length;
+  const i = piece.edges.findIndex((e) => e.id === ref.edge);
+  const beside = piece.edges[ref.backwards ? (i + 1) % n : (i + n - 1) % n]!;
+  return edgeRole(beside) === role;
+}
+
+function onePiece(garment: Garment, seam: Seam, chain: readonly EdgeRef[]): string {
+  const id = chain[0]!.piece;
+  if (chain.some((r) => r.piece !== id)) {
+    throw new Refusal(
+      'seam-in-parts',
+      `${seam.name} runs over several pieces (${chain.map((r) => pieceOf(garment, r.piece).name).join(', ')}); a strip across it has to be moved piece by piece.`,
+      { seam: seam.id },
+    );
+  }
+  return id;
+}
+
+/** Moves a strip from front to back across a seam (negative: back to front); followers of both go along. */
+export function moveStrip(
+  change: Change,
+  found: ReturnType<typeof seamsOf>[number],
+  widths: readonly StripWidth[],
+): void {
+  const { seam, front, back } = found;
+  const a = pieceOf(change.garment, onePiece(change.garment, seam, front));
+  const b = pieceOf(change.garment, onePiece(change.garment, seam, back));
+  const moved = transferStrip({ piece: a, chain: front }, { piece: b, chain: back }, widths);
+  replace(change, moved.a);
+  replace(change, moved.b);
+}
+
+/** Length of a chain of edges. */
+export const chainLength = (garment: Garment, chain: readonly EdgeRef[]): number =>
+  chain.reduce(
+    (sum, r) => sum + pathLength(pieceOf(garment, r.piece).edges.find((e) => e.id === r.edge)!.path),
+    0,
+  );

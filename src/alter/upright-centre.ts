@@ -1,0 +1,57 @@
+import { linePath, pathEnd, pathStart } from '../geometry/index.ts';
+import type { DrawnPiece } from '../garment/index.ts';
+import { anchorLevels } from './anchor.ts';
+import { levelsHeld } from './carry.ts';
+import { draw } from './change.ts';
+import type { Change } from './change.ts';
+import { edgesOf } from './edge-role.ts';
+import { pullEdges } from './pull.ts';
+import { withEdge } from './roles.ts';
+import type { Half } from './roles.ts';
+
+/** A centre line leaning by less than this is upright enough to lie on a fold (fold-check.ts). */
+const LEAN_MM = 0.05;
+
+/**
+ * Brings the leaning end of the centre line back over (or under) its other end, after a wedge: what it was off is added to the neckline (or the hem).
+ * Only centre lines on a fold, or all when `always`. Gives the greatest amount moved, positive where cloth was added.
+ */
+export function uprightCentre(
+  change: Change,
+  half: Half,
+  leaning: 'top' | 'bottom',
+  straightens: (piece: DrawnPiece) => boolean,
+): number {
+  let most = 0;
+  for (const panel of withEdge(change.garment, half, 'centre')) {
+    if (!straightens(panel)) continue;
+    draw(change, panel.id, (piece) => {
+      const centre = edgesOf(piece, 'centre')[0]!;
+      const [a, b] = [pathStart(centre.path), pathEnd(centre.path)];
+      const startIsTop = a.y > b.y;
+      const leansAtStart = (leaning === 'top') === startIsTop;
+      const [end, still] = leansAtStart ? [a, b] : [b, a];
+      const off = end.x - still.x;
+      if (Math.abs(off) < LEAN_MM) return piece;
+      if (Math.abs(off) > Math.abs(most)) most = off;
+      const upright = pullEdges(piece, [
+        { edge: centre.id, at: leansAtStart ? 0 : 1, by: { x: -off, y: 0 } },
+      ]);
+      return centre.kind === 'fold' ? ruled(upright, centre.id) : upright;
+    });
+  }
+  return most;
+}
+
+/** A fold ruled straight from corner to corner; its levels keep their heights. */
+function ruled(piece: DrawnPiece, id: string): DrawnPiece {
+  const edges = piece.edges.map((edge) => {
+    if (edge.id !== id) return edge;
+    const path = linePath(pathStart(edge.path), pathEnd(edge.path));
+    return levelsHeld(edge, { ...edge, path });
+  });
+  return anchorLevels(piece, { ...piece, edges });
+}
+
+/** Whether a piece's centre line is cut on the fold. */
+export const onFold = (piece: DrawnPiece): boolean => edgesOf(piece, 'centre').some((e) => e.kind === 'fold');
