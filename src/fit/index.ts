@@ -10,3 +10,5 @@ export { bodyAtDepth, depthsOf, girthAtDepth, HIGH_HIP_DEPTH, HIP_DEPTH, type De
 export { TRUNK } from './reach.ts';
 export { filled } from './level-table.ts';
 export { plausible } from './plausible.ts';
+export { markingWords } from './marking.ts';
+export { tellFor, type Tell } from './tell.ts';

@@ -1,4 +1,4 @@
-import { planFit, plausible } from '../../fit/index.ts';
+import { markingWords, planFit, plausible, tellFor } from '../../fit/index.ts';
 import {
   LEVELS,
   writeLength,
@@ -6,10 +6,11 @@ import {
   type Finding,
   type GarmentKind,
   type Plan,
+  type SizeChart,
 } from '../../garment/index.ts';
 import { planFor } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
-import { loadBody, loadChart, loadPattern } from '../load.ts';
+import { loadBody, loadChart, loadFitting, loadPattern } from '../load.ts';
 import { choiceOption, lengthOption, needOption, numberOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { questionFindings, table } from '../words.ts';
@@ -19,7 +20,7 @@ const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trous
 const levelName = (level: string): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
-export function tellPlan(plan: Plan, body: Body): string {
+export function tellPlan(plan: Plan, body: Body, chart: SizeChart): string {
   const l = (mm: number): string =>
     writeLength(mm, body.show === 'in' ? { in: 16 } : 'cm').replace(/ (in|cm)$/, '');
   const unit = body.show === 'in' ? 'inches' : 'centimetres';
@@ -57,21 +58,39 @@ export function tellPlan(plan: Plan, body: Body): string {
   const lengths = plan.lengths.map((p) => `  ${p.why.sentence}`);
   return [
     `Base size ${plan.base.size}. ${plan.base.why.sentence}`,
+    ...(chart.source === undefined ? [] : [`Size chart: ${chart.source}.`]),
     '',
     `All girths all round, in ${unit}.`,
     table(head, rows),
     ...(lengths.length === 0 ? [] : ['', 'Lengths', ...lengths]),
+    '',
+    'To mark it on the tissue',
+    ...markingOf(plan, body, chart).map((line) => `  ${line}`),
     '',
     'Why',
     ...why,
   ].join('\n');
 }
 
-function answer(plan: Plan, body: Body, asked: readonly Finding[]): Answer {
+function markingOf(plan: Plan, body: Body, chart: SizeChart): readonly string[] {
+  return markingWords(
+    plan,
+    chart.sizes.map((s) => s.id),
+    tellFor(body.show),
+  );
+}
+
+function answer(plan: Plan, body: Body, chart: SizeChart, asked: readonly Finding[]): Answer {
   const findings = [...plan.findings, ...asked];
   return {
-    json: { base: plan.base, levels: plan.levels, lengths: plan.lengths, findings },
-    text: tellPlan(plan, body),
+    json: {
+      base: plan.base,
+      levels: plan.levels,
+      lengths: plan.lengths,
+      marking: markingOf(plan, body, chart),
+      findings,
+    },
+    text: tellPlan(plan, body, chart),
     findings,
   };
 }
@@ -80,7 +99,13 @@ async function fromPattern({ options, io }: Call, bodyFile: string, file: string
   const pattern = await loadPattern(io, file);
   const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
   const plan = planFor(body, pattern, readFabric(options, pattern.cloth), readChoices(options));
-  return answer(plan, body, questionFindings([...questions, ...plausible(body)]));
+  return answer(plan, body, pattern.chart, questionFindings([...questions, ...plausible(body)]));
+}
+
+async function fromFitting({ io }: Call, file: string): Promise<Answer> {
+  const { body, pattern, fabric, choices } = await loadFitting(io, file);
+  const plan = planFor(body, pattern, fabric, choices);
+  return answer(plan, body, pattern.chart, questionFindings(plausible(body)));
 }
 
 async function fromChart({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {
@@ -104,12 +129,16 @@ async function fromChart({ options, io }: Call, bodyFile: string, file: string):
     ...(fromAllowance === undefined ? {} : { fromAllowance }),
     ...(hemDepth === undefined ? {} : { hemDepth }),
   });
-  return answer(plan, body, questionFindings([...questions, ...plausible(body)]));
+  return answer(plan, body, chart, questionFindings([...questions, ...plausible(body)]));
 }
 
 export const plan: Verb = {
   name: 'plan',
-  usage: ['plan --body FILE --chart FILE [--seams N]', 'plan --body FILE --pattern FILE'],
+  usage: [
+    'plan --body FILE --chart FILE [--seams N]',
+    'plan --body FILE --pattern FILE',
+    'plan FITTING.json',
+  ],
   about: 'size per level, ease, what is left over and how the seams share it',
   options: {
     body: { type: 'string' },
@@ -134,6 +163,13 @@ export const plan: Verb = {
     ...CHOICE_WORDS,
   },
   run: async (call) => {
+    const [file] = call.words;
+    if (call.words.length > 1) throw new UsageError('plan takes at most one fitting.');
+    if (file !== undefined) {
+      if (Object.keys(call.options).some((name) => name !== 'json'))
+        throw new UsageError('A fitting has its own body, pattern and choices: give it alone.');
+      return fromFitting(call, file);
+    }
     const bodyFile = needOption(call.options, 'body', 'the file with the measurements');
     const chart = textOption(call.options, 'chart');
     const pattern = textOption(call.options, 'pattern');
