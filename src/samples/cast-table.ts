@@ -20,14 +20,12 @@ function body(
   notes: string,
 ): Body {
   const unit = show === 'in' ? IN : 10;
-  const entries = Object.entries(readings).map(([measure, value]) => [
-    measure,
-    [
-      measure === 'shoulder-slope'
-        ? { value, on: TAKEN }
-        : { value: Math.round(value * unit * 100) / 100, typed: `${value} ${show}`, on: TAKEN },
-    ],
-  ]);
+  const entries = Object.entries(readings).map(([measure, value]) => {
+    if (measure === 'shoulder-slope') return [measure, [{ value, on: TAKEN }]];
+    const taped = { value: Math.round(value * unit * 100) / 100, typed: `${value} ${show}`, on: TAKEN };
+    // Girths are taped twice; both gave the same.
+    return [measure, measure.endsWith('-girth') ? [taped, taped] : [taped]];
+  });
   return { id, name, wearer, show, waist: 'natural', readings: Object.fromEntries(entries), notes };
 }
 

@@ -33,6 +33,13 @@ export function shareAtHeight(path: Path, y: number): number | null {
   return met ? shareAtPlace(path, met.place) : null;
 }
 
+/** x of the point at which a path first crosses the height y. Throws RangeError where it never does. */
+export function xAtHeight(path: Path, y: number): number {
+  const met = pathLineIntersections(path, { x: 0, y }, { x: 1, y })[0];
+  if (!met) throw new RangeError(`height ${y} misses the line`);
+  return met.point.x;
+}
+
 /** The edge with its levels and notches as shares of its length. */
 export function edge(draft: EdgeDraft): Edge<'one'> {
   const { levels = {}, notches = [], ...rest } = draft;

@@ -11,6 +11,8 @@ import { FULLNESS, smockRules } from './rules.ts';
 import type { SmockRules } from './rules.ts';
 
 const SEAM = 12;
+/** How far the underarm seam of the sleeve leans at the hem, degrees. */
+const TAPER = 8;
 /** Distance of the armhole notches from the underarm. */
 const NOTCH = { front: 40, back: 48 };
 /** The flat cap is eased in by so much, half of it on either side. */
@@ -187,8 +189,16 @@ function sleeve(front: HalfSmock, back: HalfSmock, r: SmockRules): DrawnPiece {
   });
   const hem = cap.height - r.arm;
   const middle = (cap.backWidth - cap.frontWidth) / 2;
-  const right = linePath({ x: middle + r.wrist / 2, y: hem }, { x: cap.backWidth, y: 0 });
-  const left = linePath({ x: -cap.frontWidth, y: 0 }, { x: middle - r.wrist / 2, y: hem });
+  // upright where the two halves of the seam meet under the arm, then tapering
+  const right = bend(
+    { x: middle + r.wrist / 2, y: hem },
+    heading(90 - TAPER),
+    -hem / 3,
+    { x: cap.backWidth, y: 0 },
+    heading(90),
+    -hem / 3,
+  );
+  const left = right.map((p) => ({ x: 2 * middle - p.x, y: p.y })).toReversed();
   const up = startDirection(right);
   return drawn({
     id: 'sleeve',

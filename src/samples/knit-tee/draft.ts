@@ -2,7 +2,7 @@ import { linePath, pathEnd, pathJoin, pathLength, pathStart, throughPoints } fro
 import type { Path } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { lowerArmhole, upperArmhole } from '../armhole.ts';
-import { heading, hemBetween, round, startDirection } from '../curve.ts';
+import { bend, heading, hemBetween, round, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
 import { neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
 import { KNIT_BACK, KNIT_FRONT, sleeveCap } from '../sleeve-cap.ts';
@@ -13,6 +13,8 @@ import type { TeeRules } from './rules.ts';
 /** One seam allowance for a four-thread seam, another for the twin-needled hem. */
 const SEAM = 8;
 const HEM = 25;
+/** How far the underarm seam of the sleeve leans at the hem, degrees. */
+const TAPER = 9;
 /** Armhole notches: their distance from the underarm, front and back. */
 const NOTCH = { front: 62, back: 70 };
 
@@ -134,8 +136,16 @@ function sleeve(front: HalfTee, back: HalfTee, r: TeeRules): DrawnPiece {
   });
   const hem = cap.height - r.sleeveLength;
   const middle = (cap.backWidth - cap.frontWidth) / 2;
-  const right = linePath({ x: middle + r.sleeveHem / 2, y: hem }, { x: cap.backWidth, y: 0 });
-  const left = linePath({ x: -cap.frontWidth, y: 0 }, { x: middle - r.sleeveHem / 2, y: hem });
+  // upright where the two halves of the seam meet under the arm, then tapering
+  const right = bend(
+    { x: middle + r.sleeveHem / 2, y: hem },
+    heading(90 - TAPER),
+    -hem / 3,
+    { x: cap.backWidth, y: 0 },
+    heading(90),
+    -hem / 3,
+  );
+  const left = right.map((p) => ({ x: 2 * middle - p.x, y: p.y })).toReversed();
   return drawn({
     id: 'sleeve',
     name: 'Short sleeve',

@@ -13,6 +13,7 @@ import {
 import type { Path, Point } from '../../geometry/index.ts';
 import { lowerArmhole, upperArmhole } from '../armhole.ts';
 import { bend, heading } from '../curve.ts';
+import { xAtHeight } from '../drawn.ts';
 import { solve } from '../solve.ts';
 
 /** What a half front or half back is drafted from; mm and degrees, waist at y = 0, centre at x = 0. */
@@ -78,11 +79,26 @@ function seamLine(
   return trimBelowWaist(line, 2, rules.skirtLength);
 }
 
+/** The side seam, upright under the arm. */
+const sideSeam = (rules: HalfRules, underarm: Point): Path =>
+  seamLine(
+    rules,
+    { waist: rules.width - rules.sideIntake.waist, highHip: rules.width - rules.sideIntake.highHip },
+    [underarm],
+    heading(90),
+  );
+
+/** The underarm point: so far out that the side seam passes the bust level at the half's width. */
+function sideTop(rules: HalfRules): Point {
+  const at = (out: number): Point => ({ x: rules.width + out, y: rules.underarm });
+  return at(solve((out) => xAtHeight(sideSeam(rules, at(out)), rules.bustLevel) - rules.width, 0, 20));
+}
+
 /** Drafts the half. Panel seams come out with the side panel `ease` longer than the centre panel to 0.001 mm. */
 export function halfLines(rules: HalfRules): HalfLines {
   const { apex, dart } = rules;
   const open = turnAbout(apex, -dart);
-  const underarm = { x: rules.width + 1, y: rules.underarm };
+  const underarm = sideTop(rules);
   const closedUnderarm = movePoint(underarm, turnAbout(apex, dart));
   const depth = rules.shoulderTip.y - closedUnderarm.y;
   const onCentre = { x: rules.across, y: rules.shoulderTip.y - rules.acrossAt * depth };
@@ -108,15 +124,7 @@ export function halfLines(rules: HalfRules): HalfLines {
   const reach = solve((r) => pathLength(above(onSide, dart, r)) - wanted, 0.02, 0.7);
   const sidePanelSeam = pathJoin([sideBelow, above(onSide, dart, reach)]);
 
-  const side = seamLine(
-    rules,
-    {
-      waist: rules.width - rules.sideIntake.waist,
-      highHip: rules.width - rules.sideIntake.highHip,
-    },
-    [{ x: rules.width, y: rules.bustLevel }, underarm],
-    heading(88),
-  );
+  const side = sideSeam(rules, underarm);
   return { centrePanelSeam, sidePanelSeam, side, lowerArmhole: lower, upperArmhole: upper };
 }
 

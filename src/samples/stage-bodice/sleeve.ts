@@ -1,6 +1,6 @@
 import { pathEnd, pathLength, pathPart, pathReverse, throughPoints } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import { endDirection, hemBetween, startDirection } from '../curve.ts';
+import { endDirection, heading, hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
 import { FITTED_BACK, FITTED_FRONT, sleeveCap } from '../sleeve-cap.ts';
 import type { WomanBody } from '../women-table.ts';
@@ -45,11 +45,14 @@ export function sleevePiece(
   const middle = (cap.backWidth - cap.frontWidth) / 2;
   const half = (cap.backWidth + cap.frontWidth) / 2;
   const elbow = 0.5 * hem;
-  const right = throughPoints([
-    { x: middle + wristHalf, y: hem },
-    { x: middle + (half + wristHalf) / 2 - ELBOW_HOLLOW, y: elbow },
-    { x: middle + half, y: 0 },
-  ]);
+  const right = throughPoints(
+    [
+      { x: middle + wristHalf, y: hem },
+      { x: middle + (half + wristHalf) / 2 - ELBOW_HOLLOW, y: elbow },
+      { x: middle + half, y: 0 },
+    ],
+    { endTangent: heading(90) },
+  );
   const left = pathReverse(right.map((p) => ({ x: 2 * middle - p.x, y: p.y })));
   const cut = own.lining ? LINING_SHORTER / pathLength(right) : 0;
   const back = pathPart(right, cut, 1);

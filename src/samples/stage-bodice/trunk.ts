@@ -1,6 +1,7 @@
 import { pathLength } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import { neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
+import { xAtHeight } from '../drawn.ts';
 import { solve } from '../solve.ts';
 import { armholeLength, centreSeam, halfLines } from './panels.ts';
 import type { HalfLines, HalfRules } from './panels.ts';
@@ -42,7 +43,7 @@ export function trunk(r: BodiceRules): Trunk {
     skirtLength: r.skirtLength,
   };
   const backApex = { x: 0.54 * r.acrossBack, y: r.underarm - 22 };
-  const backRules: HalfRules = {
+  const backRules = (more: number): HalfRules => ({
     ...shared,
     shoulderTip: backTip,
     shoulderSlope: r.backSlope,
@@ -50,14 +51,24 @@ export function trunk(r: BodiceRules): Trunk {
     acrossAt: 0.52,
     apex: backApex,
     dart: BLADE_DART,
-    width: r.backHalf,
+    width: r.backHalf + more,
     seamAt: { waist: backApex.x - 6, highHip: backApex.x - 2 },
-    seamIntake: { waist: r.waist.backPrincess, highHip: r.highHip.backPrincess },
+    seamIntake: { waist: r.waist.backPrincess + more, highHip: r.highHip.backPrincess + more },
     sideIntake: { waist: r.waist.backSide, highHip: r.highHip.backSide },
     ease: 0,
     scoop: [0.6, 0.56],
-  };
-  const back = halfLines(backRules);
+  });
+  const centreBack = centreSeam(
+    { x: 0, y: r.nape },
+    r.underarm + 30,
+    { waist: r.waist.centreBack, highHip: r.highHip.centreBack },
+    { highHip: r.highHipLevel, skirtLength: r.skirtLength },
+  );
+  // What centre and panel seam take out of the back at the bust already is given back at the side, and the panel seam takes as much again lower down.
+  const narrow = halfLines(backRules(0));
+  const at = (path: Path): number => xAtHeight(path, r.bustLevel);
+  const taken = at(centreBack) + at(narrow.sidePanelSeam) - at(narrow.centrePanelSeam);
+  const back = halfLines(backRules(taken));
 
   const frontApex = { x: r.princess.x, y: r.bustLevel };
   const frontRules = (dart: number): HalfRules => ({
@@ -90,12 +101,7 @@ export function trunk(r: BodiceRules): Trunk {
       y: r.frontNeckSide - r.frontNeckDepth,
     }),
     backNeck: neckline(backNeckSide, r.backSlope, nape),
-    centreBack: centreSeam(
-      nape,
-      r.underarm + 30,
-      { waist: r.waist.centreBack, highHip: r.highHip.centreBack },
-      { highHip: r.highHipLevel, skirtLength: r.skirtLength },
-    ),
+    centreBack,
     bustPoint: { x: r.princess.x - 12, y: r.bustLevel },
   };
 }

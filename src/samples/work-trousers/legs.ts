@@ -142,8 +142,8 @@ export function legs(r: TrouserRules): { readonly front: LegLines; readonly back
       openWaist(pathEnd(backSide), endDirection(backSide), centreBack),
       r.backWaist,
       [
-        { id: 'dart-side', name: 'back dart, side', at: 0.36, intake: 0.46, length: 105 },
-        { id: 'dart-centre', name: 'back dart, centre', at: 0.66, intake: 0.54, length: 122 },
+        { id: 'dart-side', name: 'back dart, side', at: 0.36, intake: 0.46, length: 122 },
+        { id: 'dart-centre', name: 'back dart, centre', at: 0.66, intake: 0.54, length: 142 },
       ],
       darts,
     ),
