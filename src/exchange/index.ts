@@ -10,3 +10,5 @@ export { writeDxfText, DXF_LOSSES, type DxfBlockSource, type DxfSource } from '.
 export { readGradeRules, gradePiece, type GradeRules } from './dxf/grade-rules.ts';
 export { DxfError } from './dxf/pairs.ts';
 export * from './photo/index.ts';
+export { writePdf } from './pdf-write/write.ts';
+export type { PdfAbout, PdfPage, PdfStroke, PdfWords } from './pdf-write/write.ts';

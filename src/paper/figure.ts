@@ -1,0 +1,120 @@
+import type { DrawnPiece, EdgeId, Pattern } from '../garment/index.ts';
+import { STORED_MM, pointsBox, polylinePath } from '../geometry/index.ts';
+import type { Path } from '../geometry/index.ts';
+import { allowanceWords, cutWords } from './cut-words.ts';
+import { cuttingOutline } from './cutting.ts';
+import { dartLines } from './dart-lines.ts';
+import type { Figure, Stroke, Words } from './drawing.ts';
+import { labelRing, setLabel } from './label.ts';
+import type { LabelLine } from './label.ts';
+import { markStrokes } from './mark.ts';
+import { nestLines } from './nest-lines.ts';
+import { notchStrokes } from './notch.ts';
+import { foldBracket, innerLines } from './piece-lines.ts';
+import { movePiece, uprightTurn } from './upright.ts';
+
+/** What is written on every piece, and what is drawn. Clocks and sizes are the caller's: same choices, same drawing. */
+export interface FigureChoices {
+  /** The garment, as its owner calls it. */
+  readonly title: string;
+  readonly person?: string;
+  /** The size or sizes it was made from, in words: `Bust 92, waist 96`. */
+  readonly size: string;
+  /** ISO date, printed as given. */
+  readonly date: string;
+  /** Draw the cutting line outside of the stitching line. Without, the stitching line is all there is. */
+  readonly allowances: boolean;
+  /** The pattern whose other sizes are drawn faintly; absent: none. */
+  readonly nest?: Pattern;
+}
+
+/** One piece as it is printed, its grainline upright: lines by layer and words, in its own place. */
+export function drawFigure(
+  given: DrawnPiece,
+  order: (piece: string, edge: EdgeId) => number | undefined,
+  choices: FigureChoices,
+): Figure {
+  const turn = uprightTurn(given);
+  const piece = movePiece(given, turn);
+  const cutting = choices.allowances ? cuttingOutline(piece, (edge) => order(piece.id, edge)) : undefined;
+  const stitched: Path[] = piece.edges.map((e) => e.path);
+  const ring = cutting?.outline ?? labelRing(stitched);
+
+  const strokes: Stroke[] = [];
+  const words: Words[] = [];
+  const put = (made: { strokes: Stroke[]; words?: Words[] }): void => {
+    strokes.push(...made.strokes);
+    words.push(...(made.words ?? []));
+  };
+  if (choices.nest) put(nestLines(given, choices.nest, turn));
+  put(innerLines(piece));
+  put({ strokes: dartLines(piece) });
+  put({ strokes: outlineStrokes(piece, cutting) });
+  put(foldBracket(piece));
+  put({ strokes: notchStrokes(piece, choices.allowances) });
+  put({ strokes: markStrokes(piece) });
+
+  const inside = labelRing(stitched);
+  const lines = (layers: readonly string[]): Path[] =>
+    strokes.filter((s) => layers.includes(s.layer)).map((s) => s.path);
+  const label = setLabel(
+    inside,
+    [
+      lines(['grain', 'inner', 'marks', 'adjust', 'levels', 'fold']),
+      lines(['grain', 'inner', 'marks', 'fold']),
+      [],
+    ],
+    labelLines(piece, choices),
+  );
+  words.push(...label.map((w) => ({ ...w, piece: piece.id })));
+  return { piece: piece.id, name: piece.name, ring, box: pointsBox(ring), strokes, words };
+}
+
+/** Cutting line solid and stitching line dashed; without allowances the stitching line is the only one and drawn solid. A fold edge is neither. */
+function outlineStrokes(piece: DrawnPiece, cutting: ReturnType<typeof cuttingOutline> | undefined): Stroke[] {
+  const folds: Stroke[] = piece.edges
+    .filter((e) => e.kind === 'fold')
+    .map((e) => ({ layer: 'fold', piece: piece.id, edge: e.id, path: e.path }));
+  const stitching: Stroke[] = piece.edges
+    .filter((e) => e.kind !== 'fold' && (!cutting || e.kind === 'dart' || e.allowance > 0))
+    .map((e) => ({
+      layer: 'stitching',
+      piece: piece.id,
+      edge: e.id,
+      path: e.path,
+      ...(cutting || e.kind === 'dart' ? {} : { ink: { dash: [], width: 0.5 } }),
+    }));
+  if (!cutting) return [...stitching, ...folds];
+  const cuts: Stroke[] =
+    cutting.looped > STORED_MM
+      ? [{ layer: 'cutting', piece: piece.id, path: polylinePath([...cutting.outline, cutting.outline[0]!]) }]
+      : cutting.sides
+          .filter((s) => s.kind !== 'fold')
+          .map((s) => ({
+            layer: 'cutting',
+            piece: piece.id,
+            ...(s.edge === undefined ? {} : { edge: s.edge }),
+            path: s.cut,
+          }));
+  // Along a fold the allowances of its neighbours run on to the fold line.
+  const foldEnds: Stroke[] = cutting.sides
+    .filter((s) => s.kind === 'fold')
+    .map((s) => ({
+      layer: 'fold',
+      piece: piece.id,
+      ...(s.edge === undefined ? {} : { edge: s.edge }),
+      path: s.cut,
+    }));
+  return [...stitching, ...cuts, ...foldEnds];
+}
+
+function labelLines(piece: DrawnPiece, choices: FigureChoices): LabelLine[] {
+  return [
+    { text: `${piece.number}  ${piece.name}`, scale: 1.6, bold: true },
+    { text: cutWords(piece), scale: 1, bold: true },
+    { text: choices.title, scale: 1 },
+    { text: [choices.size, ...(choices.person ? [`for ${choices.person}`] : [])].join(' · '), scale: 1 },
+    { text: allowanceWords(piece, choices.allowances), scale: 0.85 },
+    { text: choices.date, scale: 0.85 },
+  ];
+}

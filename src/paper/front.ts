@@ -1,0 +1,87 @@
+import { linePath } from '../geometry/index.ts';
+import type { Point } from '../geometry/index.ts';
+import type { Stroke, Words } from './drawing.ts';
+import { LAYERS } from './ink.ts';
+import type { LayerId } from './ink.ts';
+import { ruler, testSquare } from './ruler.ts';
+
+/** What the first page says above its squares. */
+export interface Heading {
+  readonly title: string;
+  readonly person?: string;
+  readonly size: string;
+  readonly date: string;
+}
+
+/** Room for the rulers and squares; nothing smaller can hold a 200 mm ruler. */
+export const FRONT_WIDTH_MM = 190;
+export const FRONT_HEIGHT_MM = 215;
+/** Height above the map that heading, squares and words take. */
+const UPPER_MM = 130;
+const SQUARES_AT = 76;
+const KEY_AT_X = 118;
+
+/** The part of a front that is free for the map or the list of pieces, from its lower left corner. */
+export interface Free {
+  readonly at: Point;
+  readonly width: number;
+  readonly height: number;
+}
+
+function text(says: string, at: Point, size: number, bold = false): Words {
+  return { layer: 'page', text: says, at, size, angle: 0, align: 'start', bold, grey: 0 };
+}
+
+/** Heading, test squares, rulers and the key of lines on `width` × `height` mm, its lower left corner at 0, 0. */
+export function front(
+  width: number,
+  height: number,
+  heading: Heading,
+  how: readonly string[],
+  used: ReadonlySet<LayerId>,
+): { strokes: Stroke[]; words: Words[]; free: Free } {
+  const strokes: Stroke[] = [];
+  const words: Words[] = [
+    text(heading.title, { x: 0, y: height - 7 }, 7, true),
+    text(
+      [heading.size, ...(heading.person ? [`for ${heading.person}`] : []), heading.date].join(' · '),
+      { x: 0, y: height - 14 },
+      4,
+    ),
+  ];
+  const put = (part: { strokes: Stroke[]; words: Words[] }): void => {
+    strokes.push(...part.strokes);
+    words.push(...part.words);
+  };
+  put(testSquare({ x: 0, y: height - SQUARES_AT }, 50, '50 mm'));
+  put(testSquare({ x: 57, y: height - SQUARES_AT }, 50.8, '2 in'));
+  put(ruler({ x: width - 1, y: height - 205 }, 200, true));
+  put(ruler({ x: 0, y: 1 }, 150, false));
+
+  words.push(text('Lines', { x: KEY_AT_X, y: height - 29 }, 3.4, true));
+  let y = height - 35;
+  for (const { id, name, ink } of LAYERS.toReversed()) {
+    if (id === 'page' || id === 'labels' || !used.has(id)) continue;
+    const line = linePath({ x: KEY_AT_X, y: y + 1 }, { x: KEY_AT_X + 20, y: y + 1 });
+    strokes.push({ layer: 'page', path: line, ink });
+    words.push(text(name, { x: KEY_AT_X + 23, y }, 2.9));
+    y -= 5;
+  }
+
+  how.forEach((says, i) =>
+    words.push(text(says, { x: 0, y: height - SQUARES_AT - 8 - i * 4.9 }, 3.2, i === 0)),
+  );
+  const foot = 12;
+  return {
+    strokes,
+    words,
+    free: { at: { x: 0, y: foot }, width: width - 14, height: height - UPPER_MM - foot },
+  };
+}
+
+/** How to see that the print is true; the bounds are those of trade.md 7.7 (half a millimetre in a hundred). */
+export const MEASURE_FIRST: readonly string[] = [
+  'Print at 100 % (actual size), with every fitting to the page switched off. Then measure before cutting:',
+  'both squares and both rulers, across and up. A printer can be true one way and false the other.',
+  'If 200 mm is off by more than 1 mm (1/32 in), do not cut: the garment would be off by 1/4 in round the body.',
+];
