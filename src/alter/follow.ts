@@ -71,8 +71,26 @@ export function follow(
   follower: DrawnPiece,
   edges: Follower['edges'],
 ): DrawnPiece {
-  const pairs = pairsOf(before, after, follower, edges);
-  if (pairs.length === 0) return follower;
+  const marked = followMarks(before, after, follower);
+  const pairs = pairsOf(before, after, marked, edges);
+  return pairs.length === 0 ? marked : followEdges(marked, pairs);
+}
+
+/** Marks that repeat a parent's mark (same id, same place) go where it went. */
+function followMarks(before: DrawnPiece, after: DrawnPiece, follower: DrawnPiece): DrawnPiece {
+  if (before.marks === after.marks) return follower;
+  let moved = false;
+  const marks = follower.marks.map((mark) => {
+    const old = before.marks.find((m) => m.id === mark.id);
+    const now = after.marks.find((m) => m.id === mark.id);
+    if (!old || !now || old === now || distance(old.at, mark.at) > SAME_EDGE_MM) return mark;
+    moved = true;
+    return { ...mark, at: now.at };
+  });
+  return moved ? { ...follower, marks } : follower;
+}
+
+function followEdges(follower: DrawnPiece, pairs: readonly Pair[]): DrawnPiece {
   const n = follower.edges.length;
   const corner: (Point | undefined)[] = Array.from({ length: n }, () => undefined);
   const set = (i: number, by: Point, sure: boolean): void => {

@@ -1,4 +1,4 @@
-import { angleBetween, distance, pathAt, sub, turnAbout } from '../geometry/index.ts';
+import { angleBetween, distance, linePath, pathAt, sub, turnAbout } from '../geometry/index.ts';
 import type { Motion, Point } from '../geometry/index.ts';
 import { say } from '../garment/index.ts';
 import type { DrawnPiece } from '../garment/index.ts';
@@ -161,7 +161,19 @@ function aimed(before: DrawnPiece, after: DrawnPiece, darts: readonly string[], 
     const old = dartOf(before, id);
     const now = dartOf(piece, id);
     const want = { x: old.point.x + by.x, y: old.point.y + by.y };
-    piece = pullEdges(piece, [{ edge: now.dart.legs[1], at: 0, by: sub(want, now.point) }]);
+    piece = ruledLegs(pullEdges(piece, [{ edge: now.dart.legs[1], at: 0, by: sub(want, now.point) }]), id);
   }
   return piece;
+}
+
+/** A dart's legs ruled straight from mouth to point again, as they are sewn. */
+function ruledLegs(piece: DrawnPiece, id: string): DrawnPiece {
+  const { dart, a, point, b } = dartOf(piece, id);
+  return {
+    ...piece,
+    edges: piece.edges.map((edge) => {
+      if (edge.id === dart.legs[0]) return { ...edge, path: linePath(a, point) };
+      return edge.id === dart.legs[1] ? { ...edge, path: linePath(point, b) } : edge;
+    }),
+  };
 }
