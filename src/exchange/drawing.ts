@@ -64,6 +64,8 @@ export interface Drawing {
   readonly strokes: readonly Stroke[];
   readonly texts: readonly DrawnText[];
   readonly layers: readonly DrawnLayer[];
+  /** Our own files only: what the pattern knows beyond its lines, as read, not yet checked. */
+  readonly structure?: unknown;
   /** In words: where the millimetres come from. */
   readonly unitsFrom: string;
   readonly findings: readonly Finding[];

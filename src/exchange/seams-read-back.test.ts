@@ -37,7 +37,11 @@ function missed(pattern: Pattern): { missed: string[]; seams: readonly Seam[]; e
   const edges = foundEdges(pattern, placement, proposal);
   const own = (ref: EdgeRef) => `${ref.piece} ${ref.edge}`;
   const key = (a: string, b: string) => [a, b].toSorted().join('  =  ');
-  const firsts = new Set(proposal.seams.filter((seam) => seam.rank === 1).map((seam) => key(setOf(seam.a, own), setOf(seam.b, own))));
+  const firsts = new Set(
+    proposal.seams
+      .filter((seam) => seam.rank === 1)
+      .map((seam) => key(setOf(seam.a, own), setOf(seam.b, own))),
+  );
   const truth = pattern.seams.map((seam) => ({
     seam,
     key: key(
@@ -54,7 +58,9 @@ function missed(pattern: Pattern): { missed: string[]; seams: readonly Seam[]; e
   const keys = new Set(truth.map((one) => one.key));
   return {
     seams: pattern.seams,
-    missed: truth.filter((one) => !firsts.has(one.key)).map((one) => `${pattern.id} ${one.seam.id}: ${words(one.key)}`),
+    missed: truth
+      .filter((one) => !firsts.has(one.key))
+      .map((one) => `${pattern.id} ${one.seam.id}: ${words(one.key)}`),
     extra: [...firsts].filter((one) => !keys.has(one)).map(words),
   };
 }
@@ -64,7 +70,10 @@ describe('seams read back from samples drawn without semantics', () => {
     const results = SAMPLES.map(({ id }) => missed(sample(id)));
     const all = results.flatMap((one) => one.seams).length;
     const lost = results.flatMap((one) => one.missed);
-    if (process.env['PINTRUE_SAY']) process.stdout.write(`${all} seams, lost:\n${lost.join('\n')}\nextra:\n${results.flatMap((one) => one.extra).join('\n')}\n`);
+    if (process.env['PINTRUE_SAY'])
+      process.stdout.write(
+        `${all} seams, lost:\n${lost.join('\n')}\nextra:\n${results.flatMap((one) => one.extra).join('\n')}\n`,
+      );
     expect(1 - lost.length / all, lost.join('\n')).toBeGreaterThanOrEqual(0.95);
   });
 

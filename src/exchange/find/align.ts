@@ -1,4 +1,13 @@
-import { cubicCount, distance, nearestPlace, pathBetween, pathJoin } from '../../geometry/index.ts';
+import {
+  cubicCount,
+  distance,
+  lengthAtPlace,
+  nearestPlace,
+  pathBetween,
+  pathJoin,
+  pathLength,
+  placeAtLength,
+} from '../../geometry/index.ts';
 import type { Path, PathPlace, Point } from '../../geometry/index.ts';
 import { outlineCorners } from './corner.ts';
 import type { Corner } from './corner.ts';
@@ -29,7 +38,6 @@ export function alignCorners(outlines: readonly Path[]): Aligned {
   const all = outlines.map(outlineCorners);
   const lead = leader(all.map((corners) => corners.length));
   const base = all[lead]!;
-  if (base.length === 0) return { corners: [], dropped: all.reduce((sum, own) => sum + own.length, 0) };
   let dropped = 0;
   const matches = all.map((own, k) => {
     if (k === lead) return base.map((corner): Corner | null => corner);
@@ -47,7 +55,25 @@ export function alignCorners(outlines: readonly Path[]): Aligned {
     });
     return { places, turn: corner.turn, guessed };
   });
-  return { corners, dropped };
+  return { corners: base.length > 1 ? corners : roundCorners(outlines, corners), dropped };
+}
+
+/** A ring without two corners is cut in two all the same, at its lowest point (or its one corner) and half way round from there. */
+function roundCorners(outlines: readonly Path[], corners: readonly AlignedCorner[]): AlignedCorner[] {
+  const first =
+    corners[0]?.places ??
+    outlines.map((path): PathPlace => {
+      const low = path.reduce(
+        (best, point, i) => (i % 3 === 0 && i < path.length - 1 && point.y < path[best]!.y ? i : best),
+        0,
+      );
+      return { cubic: low / 3, t: 0 };
+    });
+  const half = outlines.map((path, k) => {
+    const total = pathLength(path);
+    return placeAtLength(path, (lengthAtPlace(path, first[k]!) + total / 2) % total);
+  });
+  return [corners[0] ?? { places: first, turn: 0, guessed: [] }, { places: half, turn: 0, guessed: [] }];
 }
 
 function leader(counts: readonly number[]): number {

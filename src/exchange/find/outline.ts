@@ -6,6 +6,7 @@ import {
   pathFlatten,
   pathIsStraight,
   pathJoin,
+  pathLength,
   pathReverse,
   pathStart,
   pathsArea,
@@ -60,7 +61,9 @@ export function findOutlines(strokes: readonly Stroke[], budget: Budget): Outlin
     if (stroke.paint === 'area' && !(stroke.closed && Math.abs(pathsArea([stroke.path])) < LEAST_AREA))
       continue;
     const own = stroke.belongs;
-    const key = own?.piece ? `${own.piece}|${own.size ?? ''}|${own.part ?? ''}` : styleKey(stroke);
+    // The edges of one outline are drawn one by one in files that name them.
+    const part = own?.part?.replace(/^(edge|sew):.*/, '$1') ?? '';
+    const key = own?.piece ? `${own.piece}|${own.size ?? ''}|${part}` : styleKey(stroke);
     const list = byStyle.get(key);
     if (list) list.push(stroke);
     else byStyle.set(key, [stroke]);
@@ -80,7 +83,16 @@ export function findOutlines(strokes: readonly Stroke[], budget: Budget): Outlin
       (found.area >= LEAST_AREA ? outlines : small).push(found);
     }
   }
-  return closeAlongShared(outlines, small, loose);
+  return closeAlongShared(stitching(outlines), small, loose);
+}
+
+/** Where a file says which line is the stitching line, that is the outline; the cut line around it is left out. */
+function stitching(outlines: readonly Outline[]): Outline[] {
+  const key = ({ style }: Outline) => `${style.belongs?.piece}|${style.belongs?.size}`;
+  const sewn = new Set(outlines.filter(({ style }) => style.belongs?.part?.startsWith('sew:')).map(key));
+  return outlines.filter(
+    (outline) => !outline.style.belongs?.part?.startsWith('cut:') || !sewn.has(key(outline)),
+  );
 }
 
 function asOutline(
@@ -123,7 +135,8 @@ function closeAlongShared(outlines: Outline[], small: Outline[], loose: LooseRun
         : pathReverse(pathBetween(other.path, b.place, a.place));
       const joined = [end, ...part.slice(1, -1), start];
       closed = pathJoin([run.path, joined]);
-      if (Math.abs(pathsArea([closed])) >= LEAST_AREA) break;
+      // A tick leaning on a line encloses a sliver, no piece.
+      if (Math.abs(pathsArea([closed])) >= Math.max(LEAST_AREA * 4, 0.01 * pathLength(closed) ** 2)) break;
       closed = null;
     }
     if (closed) outlines.push(asOutline(closed, run.style, { strokes: 2, bridged: 0 }, true));

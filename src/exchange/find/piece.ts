@@ -15,6 +15,7 @@ import type { EdgeKind, Finding } from '../../garment/index.ts';
 import type { DrawnText } from '../drawing.ts';
 import { alignCorners, cutAtPlaces } from './align.ts';
 import type { AlignedCorner } from './align.ts';
+import { findCrosses } from './cross.ts';
 import { readLabel } from './label.ts';
 import { findGrain, findLines, findNotches } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
@@ -51,7 +52,7 @@ export function findPiece(
   const shared = loose.filter((run) => around.sizeOf(run) < 0);
 
   const label = readLabel(named === undefined ? rings : [boxRing(box)], texts);
-  const name = label.name || named || `Piece ${number}`;
+  const name = named || label.name || `Piece ${number}`;
   const where = { piece: `piece-${number}` };
   const lacking = around.sizes.filter((_, k) => !outlines[k]).map((size) => size.label);
   if (lacking.length > 0) {
@@ -65,6 +66,12 @@ export function findPiece(
   const aligned = alignCorners(full.map((outline) => outline.path));
   sayCorners(aligned.corners, aligned.dropped, name, where, around.sizes, findings);
   const grain = findGrain(rings, loose, small, texts);
+  const turns = aligned.corners
+    .filter((corner) => corner.turn < -2.2)
+    .map((corner) => nearestPoint(corner, middle));
+  const crosses = findCrosses(bySize, shared, texts, turns);
+  const ticks = bySize.map((runs) => runs.filter((run) => !crosses.used.has(run)));
+  const sharedTicks = shared.filter((run) => !crosses.used.has(run));
   const lines = withGrain(findLines(rings, bySize, shared, texts, grain.path), grain, around.sizes.length);
   const start = firstCorner(aligned.corners, middle);
   const corners = [...aligned.corners.slice(start), ...aligned.corners.slice(0, start)];
@@ -85,7 +92,7 @@ export function findPiece(
       paths,
       lengths: paths.map(pathLength),
       turns: [corners[i]?.turn ?? 0, corners[(i + 1) % Math.max(1, corners.length)]?.turn ?? 0],
-      notches: findNotches(drawn, bySize, shared, small),
+      notches: findNotches(drawn, ticks, sharedTicks, small),
       off,
       evidence: 'a run between two corners',
     };
@@ -107,6 +114,7 @@ export function findPiece(
         box,
       ),
       lines,
+      marks: crosses.marks,
       areas: full.map((outline) => pathsArea([outline.path])),
       grain: { direction: grain.direction, evidence: grain.evidence },
       darts,

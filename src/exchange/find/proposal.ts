@@ -41,6 +41,14 @@ export interface ProposedLine {
   readonly evidence: Evidence;
 }
 
+export interface ProposedMark {
+  readonly id: string;
+  readonly kind: 'bust-point' | 'dart-point' | 'dot';
+  /** Per size. */
+  readonly at: readonly Point[];
+  readonly evidence: Evidence;
+}
+
 export interface ProposedPiece {
   readonly id: string;
   readonly name: string;
@@ -48,6 +56,7 @@ export interface ProposedPiece {
   readonly cut: { readonly count: number; readonly mirrored: boolean };
   readonly edges: readonly ProposedEdge[];
   readonly lines: readonly ProposedLine[];
+  readonly marks: readonly ProposedMark[];
   /** mm² by size. */
   readonly areas: readonly number[];
   /** Direction of its grain: unit vector, upwards as drawn. */

@@ -4,6 +4,8 @@ import { affinePath } from '../affine.ts';
 import { ReadError, openBudget } from '../budget.ts';
 import type { ReadOptions } from '../budget.ts';
 import type { Drawing } from '../drawing.ts';
+import { wholePattern } from '../write/structure.ts';
+import type { Structure } from '../write/structure.ts';
 import { findAssembly } from '../tiles/assembly.ts';
 import type { AssemblyCorrections } from '../tiles/assembly.ts';
 import { assemble } from '../tiles/compose.ts';
@@ -17,7 +19,9 @@ import { findPiece } from './piece.ts';
 import type { Proposal, ProposedPiece } from './proposal.ts';
 import { findSeams } from './seams.ts';
 import { findSizes } from './sizes.ts';
+import { spreadPieces } from './spread.ts';
 import { findScale } from './square.ts';
+import { wholeProposal } from './whole.ts';
 
 export interface RecogniseOptions extends ReadOptions {
   /** `100 mm square`, `4 in square`, or a bare factor. */
@@ -32,10 +36,30 @@ export interface RecogniseOptions extends ReadOptions {
 export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Proposal {
   const budget = openBudget(1, { name: drawing.name, ...options });
   const assembly = findAssembly(drawing, options.assembly, options);
-  const put = assemble(drawing, assembly);
+  const put = drawing.format === 'dxf' ? spreadPieces(drawing) : assemble(drawing, assembly);
   const { scale, findings: scaleFindings } = findScale(put, options.scaleBy);
   const sheet = scale.factor === 1 ? put : scaled(put, scale.factor);
   const findings: Finding[] = [...sheet.findings, ...scaleFindings];
+  const whole = scale.factor === 1 ? wholePattern(put) : { pattern: null, why: '' };
+  if (whole.pattern) {
+    const { placement } = put.structure as Structure;
+    return {
+      name: drawing.name,
+      unitsFrom: sheet.unitsFrom,
+      scale,
+      assembly,
+      sheet,
+      findings,
+      ...wholeProposal(whole.pattern, placement),
+    };
+  }
+  if (whole.why)
+    findings.push({
+      code: 'structure-lost',
+      severity: 'warning',
+      where: {},
+      message: `${whole.why} Its pieces are looked for in the lines instead.`,
+    });
   budget.report('finding outlines', 0, 3);
   const found = findOutlines(sheet.strokes, budget);
   const nests = findNests(found.outlines.filter((outline) => !isFurniture(outline, sheet))).filter(

@@ -64,7 +64,10 @@ function chordOff(path: Path): number {
   );
 }
 
-const isStraight = (path: Path): boolean => chordOff(path) < STRAIGHT;
+/** A ring that ends where it begins has no chord and is never straight. */
+const isStraight = (path: Path): boolean =>
+  chordOff(path) < STRAIGHT &&
+  Math.hypot(pathEnd(path).x - pathStart(path).x, pathEnd(path).y - pathStart(path).y) > STRAIGHT;
 
 /** Same number of cubics with joints at nearly the same shares, none of them crumbs. */
 function alreadySame(paths: readonly Path[]): boolean {

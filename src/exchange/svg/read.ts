@@ -75,6 +75,7 @@ export function readSvg(bytes: Uint8Array, options: ReadOptions = {}): Drawing {
     strokes: out.strokes,
     texts: out.texts,
     layers: [...out.layers.values()],
+    ...structureFrom(tree),
     unitsFrom: size.unitsFrom,
     findings: [...size.findings, ...ignoredFindings(out.ignored, tree.complaint, name)],
   };
@@ -345,6 +346,17 @@ function ignoredFindings(ignored: ReadonlySet<string>, complaint: string, name: 
     });
   }
   return findings;
+}
+
+/** Our own files carry what a pattern knows beyond its lines in one attribute. */
+function structureFrom(tree: SvgTree): { structure?: unknown } {
+  const text = tree.byId.get('pattern-structure')?.attributes['data-structure'];
+  if (text === undefined) return {};
+  try {
+    return { structure: JSON.parse(text) as unknown };
+  } catch {
+    return { structure: null };
+  }
 }
 
 function textOf(bytes: Uint8Array): string {

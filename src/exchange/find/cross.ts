@@ -1,0 +1,72 @@
+import { distance, pathEnd, pathIsStraight, pathLength, pathStart } from '../../geometry/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import type { DrawnText } from '../drawing.ts';
+import type { LooseRun } from './outline.ts';
+import type { ProposedMark } from './proposal.ts';
+
+interface Cross {
+  readonly at: Point;
+  readonly runs: readonly [LooseRun, LooseRun];
+}
+
+/** Small crosses: two short straight strokes that halve one another squarely. */
+function crossesIn(runs: readonly LooseRun[]): Cross[] {
+  const short = runs.filter((run) => {
+    const long = pathLength(run.path);
+    return long > 2 && long < 16 && pathIsStraight(run.path);
+  });
+  const crosses: Cross[] = [];
+  short.forEach((a, i) => {
+    const p = middle(a);
+    for (const b of short.slice(i + 1)) {
+      if (distance(p, middle(b)) > 0.4) continue;
+      const u = direction(a);
+      const v = direction(b);
+      if (Math.abs(u.x * v.x + u.y * v.y) < 0.1) crosses.push({ at: p, runs: [a, b] });
+    }
+  });
+  return crosses;
+}
+
+const middle = ({ path }: LooseRun): Point => ({
+  x: (pathStart(path).x + pathEnd(path).x) / 2,
+  y: (pathStart(path).y + pathEnd(path).y) / 2,
+});
+
+function direction({ path }: LooseRun): Point {
+  const a = pathStart(path);
+  const b = pathEnd(path);
+  const long = distance(a, b) || 1;
+  return { x: (b.x - a.x) / long, y: (b.y - a.y) / long };
+}
+
+/**
+ * Crosses inside a piece, matched over the sizes by height and place, and the strokes they are made of (no notches, then). A cross at a
+ * dart's point is one; words say which is the bust point.
+ */
+export function findCrosses(
+  bySize: readonly (readonly LooseRun[])[],
+  shared: readonly LooseRun[],
+  texts: readonly DrawnText[],
+  dartPoints: readonly Point[],
+): { marks: ProposedMark[]; used: ReadonlySet<LooseRun> } {
+  const own = bySize.map((runs) => crossesIn(runs).toSorted((a, b) => a.at.y - b.at.y || a.at.x - b.at.x));
+  const all = crossesIn(shared);
+  const used = new Set([...own.flat(), ...all].flatMap((cross) => cross.runs));
+  const rows: Point[][] = all.map((cross) => bySize.map(() => cross.at));
+  if (own.every((list) => list.length === own[0]!.length))
+    own[0]?.forEach((_, i) => rows.push(own.map((list) => list[i]!.at)));
+  const m = Math.floor(bySize.length / 2);
+  const marks = rows.map((at, i): ProposedMark => {
+    const words = texts.filter((text) => distance(text.at, at[m]!) < 25).map((text) => text.text);
+    const bust = words.some((word) => /bust\s*point|apex/i.test(word));
+    const dart = dartPoints.some((point) => distance(point, at[m]!) < 2);
+    return {
+      id: `mark-${i + 1}`,
+      kind: bust ? 'bust-point' : dart ? 'dart-point' : 'dot',
+      at,
+      evidence: bust ? 'words beside a cross' : dart ? 'a cross at a dart’s point' : 'a cross',
+    };
+  });
+  return { marks, used };
+}

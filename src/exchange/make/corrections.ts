@@ -1,0 +1,51 @@
+import type { ClothNeed, Cloth, EdgeKind, EdgeRef, GarmentKind, SizeChart } from '../../garment/index.ts';
+
+/** What a person says about one proposed edge. */
+export interface EdgeCorrection {
+  readonly name?: string;
+  readonly kind?: EdgeKind;
+  /** mm. */
+  readonly allowance?: number;
+  /** Level of the corner where it starts. */
+  readonly from?: string;
+}
+
+export interface PieceCorrection {
+  readonly name?: string;
+  readonly cloth?: Cloth;
+  readonly cut?: { readonly count: number; readonly mirrored: boolean };
+  readonly leaveOut?: boolean;
+  /** Turns the piece over: needed when its centre was drawn on the right. */
+  readonly mirror?: boolean;
+  readonly edges?: Readonly<Record<string, EdgeCorrection>>;
+}
+
+/** Everything a person may say about a proposal before it becomes a pattern; ids are those of the proposal. */
+export interface Corrections {
+  readonly name?: string;
+  readonly about?: string;
+  readonly garment?: GarmentKind;
+  readonly wearer?: 'woman' | 'man' | 'child';
+  readonly cloth?: ClothNeed;
+  /** New names by the size's proposed id. */
+  readonly sizes?: Readonly<Record<string, string>>;
+  readonly pieces?: Readonly<Record<string, PieceCorrection>>;
+  readonly seams?: {
+    /** Seams of a lower rank to take as well. */
+    readonly accept?: readonly string[];
+    readonly reject?: readonly string[];
+    readonly add?: readonly {
+      readonly name: string;
+      readonly a: readonly EdgeRef[];
+      readonly b: readonly EdgeRef[];
+    }[];
+  };
+  /** Ids of pieces that are no followers. */
+  readonly notFollowers?: readonly string[];
+  /** The maker's table, sizes in the same order. */
+  readonly chart?: SizeChart;
+  /** Width of seam allowance drawn inside the outlines, mm: they are cut lines. 0 or absent: they are stitching lines. */
+  readonly included?: number;
+  /** Allowance to give to seams that have none said, mm. */
+  readonly allowance?: number;
+}

@@ -1,0 +1,296 @@
+import type { Motion } from '../../geometry/index.ts';
+import { readPattern } from '../../garment/index.ts';
+import type {
+  Band,
+  EdgeRef,
+  Follower,
+  Finding,
+  GarmentKind,
+  GarmentLevel,
+  Pattern,
+  Seam,
+  SizeChart,
+} from '../../garment/index.ts';
+import type { Proposal, ProposedFollower, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
+import type { Corrections } from './corrections.ts';
+import { freshId, makePiece, slug, uprightMotion } from './piece.ts';
+import type { MadePiece } from './piece.ts';
+
+/** A plain seam's sides differ by less in every size, mm. */
+const PLAIN_MM = 0.75;
+
+/**
+ * Makes a pattern of a proposal as corrected: pieces with the grain upright and followers laid on their parents, the first-choice seams,
+ * levels by the lines drawn. A file of ours that carries its whole pattern gives that, as long as nothing is corrected.
+ * Throws InputError (garment) when what comes out is no valid pattern, with the place.
+ */
+export function patternFrom(
+  proposal: Proposal,
+  corrections: Corrections = {},
+): { pattern: Pattern; findings: readonly Finding[] } {
+  if (proposal.whole && Object.keys(corrections).length === 0)
+    return { pattern: proposal.whole, findings: [] };
+  const findings: Finding[] = [];
+  const kept = proposal.pieces.filter((piece) => !corrections.pieces?.[piece.id]?.leaveOut);
+  const followers = proposal.followers.filter(
+    (one) =>
+      !corrections.notFollowers?.includes(one.piece) &&
+      [one.piece, one.parent].every((id) => kept.some((piece) => piece.id === id)),
+  );
+  const taken = new Set<string>();
+  const ids = new Map(
+    kept.map((piece) => [piece.id, freshId(slug(corrections.pieces?.[piece.id]?.name ?? piece.name), taken)]),
+  );
+  const made = new Map<string, MadePiece>();
+  kept.forEach((piece, i) => {
+    made.set(
+      piece.id,
+      makePiece(
+        piece,
+        ids.get(piece.id)!,
+        i + 1,
+        motionsOf(piece, kept, followers, corrections),
+        corrections,
+      ),
+    );
+  });
+  if ([...made.values()].some((one) => one.assumedAllowance)) {
+    findings.push({
+      code: 'allowance-assumed',
+      severity: 'warning',
+      where: {},
+      message:
+        'The drawn lines are taken for stitching lines, with the usual allowances outside of them. If they are cut lines, say how much allowance they include.',
+    });
+  }
+  for (const one of made.values()) {
+    if (!one.levelsGuessed) continue;
+    findings.push({
+      code: 'levels-guessed',
+      severity: 'warning',
+      where: { piece: one.piece.id },
+      message: `No bust, waist or hip line was found on ${one.piece.name}; its corners were given their levels by its name and shape. Check them before blending sizes.`,
+    });
+  }
+  const ref = ({ piece, edge, backwards }: EdgeRef): EdgeRef => {
+    const to = made.get(piece)!;
+    const back = turnedOver(piece, corrections) ? !backwards : backwards;
+    return { piece: to.piece.id, edge: to.edgeIds.get(edge)!, ...(back ? { backwards: true } : {}) };
+  };
+  const seams = seamsOf(proposal, corrections, made, ref);
+  const pieces = [...made.values()].map((one) => one.piece);
+  const chart = chartOf(proposal, corrections);
+  const pattern: Pattern = {
+    format: 'pintrue-pattern',
+    version: 1,
+    id: slug(corrections.name ?? proposal.name.replace(/\.\w{2,5}$/, '')),
+    name: corrections.name ?? proposal.name.replace(/\.\w{2,5}$/, ''),
+    about: corrections.about ?? `Read from ${proposal.name}.`,
+    garment: corrections.garment ?? garmentKind(proposal),
+    wearer: corrections.wearer ?? 'woman',
+    cloth: corrections.cloth ?? { kind: 'woven' },
+    chart,
+    pieces,
+    seams: seams.map((one) => one.seam),
+    followers: followers.map((one): Follower => ({
+      piece: ids.get(one.piece)!,
+      parent: ids.get(one.parent)!,
+      role: one.role,
+      edges: one.edges.map((edge) => ({
+        own: made.get(one.piece)!.edgeIds.get(edge.own)!,
+        parent: made.get(one.parent)!.edgeIds.get(edge.parent)!,
+        ...(edge.apart ? { apart: true } : {}),
+      })),
+    })),
+    bands: bandsOf(
+      pieces,
+      seams.map((one) => one.seam),
+    ),
+    levels: levelsOf(
+      pieces,
+      followers.map((one) => ids.get(one.piece)!),
+    ),
+    cautions: [],
+  };
+  return { pattern: readPattern(pattern), findings };
+}
+
+function turnedOver(pieceId: string, corrections: Corrections): boolean {
+  return corrections.pieces?.[pieceId]?.mirror ?? false;
+}
+
+/** Grain upright; a follower first onto its parent, then as its parent. */
+function motionsOf(
+  piece: ProposedPiece,
+  pieces: readonly ProposedPiece[],
+  followers: readonly ProposedFollower[],
+  corrections: Corrections,
+): Motion[][] {
+  const follower = followers.find((one) => one.piece === piece.id);
+  if (!follower) return piece.areas.map(() => [uprightMotion(piece, turnedOver(piece.id, corrections))]);
+  const parent = pieces.find((one) => one.id === follower.parent)!;
+  const last = uprightMotion(parent, turnedOver(parent.id, corrections));
+  return piece.areas.map((_, k) => [follower.onto[k]!, last]);
+}
+
+function chartOf(proposal: Proposal, corrections: Corrections): SizeChart {
+  if (corrections.chart) return corrections.chart;
+  return {
+    sizes: proposal.sizes.map((size) => {
+      const name = corrections.sizes?.[size.id] ?? size.label;
+      return { id: slug(name), label: name };
+    }),
+    waist: 'unsaid',
+    body: {},
+    finished: {},
+    finishedLengths: {},
+    source: `Sizes as drawn in ${proposal.name}; no table came with it.`,
+  };
+}
+
+function seamsOf(
+  proposal: Proposal,
+  corrections: Corrections,
+  made: ReadonlyMap<string, MadePiece>,
+  ref: (edge: EdgeRef) => EdgeRef,
+): { seam: Seam }[] {
+  const wanted = proposal.seams.filter(
+    (seam) =>
+      (seam.rank === 1 || corrections.seams?.accept?.includes(seam.id)) &&
+      !corrections.seams?.reject?.includes(seam.id) &&
+      [...seam.a, ...seam.b].every((one) => made.has(one.piece)),
+  );
+  const taken = new Set<string>();
+  const seams = wanted.map((seam, i) => ({ seam: asSeam(seam, i + 1, proposal, taken, ref) }));
+  for (const added of corrections.seams?.add ?? []) {
+    const id = freshId(slug(added.name), taken);
+    const extra = chainLengths(added.a, proposal).map(
+      (length, k) => length - chainLengths(added.b, proposal)[k]!,
+    );
+    seams.push({
+      seam: {
+        id,
+        name: added.name,
+        a: added.a.map(ref),
+        b: added.b.map(ref),
+        join: joinOf(extra, chainLengths(added.b, proposal)),
+        order: seams.length + 1,
+        movable: true,
+      },
+    });
+  }
+  return seams;
+}
+
+function chainLengths(refs: readonly EdgeRef[], proposal: Proposal): number[] {
+  return proposal.sizes.map((_, k) =>
+    refs.reduce((sum, ref) => {
+      const edge = proposal.pieces
+        .find((piece) => piece.id === ref.piece)
+        ?.edges.find((one) => one.id === ref.edge);
+      return sum + (edge?.lengths[k] ?? 0);
+    }, 0),
+  );
+}
+
+function asSeam(
+  seam: ProposedSeam,
+  order: number,
+  proposal: Proposal,
+  taken: Set<string>,
+  ref: (edge: EdgeRef) => EdgeRef,
+): Seam {
+  // `extra` is how much longer chain a is: the longer chain comes first.
+  const mean = seam.extra.reduce((sum, v) => sum + v, 0) / seam.extra.length;
+  const turn = mean < -PLAIN_MM;
+  const [a, b] = turn ? [seam.b, seam.a] : [seam.a, seam.b];
+  const extra = turn ? seam.extra.map((v) => -v) : seam.extra;
+  return {
+    id: freshId(slug(seam.name), taken),
+    name: seam.name,
+    a: a.map(ref),
+    b: b.map(ref),
+    join: joinOf(extra, chainLengths(b, proposal)),
+    order,
+    movable: isUpright(seam, proposal),
+  };
+}
+
+function joinOf(extra: readonly number[], shorter: readonly number[]): Seam['join'] {
+  const least = Math.min(...extra);
+  const most = Math.max(...extra);
+  if (Math.abs(least) <= PLAIN_MM && Math.abs(most) <= PLAIN_MM) return { kind: 'plain' };
+  const ratios = extra.map((v, k) => 1 + v / shorter[k]!);
+  if (Math.min(...ratios) > 1.1)
+    return { kind: 'gathered', least: floor(Math.min(...ratios), 100), most: ceil(Math.max(...ratios), 100) };
+  return { kind: 'eased', least: Math.max(0, floor(least - 1, 2)), most: Math.max(1, ceil(most + 1, 2)) };
+}
+
+const floor = (v: number, per: number): number => Math.floor(v * per) / per;
+const ceil = (v: number, per: number): number => Math.ceil(v * per) / per;
+
+/** Upright seams between two pieces may take part in spreading; darts, shoulders, armholes and seams to bands may not. */
+function isUpright(seam: ProposedSeam, proposal: Proposal): boolean {
+  if (seam.a.length !== 1 || seam.b.length !== 1) return false;
+  return [seam.a[0]!, seam.b[0]!].every((ref) => {
+    const piece = proposal.pieces.find((one) => one.id === ref.piece)!;
+    const edge = piece.edges.find((one) => one.id === ref.edge)!;
+    if (edge.kind === 'dart') return false;
+    const path = edge.paths[Math.floor(edge.paths.length / 2)]!;
+    const dx = path.at(-1)!.x - path[0]!.x;
+    const dy = path.at(-1)!.y - path[0]!.y;
+    const along = dx * piece.grain.direction.x + dy * piece.grain.direction.y;
+    return Math.abs(along) > 0.8 * Math.hypot(dx, dy);
+  });
+}
+
+function garmentKind(proposal: Proposal): GarmentKind {
+  const names = proposal.pieces.map((piece) => piece.name).join(' ');
+  if (/trouser|pants|\bfly\b/i.test(names)) return 'trousers';
+  if (/skirt/i.test(names)) return /bodice|sleeve/i.test(names) ? 'dress' : 'skirt';
+  if (/smock|yoke/i.test(names)) return 'smock';
+  if (/bodice/i.test(names)) return 'bodice';
+  return 'top';
+}
+
+function bandsOf(pieces: Pattern['pieces'], seams: readonly Seam[]): Band[] {
+  return pieces
+    .filter((piece) => /band|cuff/i.test(piece.name))
+    .flatMap((piece) => {
+      const seam = seams.find(
+        (one) =>
+          [one.a, one.b].some((chain) => chain.length === 1 && chain[0]!.piece === piece.id) &&
+          ![one.a, one.b].every((chain) => chain[0]!.piece === piece.id),
+      );
+      return seam ? [{ piece: piece.id, seam: seam.id }] : [];
+    });
+}
+
+function levelsOf(pieces: Pattern['pieces'], followers: readonly string[]): GarmentLevel[] {
+  const order = [
+    'neck',
+    'upper-bust',
+    'bust',
+    'under-bust',
+    'waist',
+    'high-hip',
+    'hip',
+    'thigh',
+    'knee',
+    'upper-arm',
+    'elbow',
+    'wrist',
+  ];
+  const found = new Map<string, string[]>();
+  for (const piece of pieces) {
+    if (followers.includes(piece.id) || piece.cloth !== 'shell') continue;
+    for (const line of piece.lines) {
+      if (line.kind !== 'level' || line.level === undefined) continue;
+      const list = found.get(line.level) ?? [];
+      if (!list.includes(piece.id)) found.set(line.level, [...list, piece.id]);
+    }
+  }
+  return [...found]
+    .map(([level, own]) => ({ level, pieces: own }))
+    .toSorted((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
+}

@@ -1,0 +1,188 @@
+import { movePoint, nearestPlace, pathMove, shareAtPlace, pathAt } from '../../geometry/index.ts';
+import type { Motion, Path } from '../../geometry/index.ts';
+import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
+import type { ProposedPiece } from '../find/proposal.ts';
+import { sameTopology } from '../find/topology.ts';
+import type { Corrections, PieceCorrection } from './corrections.ts';
+import { insetOutline } from './inset.ts';
+import { dartServes, pieceLevels } from './level.ts';
+
+/** Common practice for seams in home sewing and for a plain hem, mm (trade.md 7.6: 15.9 or 15 on seams). */
+const SEAM_MM = 15;
+const HEM_MM = 30;
+
+export interface MadePiece {
+  readonly piece: NestedPiece;
+  /** New edge id by proposed id. */
+  readonly edgeIds: ReadonlyMap<string, string>;
+  readonly levelsGuessed: boolean;
+  readonly assumedAllowance: boolean;
+}
+
+/** Words as an id: small letters, digits and hyphens. */
+export function slug(words: string): string {
+  const plain = words
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return plain || 'x';
+}
+
+/** The first of `base`, `base-2`, `base-3` … not yet taken; takes it. */
+export function freshId(base: string, taken: Set<string>): string {
+  let id = base;
+  for (let i = 2; taken.has(id); i++) id = `${base}-${i}`;
+  taken.add(id);
+  return id;
+}
+
+/** Turns the grain upright about the origin; `onto` moves a follower onto its parent first, per size. */
+export function uprightMotion(piece: ProposedPiece, mirror: boolean): Motion {
+  const { x, y } = piece.grain.direction;
+  // Mirroring flips x first, so the grain leans the other way then.
+  return { angle: Math.atan2(mirror ? -x : x, y), dx: 0, dy: 0, ...(mirror ? { mirror: true } : {}) };
+}
+
+/** Moves a run and keeps the outline counter-clockwise when the piece is turned over. */
+const moved = (path: Path, motions: readonly Motion[]): Path =>
+  motions.reduce((p, motion) => pathMove(p, motion), path);
+
+/**
+ * One proposed piece as a piece of a pattern. `motions[k]` are applied in order to size k; `number` is printed on it.
+ */
+export function makePiece(
+  proposed: ProposedPiece,
+  id: string,
+  number: number,
+  motions: readonly (readonly Motion[])[],
+  corrections: Corrections,
+): MadePiece {
+  const own: PieceCorrection = corrections.pieces?.[proposed.id] ?? {};
+  const flipped = motions[0]!.filter((motion) => motion.mirror).length % 2 === 1;
+  const name = own.name ?? proposed.name;
+  const kindOf = (edgeId: string, kind: EdgeKind): EdgeKind => own.edges?.[edgeId]?.kind ?? kind;
+  const widthOf = (kind: EdgeKind): number =>
+    kind === 'fold' || kind === 'dart' ? 0 : (corrections.included ?? 0);
+  const levels = pieceLevels(proposed);
+  const taken = new Set<string>();
+  const edgeIds = new Map(
+    proposed.edges.map((edge) => [edge.id, freshId(slug(own.edges?.[edge.id]?.name ?? edge.name), taken)]),
+  );
+  const stitched = inset(proposed, widthOf, kindOf, corrections.included ?? 0);
+  let assumedAllowance = false;
+  const edges = proposed.edges.map((edge, i): Edge<'nest'> => {
+    const kind = kindOf(edge.id, edge.kind);
+    const correction = own.edges?.[edge.id];
+    const paths = stitched[i]!;
+    if (
+      correction?.allowance === undefined &&
+      corrections.allowance === undefined &&
+      !corrections.included &&
+      kind !== 'fold' &&
+      kind !== 'dart'
+    )
+      assumedAllowance = true;
+    const notches = edge.notches.map((notch, k): Notch<'nest'> => {
+      const at = corrections.included
+        ? paths.map((path, s) =>
+            shareAtPlace(path, nearestPlace(path, pathAt(edge.paths[s]!, notch.at[s]!)).place),
+          )
+        : notch.at;
+      return {
+        id: `${edgeIds.get(edge.id)}-${k + 1}`,
+        at: flipped ? at.map((share) => 1 - share) : at,
+        count: notch.count,
+      };
+    });
+    return {
+      id: edgeIds.get(edge.id)!,
+      name: correction?.name ?? edge.name,
+      kind,
+      path: paths.map((path, k) => turnedOver(moved(path, motions[k]!), flipped)),
+      from:
+        own.edges?.[flipped ? proposed.edges[(i + 1) % proposed.edges.length]!.id : edge.id]?.from ??
+        levels.from[flipped ? (i + 1) % levels.from.length : i]!,
+      crossings: flipped
+        ? levels.crossings[i]!.map((one) => ({
+            level: one.level,
+            at: one.at.map((share) => 1 - share),
+          })).toReversed()
+        : levels.crossings[i]!,
+      allowance:
+        correction?.allowance ??
+        (kind === 'fold'
+          ? 0
+          : (corrections.allowance ??
+            (corrections.included ? corrections.included : kind === 'hem' ? HEM_MM : SEAM_MM))),
+      notches: flipped ? notches.toReversed() : notches,
+    };
+  });
+  const ordered = flipped ? edges.toReversed() : edges;
+  return {
+    edgeIds,
+    levelsGuessed: levels.guessed,
+    assumedAllowance,
+    piece: {
+      id,
+      name,
+      number,
+      cloth: own.cloth ?? proposed.cloth,
+      cut: own.cut ?? proposed.cut,
+      edges: sealedEdges(ordered),
+      darts: proposed.darts.map(({ legs }, i): Dart => {
+        const ids = legs.map((leg) => edgeIds.get(leg)!) as [string, string];
+        return {
+          id: `dart-${i + 1}`,
+          name: proposed.darts.length > 1 ? `dart ${i + 1}` : 'dart',
+          legs: flipped ? [ids[1], ids[0]] : ids,
+          foldToward: 'first',
+          serves: dartServes(
+            proposed,
+            proposed.edges.find((edge) => edge.id === legs[0])!,
+            levels.from,
+          ),
+        };
+      }),
+      lines: proposed.lines.map((line): InnerLine<'nest'> => ({
+        id: line.id,
+        kind: line.kind,
+        ...(line.level === undefined ? {} : { level: line.level }),
+        path: sameTopology(line.paths).paths.map((path, k) => moved(path, motions[k]!)),
+      })),
+      marks: proposed.marks.map((mark) => ({
+        id: mark.id,
+        kind: mark.kind,
+        level:
+          mark.kind === 'bust-point' ? 'bust' : (proposed.lines.find((line) => line.level)?.level ?? 'bust'),
+        at: mark.at.map((point, k) => motions[k]!.reduce((p, motion) => movePoint(p, motion), point)),
+      })),
+    },
+  };
+}
+
+const turnedOver = (path: Path, flipped: boolean): Path => (flipped ? path.toReversed() : path);
+
+/** Paths by edge and size, on the stitching line. */
+function inset(
+  piece: ProposedPiece,
+  widthOf: (kind: EdgeKind) => number,
+  kindOf: (id: string, kind: EdgeKind) => EdgeKind,
+  included: number,
+): Path[][] {
+  if (included === 0) return piece.edges.map((edge) => [...edge.paths]);
+  const bySize = piece.areas.map((_, k) =>
+    insetOutline(
+      piece.edges.map((edge) => ({ path: edge.paths[k]!, width: widthOf(kindOf(edge.id, edge.kind)) })),
+    ),
+  );
+  return piece.edges.map((_, i) => [...sameTopology(bySize.map((edges) => edges[i]!)).paths]);
+}
+
+/** Each edge ends exactly where the next begins. */
+function sealedEdges(edges: readonly Edge<'nest'>[]): Edge<'nest'>[] {
+  return edges.map((edge, i) => {
+    const next = edges[(i + 1) % edges.length]!;
+    return { ...edge, path: edge.path.map((path, k) => [...path.slice(0, -1), next.path[k]![0]!]) };
+  });
+}

@@ -1,0 +1,58 @@
+import { ReadError } from './budget.ts';
+import type { Drawing } from './drawing.ts';
+import { readDxf } from './dxf/drawing.ts';
+import type { Proposal } from './find/proposal.ts';
+import { recognise } from './find/recognise.ts';
+import type { RecogniseOptions } from './find/recognise.ts';
+import { readPdf } from './pdf/read.ts';
+import { readSvg } from './svg/read.ts';
+
+/**
+ * Reads any drawn file by what its first bytes say (names lie), not yet understood.
+ * Throws ReadError; DxfError for a damaged DXF, with its line.
+ */
+export async function readDrawing(
+  bytes: Uint8Array,
+  name: string,
+  options: RecogniseOptions = {},
+): Promise<Drawing> {
+  const named = { ...options, name };
+  if (bytes.length === 0) throw new ReadError('empty', name, `${name} is empty.`);
+  const head = new TextDecoder('latin1').decode(bytes.subarray(0, 4096));
+  if (head.includes('%PDF-')) return readPdf(bytes, named);
+  if (/<svg[\s>]|<!DOCTYPE svg|<\?xml/i.test(head) || /^(?:\uFEFF|\u00FE\u00FF|\u00FF\u00FE)/.test(head))
+    return readSvg(bytes, named);
+  if (/^\s*(?:999|0)\s*\r?\n/.test(head) || head.startsWith('AutoCAD Binary DXF'))
+    return readDxf(bytes, name);
+  if (/^\u0089PNG|^\u00FF\u00D8|^GIF8|^II\*|^MM\u0000/.test(head)) {
+    throw new ReadError(
+      'only-images',
+      name,
+      `${name} is a picture. Bring it in as a photograph or scan and trace it.`,
+    );
+  }
+  if (/^\u00D0\u00CF\u0011\u00E0|^PK/.test(head)) {
+    throw new ReadError(
+      'not-this-format',
+      name,
+      `${name} is packed or of an office program. Unpack it, or print it to a PDF, and bring that in.`,
+    );
+  }
+  if (/\.svgz?$/i.test(name) && head.startsWith('\u001F\u008B')) {
+    throw new ReadError(
+      'not-this-format',
+      name,
+      `${name} is a compressed SVG. Save it as plain SVG and bring that in.`,
+    );
+  }
+  throw new ReadError('not-this-format', name, `${name} is no PDF, SVG or DXF.`);
+}
+
+/** Reads a file and proposes pieces, sizes and seams. Throws as `readDrawing` and `recognise` do. */
+export async function readFile(
+  bytes: Uint8Array,
+  name: string,
+  options: RecogniseOptions = {},
+): Promise<Proposal> {
+  return recognise(await readDrawing(bytes, name, options), options);
+}
