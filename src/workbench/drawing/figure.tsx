@@ -12,10 +12,12 @@ export interface FigureProps {
   /** Part of the figure to show, as heights in mm from the crown; all of it when absent. */
   readonly crop?: (shape: BodyShape) => { from: number; to: number };
   readonly className?: string;
+  /** Handles lie over it: then it is a group of things, not one picture. */
+  readonly handles?: boolean;
 }
 
 /** A person in their own proportions, in chalk: no face, no pose, nothing to compare oneself with. */
-export function Figure({ body, label, over, under, crop, className }: FigureProps) {
+export function Figure({ body, label, over, under, crop, className, handles }: FigureProps) {
   const shape = bodyShape(body);
   const drawn = bodyOutline(shape);
   const { from, to } = crop?.(shape) ?? { from: -30, to: shape.stature + 30 };
@@ -24,8 +26,7 @@ export function Figure({ body, label, over, under, crop, className }: FigureProp
     <svg
       className={`figure ${className ?? ''}`}
       viewBox={`${-half} ${from} ${half * 2} ${to - from}`}
-      role="img"
-      aria-label={label}
+      {...(label ? { role: handles ? 'group' : 'img', 'aria-label': label } : { 'aria-hidden': true })}
     >
       {under?.(shape)}
       <g className="body">

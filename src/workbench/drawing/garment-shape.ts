@@ -52,7 +52,7 @@ function hemOf(garment: Garment): { level: FigureLevel; drop: number; girth: num
 }
 
 /** The garment's silhouette round the figure: at each level as much broader than the body as its target is larger. */
-export function garmentShape(shape: BodyShape, kind: GarmentKind, plan: readonly LevelPlan[], garment: Garment): GarmentShape {
+export function garmentShape(shape: BodyShape, kind: GarmentKind, plan: readonly LevelPlan[], garment: Garment, view: 'front' | 'back' = 'front'): GarmentShape {
   const hangs: Hang[] = plan
     .filter((p) => isFigureLevel(p.level))
     .map((p) => {
@@ -76,7 +76,7 @@ export function garmentShape(shape: BodyShape, kind: GarmentKind, plan: readonly
         { x: Math.max(p.armpit.x, (hangs[0]?.half ?? 0) * 0.97), y: p.armpit.y + 8 },
       ];
   const side = [...shoulders, ...hangs.filter((h) => h.y < bottom - 15).map((h) => ({ x: h.half, y: h.y })), { x: hemHalf, y: bottom }];
-  const neckDrop: Point[] = below ? [] : [{ x: 0, y: p.frontNeck.y + 8 }];
+  const neckDrop: Point[] = below ? [] : [{ x: 0, y: view === 'front' ? p.frontNeck.y + 8 : p.backNeck.y + 14 }];
   const left = smoothPath(side);
   const right = smoothPath(mirror(side));
   const dip = bottom + hemHalf * 0.05;

@@ -8,7 +8,7 @@ export function PieceFigure({ piece, own, size, label }: { piece: NestedPiece; o
   const box = boxAround([...piece.edges.flatMap((e) => e.path.map(pathBox)), ...strong.edges.map((e) => pathBox(e.path))]);
   const [w, h] = [box.maxX - box.minX, box.maxY - box.minY];
   return (
-    <svg className="piece-figure" viewBox={`${box.minX - 8} ${-box.maxY - 8} ${w + 16} ${h + 16}`} role="img" aria-label={label}>
+    <svg className="piece-figure" viewBox={`${box.minX - 8} ${-box.maxY - 8} ${w + 16} ${h + 16}`} {...(label ? { role: 'img', 'aria-label': label } : { 'aria-hidden': true })}>
       <g transform="scale(1 -1)">
         <path className="nest" d={piece.edges.flatMap((e) => e.path.map(pathD)).join('')} />
         <path className={`own ${piece.cloth}`} d={outlineD(strong)} />

@@ -15,13 +15,12 @@ export function Cautions({ fitting }: { fitting: Fitting }) {
   const topics = fitting.pattern.cautions.filter((c) => c in SAY);
   if (topics.length === 0) return null;
   return (
-    <details className="said cautions">
-      <summary>{topics.length === 1 ? 'One caution' : `${topics.length} cautions`} for this garment</summary>
+    <section className="said cautions" aria-label="Cautions for this garment">
       <ul>
         {topics.map((t) => (
           <li key={t}>{SAY[t]}</li>
         ))}
       </ul>
-    </details>
+    </section>
   );
 }

@@ -20,6 +20,7 @@ export function FitFigure({ bench }: { bench: ReadyBench }) {
     <Figure
       body={fitting.body}
       className="fit-figure"
+      handles
       label={`${fitting.body.name} in ${fitting.pattern.name}: ${made.plan.levels.map((l) => `${levelName(l.level)} ease ${amountText(l.target - l.body, bench.show)}`).join(', ')}`}
       crop={() => ({ from, to })}
       over={() => (

@@ -51,9 +51,10 @@ function SizePick({ level, size, chosen, bench }: { level: string; size: string;
 
 export function BaseRow({ bench }: { bench: ReadyBench }) {
   const { base } = bench.made.plan;
+  const upper = bench.fitting.pattern.garment !== 'skirt' && bench.fitting.pattern.garment !== 'trousers';
   return (
     <div className="level-row">
-      <h3>Neck, shoulder, armhole</h3>
+      <h3>{upper ? 'Neck, shoulder, armhole' : 'Where no level decides'}</h3>
       <SizePick level="base" size={base.size} chosen={bench.fitting.choices.size['base']} bench={bench} />
       <WhyNote why={base.why} about="this size" />
     </div>

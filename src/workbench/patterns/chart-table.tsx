@@ -21,7 +21,7 @@ export function ChartTable({ pattern, show, change }: { pattern: Pattern; show: 
     (k) => k !== 'finishedLengths' || Object.keys(chart[k]).length > 0,
   );
   return (
-    <div className="wide-table" role="region" aria-label="Size table" tabIndex={0}>
+    <div className="wide-table" role="region" aria-label="Figures of the size table" tabIndex={0}>
       <table className="chart" onKeyDown={walkCells}>
         <thead>
           <tr>

@@ -17,7 +17,7 @@ export function SeamList({ pattern, change }: { pattern: Pattern; change: Change
       <summary>
         <h3>{pattern.seams.length} seams</h3>
       </summary>
-      <div className="wide-table" role="region" aria-label="Seams" tabIndex={0}>
+      <div className="wide-table" role="region" aria-label="List of seams" tabIndex={0}>
         <table>
           <thead>
             <tr>

@@ -2,7 +2,8 @@ import { useState } from 'react';
 import { bodyValue } from '../../garment/index.ts';
 import { go, hrefTo } from '../route.ts';
 import { store, useList } from '../store/use-store.ts';
-import { SAMPLE_CARDS, keepSample } from './wardrobe.ts';
+import { SAMPLE_CARDS } from './sample-cards.ts';
+import { keepSample } from './wardrobe.ts';
 
 /** Brings a person and a pattern together. With one of the two given, only the other is asked. */
 export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: string; person?: string }) {

@@ -1,20 +1,25 @@
-import { docKey } from '../store/kinds.ts';
+import { docKey, type DocKey } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
-import { draftSample } from '../worker/bench.ts';
+import { bench, draftSample } from '../worker/bench.ts';
 
-/** The sample patterns as they are offered before any of them is drafted. A test holds this list to the samples' own. */
-export const SAMPLE_CARDS = [
-  { id: 'stage-bodice', name: 'Stage bodice', say: 'Lined, panelled, to the high hip, with stand collar and set-in sleeves. Ten sizes.' },
-] as const;
+const kept = (key: DocKey): boolean => store.state().held.has(key);
 
 /** Drafts a sample in the worker and keeps it; gives its id in the cupboard. */
 export async function keepSample(id: string): Promise<string> {
   const pattern = await draftSample(id);
-  if (!store.state().held.has(docKey('pattern', pattern.id))) store.create('pattern', pattern, 'Drafted for the theatre');
+  if (!kept(docKey('pattern', pattern.id))) store.create('pattern', pattern, 'Drafted for the theatre');
   return pattern.id;
 }
 
-/** Lays out the theatre's whole wardrobe: cast, patterns and a worked fitting; gives the fitting to open. */
+/** Lays out the theatre's whole wardrobe: cast, patterns and a fitting for each; gives the worked one to open. What is kept already is left as it is. */
 export async function layOutWardrobe(): Promise<string> {
-  throw new Error('samples not there yet');
+  const { cast, fittings } = await bench.call('wardrobe', undefined as never);
+  for (const body of cast) if (!kept(docKey('person', body.id))) store.create('person', body, 'Joined the cast');
+  for (const { pattern } of fittings) {
+    if (!kept(docKey('pattern', pattern.id))) store.create('pattern', pattern, 'Drafted for the theatre');
+  }
+  for (const fitting of fittings) {
+    if (!kept(docKey('fitting', fitting.id))) store.create('fitting', fitting, `Began: ${fitting.title}`);
+  }
+  return fittings[0]!.id;
 }

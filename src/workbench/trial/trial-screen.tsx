@@ -1,4 +1,93 @@
+import { useEffect, useState } from 'react';
+import type { Observation } from '../../garment/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
+import { Amount } from '../parts/amount.tsx';
+import { NoteForm } from './note-form.tsx';
+import { photoUrl } from './photos.ts';
+import { Proposals } from './proposals.tsx';
+import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
+import { TrialFigure } from './trial-figure.tsx';
+
+/** What was seen on the body or form, and what to do about it. */
 export default function TrialScreen({ bench }: { bench: ReadyBench }) {
-  return <p>{bench.fitting.title}</p>;
+  const [line, setLine] = useState<SightLine | null>(null);
+  return (
+    <div className="trial">
+      <section className="sheet trial-figures" aria-label="Point at what you see">
+        <TrialFigure bench={bench} view="front" chosen={line} onChoose={setLine} />
+        <TrialFigure bench={bench} view="back" chosen={line} onChoose={setLine} />
+        <p className="small">Put the test garment on the person or the form, mark the waist with a cord, then point at a line that is not where it should be.</p>
+      </section>
+      <div className="stack">
+        {line && (
+          <section className="sheet">
+            <NoteForm key={`${line.line}/${line.view}`} bench={bench} line={line} onDone={() => setLine(null)} />
+          </section>
+        )}
+        <section className="sheet stack tight" aria-labelledby="seen-head">
+          <h2 id="seen-head">Seen so far</h2>
+          {bench.fitting.observations.length === 0 && !line && <p>Nothing noted yet. Point at a line of the garment: its waist, its hem, a seam.</p>}
+          <ul className="seen">
+            {bench.fitting.observations.map((o) => (
+              <Seen key={o.id} seen={o} bench={bench} />
+            ))}
+          </ul>
+        </section>
+        <Proposals bench={bench} />
+      </div>
+    </div>
+  );
+}
+
+const placeWords: Record<Observation['where'], string> = { front: ' at the front', back: ' at the back', all: '', left: ' on the left', right: ' on the right' };
+
+function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
+  const words = `${seen.line.replaceAll('-', ' ')}${placeWords[seen.where]} ${DIRECTION_WORDS[seen.direction]}`;
+  return (
+    <li className="stack tight">
+      <div className="row spread">
+        <span>
+          {words}: <Amount mm={seen.centre} show={bench.show} />
+          {seen.side !== seen.centre && (
+            <>
+              , at the other end <Amount mm={seen.side} show={bench.show} />
+            </>
+          )}
+        </span>
+        <button
+          type="button"
+          className="act quiet"
+          aria-label={`Strike out: ${words}`}
+          onClick={() => bench.change((f) => ({ ...f, observations: f.observations.filter((o) => o.id !== seen.id) }), `Struck out: ${words}`)}
+        >
+          Strike out
+        </button>
+      </div>
+      {seen.note && <p className="small">{seen.note}</p>}
+      {seen.photos && <Photos ids={seen.photos} words={words} />}
+    </li>
+  );
+}
+
+function Photos({ ids, words }: { ids: readonly string[]; words: string }) {
+  const [urls, setUrls] = useState<readonly string[]>([]);
+  useEffect(() => {
+    let wanted = true;
+    let made: string[] = [];
+    void Promise.all(ids.map(photoUrl)).then((found) => {
+      made = found.filter((u) => u !== null);
+      if (wanted) setUrls(made);
+    });
+    return () => {
+      wanted = false;
+      for (const url of made) URL.revokeObjectURL(url);
+    };
+  }, [ids]);
+  return (
+    <div className="row">
+      {urls.map((url, i) => (
+        <img key={url} src={url} alt={`Photograph ${i + 1}: ${words}`} className="trial-photo" />
+      ))}
+    </div>
+  );
 }

@@ -59,7 +59,10 @@ const doings = {
   catalogue: () => catalogue,
   grips: ({ ask, step }: { ask: MakeAsk; step: string }): readonly Grip[] => gripsOf(make(fittingOf(ask)), step),
   sentence: (step: Parameters<typeof describeStep>[0]) => describeStep(step),
-  samples: async () => (await import('../../samples/index.ts')).SAMPLES,
+  wardrobe: async () => {
+    const { CAST, demoFittings } = await import('../../samples/index.ts');
+    return { cast: CAST, fittings: demoFittings() };
+  },
   sample: async (id: string) => (await import('../../samples/index.ts')).sample(id),
 };
 export type BenchDoings = typeof doings;

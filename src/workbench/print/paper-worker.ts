@@ -1,0 +1,50 @@
+import type { Fitting, Finding, Garment, Plan } from '../../garment/index.ts';
+import { pageSvg, pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
+import { answerCalls } from '../worker/call.ts';
+import { sizeWords } from './size-words.ts';
+
+/** What is to be printed: the made garment and how the person wants it on paper. */
+export interface PrintAsk {
+  readonly fitting: Fitting;
+  readonly garment: Garment;
+  readonly plan: Plan;
+}
+
+export interface PagePicture {
+  readonly label: string;
+  readonly width: number;
+  readonly height: number;
+  readonly svg: string;
+}
+
+function choicesOf({ fitting, plan }: PrintAsk): SheetChoices {
+  const { paper, pattern } = fitting;
+  return {
+    title: fitting.title,
+    person: fitting.body.name,
+    size: sizeWords(plan),
+    date: fitting.on,
+    allowances: paper.allowances,
+    ...(paper.nest === 'faint' ? { nest: pattern } : {}),
+    ...(paper.pieces ? { pieces: paper.pieces } : {}),
+  };
+}
+
+/** The same pages are drawn for the preview and written to the PDF: there is no second way. */
+const pagesOf = (ask: PrintAsk) => printPages(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper));
+
+const doings = {
+  preview: (ask: PrintAsk, tell: (share: number) => void): { pages: PagePicture[]; findings: readonly Finding[] } => {
+    const { pages, findings } = pagesOf(ask);
+    const pictures = pages.map((page, i) => {
+      tell(i / pages.length);
+      return { label: page.label, width: page.width, height: page.height, svg: pageSvg(page, ask.fitting.title) };
+    });
+    return { pages: pictures, findings };
+  },
+  pdf: async (ask: PrintAsk): Promise<{ bytes: Uint8Array; findings: readonly Finding[] }> => pdf(pagesOf(ask).pages, choicesOf(ask)),
+  svg: (ask: PrintAsk): string => svg(sheet(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper).width), ask.fitting.title),
+};
+export type PaperDoings = typeof doings;
+
+answerCalls(doings);

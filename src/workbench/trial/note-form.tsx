@@ -1,0 +1,84 @@
+import { useState } from 'react';
+import type { Observation } from '../../garment/index.ts';
+import { LengthField } from '../parts/length-field.tsx';
+import { amountText } from '../parts/amount.tsx';
+import type { ReadyBench } from '../fitting/bench.ts';
+import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
+import { keepPhoto } from './photos.ts';
+
+/** What is seen on one line: how it sits, and by how much at its two ends. */
+export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: SightLine; onDone: () => void }) {
+  const [direction, setDirection] = useState(line.directions[0]!);
+  const [centre, setCentre] = useState<number | undefined>(undefined);
+  const [side, setSide] = useState<number | undefined>(undefined);
+  const [note, setNote] = useState('');
+  const [photos, setPhotos] = useState<readonly string[]>([]);
+  const { show, change, held } = bench;
+  const [first, second] = line.ends;
+
+  function keep(): void {
+    if (centre === undefined) return;
+    const seen: Observation = {
+      id: crypto.randomUUID().slice(0, 8),
+      line: line.line,
+      where: line.view,
+      direction,
+      centre,
+      side: second ? (side ?? centre) : centre,
+      ...(note.trim() ? { note: note.trim() } : {}),
+      ...(photos.length ? { photos } : {}),
+    };
+    change((f) => ({ ...f, observations: [...f.observations, seen] }), `Seen: ${line.name} ${DIRECTION_WORDS[direction]}, ${amountText(centre, show)}`);
+    onDone();
+  }
+
+  return (
+    <form
+      className="stack tight"
+      aria-label={`What is seen: ${line.name}`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        keep();
+      }}
+    >
+      <h2>The {line.name} …</h2>
+      <div className="choice" role="group" aria-label="How it sits">
+        {line.directions.map((d) => (
+          <button key={d} type="button" className="act" aria-pressed={d === direction} onClick={() => setDirection(d)}>
+            {DIRECTION_WORDS[d]}
+          </button>
+        ))}
+      </div>
+      <div className="row about">
+        <LengthField label={second ? first : 'by'} mm={centre} show={show} narrow live onAmount={setCentre} />
+        {second && <LengthField label={second} mm={side} show={show} signed narrow live placeholder="the same" onAmount={setSide} />}
+      </div>
+      <label className="field">
+        <span className="label">In your own words</span>
+        <textarea rows={2} value={note} onChange={(e) => setNote(e.target.value)} />
+      </label>
+      <label className="act filepick">
+        {photos.length ? `${photos.length} photographs, kept on this machine` : 'Attach a photograph'}
+        <input
+          type="file"
+          accept="image/*"
+          multiple
+          className="unseen"
+          onChange={(event) => {
+            const files = [...(event.target.files ?? [])];
+            event.target.value = '';
+            void Promise.all(files.map((f) => keepPhoto(held.key, f))).then((ids) => setPhotos((p) => [...p, ...ids.filter((id) => id !== null)]));
+          }}
+        />
+      </label>
+      <div className="row">
+        <button type="submit" className="act main" disabled={centre === undefined}>
+          Note it
+        </button>
+        <button type="button" className="act quiet" onClick={onDone}>
+          Leave
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,30 @@
+import { openDatabase } from '../store/database.ts';
+import type { DocKey } from '../store/kinds.ts';
+import { store } from '../store/use-store.ts';
+
+/** Longest side a photograph is kept at, px: enough to see a fold, small enough for many. */
+const LONGEST = 1600;
+
+/** Keeps a photograph in this browser's storage beside the fitting; gives its id, or null with the reason said. It is sent nowhere and erased with the fitting. */
+export async function keepPhoto(key: DocKey, file: File): Promise<string | null> {
+  try {
+    const picture = await createImageBitmap(file);
+    const by = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
+    const canvas = new OffscreenCanvas(Math.round(picture.width * by), Math.round(picture.height * by));
+    canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
+    // Drawn anew, so that place and time written into the file by the camera are not kept.
+    const bytes = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.85 });
+    const id = crypto.randomUUID();
+    await (await openDatabase()).put('photos', { id, key, bytes });
+    return id;
+  } catch (error) {
+    store.say(`“${file.name}” was not attached: ${(error as Error).message}`, 'trouble');
+    return null;
+  }
+}
+
+/** An address for showing a kept photograph, or null when it is gone. */
+export async function photoUrl(id: string): Promise<string | null> {
+  const found = await (await openDatabase()).get('photos', id);
+  return found ? URL.createObjectURL(found.bytes) : null;
+}

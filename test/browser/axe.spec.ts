@@ -1,0 +1,99 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beginFitting, walkTo } from './hands.ts';
+import { openPage, type Opened } from './open-page.ts';
+
+/** axe-core (Deque, MPL-2.0), an outside judge of accessibility: every rule it has for WCAG 2.2 A and AA and its best practices. */
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[];
+}
+
+async function audit({ page }: Opened): Promise<string[]> {
+  // Evaluated by the debugger, so that the page's own policy (no foreign script) stays as it is.
+  await page.evaluate(AXE);
+  const found = await page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: { run: (options: object) => Promise<{ violations: Violation[] }> } };
+    return (await axe.run({ resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } })).violations;
+  });
+  return found.flatMap((v) => v.nodes.map((n) => `${v.id}: ${n.html.slice(0, 160)} ${n.failureSummary.replaceAll(/\s+/g, ' ').slice(0, 240)}`));
+}
+
+/** Buttons, links, fields and handles under the finger that are smaller than they may be; what lies inside a line of text, in a chart or in a drawing is excepted. */
+async function smallTargets({ page }: Opened): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('button, a[href], select, summary, input:not([type=checkbox], [type=radio], [type=file])')]
+      .filter((e) => !e.closest('p, .chart, svg, dialog:not([open])') && e.checkVisibility())
+      .map((e) => ({ e, r: e.getBoundingClientRect() }))
+      .filter(({ r }) => r.width > 2 && r.height > 0 && r.bottom > 0)
+      .filter(({ r }) => r.height < 43.5 || r.width < 43.5)
+      .map(({ e, r }) => `${Math.round(r.width)} × ${Math.round(r.height)}: ${e.outerHTML.slice(0, 120)}`),
+  );
+}
+
+const STATIONS = ['Fit', 'Pieces', 'Trial notes', 'To settle', 'Record', 'Cloth', 'Paper'] as const;
+
+for (const light of ['day', 'night'] as const) {
+  describe(`axe finds nothing, by ${light}`, () => {
+    let opened: Opened;
+    beforeAll(async () => {
+      opened = await openPage({ dark: light === 'night' });
+    });
+    afterAll(() => opened.close());
+
+    const sound = async (): Promise<void> => {
+      await opened.page.waitForTimeout(300);
+      expect(await audit(opened)).toEqual([]);
+      expect(await smallTargets(opened)).toEqual([]);
+    };
+
+    it('on the first page, with nothing kept', sound);
+
+    it('on empty people and patterns', async () => {
+      for (const station of ['People', 'Patterns']) {
+        await walkTo(opened.page, station);
+        await sound();
+      }
+    });
+
+    it('on a person, a pattern and every station of a fitting', async () => {
+      await beginFitting(opened.page);
+      const fitting = opened.page.url();
+      for (const station of STATIONS) {
+        await walkTo(opened.page, station);
+        await sound();
+      }
+      await walkTo(opened.page, 'People');
+      await opened.page.getByRole('link', { name: 'Odile Fenn' }).click();
+      await sound();
+      await walkTo(opened.page, 'Patterns');
+      await opened.page.getByRole('link', { name: 'Stage bodice' }).click();
+      await sound();
+      await opened.page.goto(`${opened.url}#/`);
+      await sound();
+      await opened.page.goto(fitting);
+    });
+
+    it('with each hand on the pieces, and an alteration open', async () => {
+      const { page } = opened;
+      await walkTo(page, 'Pieces');
+      for (const hand of ['Alter', 'Measure', 'Walk a seam', 'Look']) {
+        await page.getByRole('button', { name: hand, exact: true }).click();
+        await sound();
+      }
+      await page.getByRole('button', { name: /^1 Centre front, cut/ }).click();
+      await sound();
+      await page.getByRole('button', { name: 'Alter', exact: true }).click();
+      await page.getByRole('button', { name: 'Add one' }).click();
+      await sound();
+      await page.getByRole('button', { name: /Length above the waist/ }).click();
+      await page.getByRole('slider').first().waitFor();
+      await sound();
+      expect(opened.complaints).toEqual([]);
+      expect(opened.strangers).toEqual([]);
+    });
+  });
+}
