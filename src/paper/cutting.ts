@@ -31,8 +31,8 @@ interface Part {
 }
 
 const MITRE: CornerStyle = { kind: 'mitre' };
-/** Corners blunter than this (turn in radians, 45°): a mirrored end would be a long spike; the trade squares it. */
-const BLUNT = Math.PI / 4;
+/** Corners blunter than this (turn in radians, 60°): a mirrored end would be a beak; it is squared instead. */
+const BLUNT = Math.PI / 3;
 /** Nearly straight on (15°): no corner to shape. */
 const STRAIGHT_ON = Math.PI / 12;
 

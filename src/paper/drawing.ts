@@ -30,6 +30,8 @@ export interface Words {
 export interface Figure {
   readonly piece?: PieceId;
   readonly name: string;
+  /** As printed on the piece. */
+  readonly number?: number;
   readonly ring: Ring;
   readonly box: Box;
   readonly strokes: readonly Stroke[];

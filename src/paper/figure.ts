@@ -1,8 +1,9 @@
 import type { DrawnPiece, EdgeId, Pattern } from '../garment/index.ts';
-import { STORED_MM, pointsBox, polylinePath } from '../geometry/index.ts';
-import type { Path } from '../geometry/index.ts';
+import { STORED_MM, distance, pathEnd, pathStart, pointsBox, polylinePath } from '../geometry/index.ts';
+import type { Path, Point } from '../geometry/index.ts';
 import { allowanceWords, cutWords } from './cut-words.ts';
 import { cuttingOutline } from './cutting.ts';
+import type { Cutting } from './cutting.ts';
 import { dartLines } from './dart-lines.ts';
 import type { Figure, Stroke, Words } from './drawing.ts';
 import { labelRing, setLabel } from './label.ts';
@@ -46,7 +47,6 @@ export function drawFigure(
     strokes.push(...made.strokes);
     words.push(...(made.words ?? []));
   };
-  if (choices.nest) put(nestLines(given, choices.nest, turn));
   put(innerLines(piece));
   put({ strokes: dartLines(piece) });
   put({ strokes: outlineStrokes(piece, cutting) });
@@ -67,11 +67,21 @@ export function drawFigure(
     labelLines(piece, choices),
   );
   words.push(...label.map((w) => ({ ...w, piece: piece.id })));
-  return { piece: piece.id, name: piece.name, ring, box: pointsBox(ring), strokes, words };
+  const box = pointsBox(ring);
+  const nest = choices.nest ? nestLines(given, choices.nest, turn, box) : { strokes: [], words: [] };
+  return {
+    piece: piece.id,
+    name: piece.name,
+    number: piece.number,
+    ring,
+    box,
+    strokes: [...nest.strokes, ...strokes],
+    words: [...nest.words, ...words],
+  };
 }
 
 /** Cutting line solid and stitching line dashed; without allowances the stitching line is the only one and drawn solid. A fold edge is neither. */
-function outlineStrokes(piece: DrawnPiece, cutting: ReturnType<typeof cuttingOutline> | undefined): Stroke[] {
+function outlineStrokes(piece: DrawnPiece, cutting: Cutting | undefined): Stroke[] {
   const folds: Stroke[] = piece.edges
     .filter((e) => e.kind === 'fold')
     .map((e) => ({ layer: 'fold', piece: piece.id, edge: e.id, path: e.path }));
@@ -87,7 +97,7 @@ function outlineStrokes(piece: DrawnPiece, cutting: ReturnType<typeof cuttingOut
   if (!cutting) return [...stitching, ...folds];
   const cuts: Stroke[] =
     cutting.looped > STORED_MM
-      ? [{ layer: 'cutting', piece: piece.id, path: polylinePath([...cutting.outline, cutting.outline[0]!]) }]
+      ? [{ layer: 'cutting', piece: piece.id, path: offTheFold(cutting) }]
       : cutting.sides
           .filter((s) => s.kind !== 'fold')
           .map((s) => ({
@@ -106,6 +116,17 @@ function outlineStrokes(piece: DrawnPiece, cutting: ReturnType<typeof cuttingOut
       path: s.cut,
     }));
   return [...stitching, ...cuts, ...foldEnds];
+}
+
+/** The outline whose loops are cut off, from one end of the fold round to the other; the whole of it on a piece without a fold. */
+function offTheFold({ outline, sides }: Cutting): Path {
+  const fold = sides.find((s) => s.kind === 'fold')?.cut;
+  if (!fold) return polylinePath([...outline, outline[0]!]);
+  const nearest = (to: Point): number =>
+    outline.reduce((best, p, i) => (distance(p, to) < distance(outline[best]!, to) ? i : best), 0);
+  const [from, to] = [nearest(pathEnd(fold)), nearest(pathStart(fold))];
+  const around = outline.map((_, i) => outline[(from + i) % outline.length]!);
+  return polylinePath(around.slice(0, ((to - from + outline.length) % outline.length) + 1));
 }
 
 function labelLines(piece: DrawnPiece, choices: FigureChoices): LabelLine[] {

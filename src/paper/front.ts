@@ -1,6 +1,8 @@
 import { linePath } from '../geometry/index.ts';
-import type { Point } from '../geometry/index.ts';
-import type { Stroke, Words } from './drawing.ts';
+import type { Path, Point } from '../geometry/index.ts';
+import { arrowHead } from './arrow.ts';
+import { circlePath } from './circle.ts';
+import type { Figure, Stroke, Words } from './drawing.ts';
 import { LAYERS } from './ink.ts';
 import type { LayerId } from './ink.ts';
 import { ruler, testSquare } from './ruler.ts';
@@ -17,7 +19,7 @@ export interface Heading {
 export const FRONT_WIDTH_MM = 190;
 export const FRONT_HEIGHT_MM = 215;
 /** Height above the map that heading, squares and words take. */
-const UPPER_MM = 130;
+const UPPER_MM = 118;
 const SQUARES_AT = 76;
 const KEY_AT_X = 118;
 
@@ -30,6 +32,34 @@ export interface Free {
 
 function text(says: string, at: Point, size: number, bold = false): Words {
   return { layer: 'page', text: says, at, size, angle: 0, align: 'start', bold, grey: 0 };
+}
+
+/** How a layer looks on the pieces, 20 mm long. */
+function sampleOf(id: LayerId, at: Point): { path: Path; filled?: boolean }[] {
+  const to = (x: number, y = 0): Point => ({ x: at.x + x, y: at.y + y });
+  const line = { path: linePath(to(0), to(20)) };
+  switch (id) {
+    case 'grain':
+      return [
+        line,
+        ...[0, 20].map((x) => ({ path: arrowHead(to(x), { x: x - 10, y: 0 }, 4), filled: true })),
+      ];
+    case 'fold':
+      return [line, { path: arrowHead(to(10, 0.2), { x: 0, y: 1 }, 3), filled: true }];
+    case 'notches':
+      return [8, 12].map((x) => ({ path: linePath(to(x, -1.8), to(x, 1.8)) }));
+    case 'marks':
+      return [
+        { path: circlePath(to(6), 1.4) },
+        { path: circlePath(to(13), 1.4) },
+        { path: linePath(to(10.8), to(15.2)) },
+        { path: linePath(to(13, -2.2), to(13, 2.2)) },
+      ];
+    case 'adjust':
+      return [0.8, -0.8].map((y) => ({ path: linePath(to(0, y), to(20, y)) }));
+    default:
+      return [line];
+  }
 }
 
 /** Heading, test squares, rulers and the key of lines on `width` × `height` mm, its lower left corner at 0, 0. */
@@ -62,14 +92,16 @@ export function front(
   let y = height - 35;
   for (const { id, name, ink } of LAYERS.toReversed()) {
     if (id === 'page' || id === 'labels' || !used.has(id)) continue;
-    const line = linePath({ x: KEY_AT_X, y: y + 1 }, { x: KEY_AT_X + 20, y: y + 1 });
-    strokes.push({ layer: 'page', path: line, ink });
+    const looks = sampleOf(id, { x: KEY_AT_X, y: y + 1 });
+    for (const { path, filled } of looks) {
+      strokes.push({ layer: 'page', path, filled: filled ?? false, ink });
+    }
     words.push(text(name, { x: KEY_AT_X + 23, y }, 2.9));
-    y -= 5;
+    y -= 4.8;
   }
 
   how.forEach((says, i) =>
-    words.push(text(says, { x: 0, y: height - SQUARES_AT - 8 - i * 4.9 }, 3.2, i === 0)),
+    words.push(text(says, { x: 0, y: height - SQUARES_AT - 14 - i * 4.9 }, 3.2, i === 0)),
   );
   const foot = 12;
   return {
@@ -85,3 +117,11 @@ export const MEASURE_FIRST: readonly string[] = [
   'both squares and both rulers, across and up. A printer can be true one way and false the other.',
   'If 200 mm is off by more than 1 mm (1/32 in), do not cut: the garment would be off by 1/4 in round the body.',
 ];
+
+/** The pieces by number, from `at` downward. */
+export function pieceList(figures: readonly Figure[], at: Point): Words[] {
+  const named = figures
+    .filter((f) => f.piece !== undefined)
+    .toSorted((a, b) => (a.number ?? 0) - (b.number ?? 0));
+  return named.map((f, i) => text(`${f.number ?? ''}  ${f.name}`.trim(), { x: at.x, y: at.y - i * 4.6 }, 3));
+}

@@ -4,7 +4,7 @@ import { arrange, placeFigures } from './arrange.ts';
 import { cellsOf } from './cells.ts';
 import type { Cell, Grid } from './cells.ts';
 import type { Figure, Page, Sheet, Stroke, Words } from './drawing.ts';
-import { MEASURE_FIRST, front } from './front.ts';
+import { MEASURE_FIRST, front, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { layLine, trimEdge } from './joint.ts';
@@ -13,6 +13,8 @@ import { MARGIN_MM } from './paper-size.ts';
 
 /** Each tile repeats this much of its right and lower neighbour: the strip that is glued under it. */
 export const OVERLAP_MM = 10;
+/** Room beside the map for the list of pieces. */
+const LIST_MM = 58;
 /** More columns than the widest piece asks for are tried, in case fewer pages come out. */
 const COLUMNS_TRIED = 8;
 
@@ -41,12 +43,12 @@ export function tileName({ column, row }: Cell): string {
   return `${name}${row + 1}`;
 }
 
-/** The figures on one sheet whose width comes out in the fewest tiles; the narrowest of equals. */
+/** The figures on one sheet whose width comes out in the fewest tiles; of equals the one nearest to a square, which is easiest to lay out. */
 export function sheetForTiles(figures: readonly Figure[], paper: CutPaper): Sheet {
   const { cellWidth } = gridFor(paper, 0);
   const widest = Math.max(...figures.map((f) => f.box.maxX - f.box.minX));
   const least = Math.max(1, Math.ceil((widest - OVERLAP_MM) / cellWidth));
-  let best: { pages: number; width: number } | undefined;
+  let best: { pages: number; lank: number; width: number } | undefined;
   for (let columns = least; columns < least + COLUMNS_TRIED; columns++) {
     const width = columns * cellWidth + OVERLAP_MM;
     const [sheet] = placeFigures(figures, width, Infinity);
@@ -54,7 +56,9 @@ export function sheetForTiles(figures: readonly Figure[], paper: CutPaper): Shee
       figure.ring.map((p) => ({ x: p.x + dx, y: p.y + dy })),
     );
     const pages = cellsOf(rings, gridFor(paper, sheet!.height)).length;
-    if (!best || pages < best.pages) best = { pages, width };
+    const lank = Math.abs(Math.log(width / sheet!.height));
+    if (!best || pages < best.pages || (pages === best.pages && lank < best.lank))
+      best = { pages, lank, width };
   }
   return arrange(figures, best!.width, Infinity)[0]!;
 }
@@ -210,7 +214,7 @@ function mapPage(sheet: Sheet, paper: CutPaper, cells: readonly Cell[], grid: Gr
   const columns = Math.max(...cells.map((c) => c.column)) + 1;
   const rows = Math.max(...cells.map((c) => c.row)) + 1;
   const scale = Math.min(
-    made.free.width / (columns * grid.cellWidth),
+    (made.free.width - LIST_MM) / (columns * grid.cellWidth),
     made.free.height / (rows * grid.cellHeight),
     0.2,
   );
@@ -253,9 +257,18 @@ function mapPage(sheet: Sheet, paper: CutPaper, cells: readonly Cell[], grid: Gr
       ink: { width: 0.35, grey: 0 },
     });
     const middle = at((figure.box.minX + figure.box.maxX) / 2, (figure.box.minY + figure.box.maxY) / 2);
-    const size = Math.min(2.6, ((figure.box.maxX - figure.box.minX) * scale) / (figure.name.length * 0.58));
-    words.push({ layer: 'page', text: figure.name, size, angle: 0, align: 'middle', grey: 0, at: middle });
+    words.push({
+      layer: 'page',
+      text: String(figure.number ?? ''),
+      size: 4,
+      bold: true,
+      angle: 0,
+      align: 'middle',
+      grey: 0,
+      at: { x: middle.x, y: middle.y - 1.4 },
+    });
   }
+  words.push(...pieceList(sheet.figures, { x: width - 62, y: high - 4 }));
   const motion: Motion = { angle: 0, dx: MARGIN_MM, dy: MARGIN_MM };
   return {
     width: paper.width,

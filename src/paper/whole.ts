@@ -2,7 +2,7 @@ import { pointsBox } from '../geometry/index.ts';
 import type { Motion } from '../geometry/index.ts';
 import { arrange } from './arrange.ts';
 import type { Figure, Page } from './drawing.ts';
-import { FRONT_HEIGHT_MM, FRONT_WIDTH_MM, MEASURE_FIRST, front } from './front.ts';
+import { FRONT_HEIGHT_MM, FRONT_WIDTH_MM, MEASURE_FIRST, front, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { moveStroke, moveWords } from './move-figure.ts';
@@ -19,15 +19,7 @@ export function frontFigure(heading: Heading, figures: readonly Figure[]): Figur
     { x: FRONT_WIDTH_MM, y: FRONT_HEIGHT_MM },
     { x: 0, y: FRONT_HEIGHT_MM },
   ];
-  const list = figures.map((f, i) => ({
-    layer: 'page' as const,
-    text: f.name,
-    size: 3,
-    angle: 0,
-    align: 'start' as const,
-    grey: 0,
-    at: { x: Math.floor(i / 14) * 58, y: made.free.at.y + made.free.height - 4 - (i % 14) * 4.6 },
-  }));
+  const list = pieceList(figures, { x: 0, y: made.free.at.y + made.free.height - 4 });
   return {
     name: 'front',
     ring,
