@@ -2,7 +2,7 @@ import type { EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { chainSide } from './corner.ts';
 import type { JointSide } from './corner.ts';
 import { pieceOf } from './parts.ts';
-import { moveCorner, withPiece } from './rework.ts';
+import { extendEdge, withPiece } from './rework.ts';
 import { walkSeam } from './walk.ts';
 
 /** A seam this near to its mark is left alone: a fifth of what would be noted. */
@@ -89,30 +89,7 @@ function lengthen(
     const held = Math.max(-TRUE_LIMIT_MM, Math.min(TRUE_LIMIT_MM, wanted));
     if (held === had) continue;
     moved.set(key, held);
-    const path = piece.edges[side.seamEdge]!.path;
-    const [near, far] = side.lineStarts
-      ? [path[path.length - 1]!, tangentFrom(path, true)]
-      : [path[0]!, tangentFrom(path, false)];
-    const length = Math.hypot(near.x - far.x, near.y - far.y);
-    if (length === 0) continue;
-    const step = (held - had) / length;
-    now = withPiece(
-      now,
-      moveCorner(piece, side.corner, { x: (near.x - far.x) * step, y: (near.y - far.y) * step }),
-    );
+    now = withPiece(now, extendEdge(piece, side.seamEdge, side.lineStarts, held - had));
   }
   return now;
-}
-
-/** The nearest point inside the path from which its end is seen in its own direction. */
-function tangentFrom(
-  path: readonly { readonly x: number; readonly y: number }[],
-  end: boolean,
-): { readonly x: number; readonly y: number } {
-  const tip = end ? path[path.length - 1]! : path[0]!;
-  for (let k = 1; k < path.length; k++) {
-    const p = end ? path[path.length - 1 - k]! : path[k]!;
-    if (Math.hypot(p.x - tip.x, p.y - tip.y) > 1e-6) return p;
-  }
-  return tip;
 }

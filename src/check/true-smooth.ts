@@ -28,6 +28,7 @@ export interface SmoothingRun {
   readonly covers: (piece: string) => boolean;
   readonly was: ReadonlyMap<string, number>;
   readonly left: Set<string>;
+  readonly turned: Set<string>;
   readonly findings: Finding[];
 }
 
@@ -60,7 +61,7 @@ export function startSmoothing(
     if (Math.abs(drawn?.get(spot.id) ?? 0) > DRAWN_SMOOTH_DEG || Math.abs(spot.off) > MEANT_DEG)
       left.add(spot.id);
   }
-  return { seams, bound, covers, was, left, findings: [] };
+  return { seams, bound, covers, was, left, turned: new Set(), findings: [] };
 }
 
 /** One round of smoothing: each side of a spot turns its line by its share. Notes in `run` what would move too far. */
@@ -76,6 +77,7 @@ export function smooth(garment: Garment, run: SmoothingRun): Garment {
       run.findings.push(beyondBound(spot, sway, run.bound));
       continue;
     }
+    run.turned.add(spot.id);
     for (const side of spot.sides) now = withPiece(now, turnLine(pieceOf(now, side.piece.id)!, side, each));
   }
   return now;
@@ -86,7 +88,7 @@ export function smoothChanges(after: Garment, run: SmoothingRun): Change[] {
   return spotsOf(after, run.seams, run.covers).flatMap((spot): Change[] => {
     const before = run.was.get(spot.id) ?? 0;
     const side = spot.sides[0]!;
-    if (run.left.has(spot.id) || Math.abs(before - spot.off) <= SMOOTH_DEG) return [];
+    if (!run.turned.has(spot.id) || Math.abs(before - spot.off) <= SMOOTH_DEG) return [];
     const edge = side.piece.edges[side.lineEdge]!.id;
     return [{ kind: 'corner', joint: spot.id, piece: side.piece.id, edge, before, after: spot.off }];
   });

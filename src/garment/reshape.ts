@@ -29,6 +29,8 @@ export interface Knot {
 export interface Moves {
   readonly corners: ReadonlyMap<number, Point>;
   readonly inner: ReadonlyMap<EdgeId, readonly Knot[]>;
+  /** Edges that end in the moved corners already (they were cut back or drawn on) and stay as they are. */
+  readonly done?: ReadonlySet<EdgeId>;
 }
 
 /** How far each place of a path moves: a smooth monotone run through the knots, by distance (mm) along the path. */
@@ -82,6 +84,7 @@ export function reshapePiece(piece: DrawnPiece, moves: Moves): DrawnPiece {
   const n = piece.edges.length;
   const corner = (i: number): Point => moves.corners.get(i % n) ?? NOWHERE;
   const moved = piece.edges.map((edge, i): Moved | null => {
+    if (moves.done?.has(edge.id)) return null;
     const knots = moves.inner.get(edge.id) ?? [];
     if (still(corner(i)) && still(corner(i + 1)) && knots.every((k) => still(k.by))) return null;
     return moveEdge(edge, corner(i), corner(i + 1), knots);
