@@ -22,15 +22,23 @@ export const endDirection = (path: Path): Point => unit(sub(pathEnd(path), path[
 
 /**
  * One cubic from `p` (leaving along `out`) to `q` (arriving along `into`) that turns one way only, its handles on the way to where the two
- * tangents meet: a circle's go 0.55 of it, a larger `full` runs closer to the tangents. Where they do not meet between the ends the curve must turn both ways: handles of a third of the chord.
+ * tangents meet: a circle's go 0.55 of it, a larger `full` runs closer to the tangents; two give start and end their own. Where they do not meet between the ends the curve must turn both ways: handles of a third of the chord.
  */
-export function round(p: Point, out: Point, q: Point, into: Point, full = 0.6): Path {
+export function round(
+  p: Point,
+  out: Point,
+  q: Point,
+  into: Point,
+  full: number | readonly [number, number] = 0.6,
+): Path {
+  const [fullOut, fullIn] = typeof full === 'number' ? [full, full] : full;
   const chord = sub(q, p);
   const turning = cross(out, into);
   const u = cross(chord, into) / turning;
   const v = cross(out, chord) / turning;
   const size = length(chord);
-  if (u > 0 && v > 0 && u < 1.5 * size && v < 1.5 * size) return bend(p, out, full * u, q, into, full * v);
+  if (u > 0 && v > 0 && u < 1.5 * size && v < 1.5 * size)
+    return bend(p, out, fullOut * u, q, into, fullIn * v);
   return bend(p, out, size / 3, q, into, size / 3);
 }
 

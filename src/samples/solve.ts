@@ -1,9 +1,9 @@
-/** Good enough to stop: mm where `f` gives lengths, a thousandth of what the stored geometry keeps. */
-const CLOSE = 1e-6;
+/** Good enough to stop: mm where `f` gives lengths, a hundredth of what a nest keeps. */
+const CLOSE = 1e-5;
 const ROUNDS = 80;
 
 /**
- * The x in [lo, hi] at which `f` is zero to 10⁻⁶: drafting lengths that must match are found, not guessed.
+ * The x in [lo, hi] at which `f` is zero to 10⁻⁵: drafting lengths that must match are found, not guessed.
  * False position, the standing end's weight halved each time it stands (the Illinois rule), so that one flat end cannot stall it.
  * Throws RangeError when `f` has one sign at both ends or does not come to rest.
  */

@@ -5,7 +5,7 @@ import { lowerArmhole, upperArmhole } from '../armhole.ts';
 import type { ChildBody } from '../children-table.ts';
 import { bend, heading, hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
-import { neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
+import { BACK_NECK, FRONT_NECK, neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
 import { FLAT, sleeveCap } from '../sleeve-cap.ts';
 import { FULLNESS, smockRules } from './rules.ts';
 import type { SmockRules } from './rules.ts';
@@ -33,7 +33,12 @@ interface HalfSmock {
 
 function halfSmock(
   r: SmockRules,
-  own: { readonly across: number; readonly neckDepth: number; readonly scoop: readonly [number, number] },
+  own: {
+    readonly across: number;
+    readonly neckDepth: number;
+    readonly neck: readonly [number, number];
+    readonly scoop: readonly [number, number];
+  },
 ): HalfSmock {
   const neckSide = { x: r.neckWidth, y: r.nape + r.backNeckDepth };
   const length = (r.acrossBack + r.tipOut - r.neckWidth) / heading(r.slope).x;
@@ -52,7 +57,7 @@ function halfSmock(
     across,
     upper: upperArmhole(across, tip, r.slope),
     shoulder: shoulderLine(tip, neckSide),
-    neck: neckline(neckSide, r.slope, { x: 0, y: neckSide.y - own.neckDepth }),
+    neck: neckline(neckSide, r.slope, { x: 0, y: neckSide.y - own.neckDepth }, own.neck),
     lower,
     side: bend(hem, heading(90 + sideSlant(r)), fall / 3, top, heading(90), fall / 3),
   };
@@ -261,8 +266,18 @@ function sleeve(front: HalfSmock, back: HalfSmock, r: SmockRules): DrawnPiece {
 /** All pieces of the smock in one size. */
 export function draftSmock(body: ChildBody): readonly DrawnPiece[] {
   const r = smockRules(body);
-  const front = halfSmock(r, { across: r.acrossFront, neckDepth: r.frontNeckDepth, scoop: [0.6, 0.58] });
-  const back = halfSmock(r, { across: r.acrossBack, neckDepth: r.backNeckDepth, scoop: [0.57, 0.55] });
+  const front = halfSmock(r, {
+    across: r.acrossFront,
+    neckDepth: r.frontNeckDepth,
+    neck: FRONT_NECK,
+    scoop: [0.6, 0.58],
+  });
+  const back = halfSmock(r, {
+    across: r.acrossBack,
+    neckDepth: r.backNeckDepth,
+    neck: BACK_NECK,
+    scoop: [0.57, 0.55],
+  });
   return [
     yoke(front, 'front', 1),
     yoke(back, 'back', 2),

@@ -4,7 +4,7 @@ import type { DrawnPiece } from '../../garment/index.ts';
 import { lowerArmhole, upperArmhole } from '../armhole.ts';
 import { bend, heading, hemBetween, round, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
-import { neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
+import { BACK_NECK, FRONT_NECK, neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
 import { KNIT_BACK, KNIT_FRONT, sleeveCap } from '../sleeve-cap.ts';
 import type { WomanBody } from '../women-table.ts';
 import { BAND_SHARE, teeRules } from './rules.ts';
@@ -30,6 +30,7 @@ function halfTee(
   own: {
     readonly napeUp: number;
     readonly neckDepth: number;
+    readonly neck: readonly [number, number];
     readonly across: number;
     readonly scoop: readonly [number, number];
   },
@@ -54,7 +55,7 @@ function halfTee(
     side,
     armhole: pathJoin([lowerArmhole(underarm, across, 0, own.scoop), upperArmhole(across, tip, r.slope)]),
     shoulder: shoulderLine(tip, neckSide),
-    neck: neckline(neckSide, r.slope, { x: 0, y: neckSide.y - own.neckDepth }),
+    neck: neckline(neckSide, r.slope, { x: 0, y: neckSide.y - own.neckDepth }, own.neck),
   };
 }
 
@@ -270,12 +271,14 @@ export function draftTee(body: WomanBody): readonly DrawnPiece[] {
   const front = halfTee(r, {
     napeUp: r.frontRaise,
     neckDepth: r.frontNeckDepth,
+    neck: FRONT_NECK,
     across: r.acrossFront,
     scoop: [0.6, 0.6],
   });
   const back = halfTee(r, {
     napeUp: 0,
     neckDepth: r.backNeckDepth,
+    neck: BACK_NECK,
     across: r.acrossBack,
     scoop: [0.58, 0.56],
   });

@@ -35,6 +35,9 @@ const hem = (left: Path, right: Path, make: PanelMake): EdgeDraft => ({
   path: hemBetween(pathStart(left), startDirection(left), pathStart(right), startDirection(right)),
 });
 
+/** The hem dips so much at the centre front, so that it can meet the flaring panel seam square. */
+const FRONT_DIP = 5;
+
 /** Where the grainline lies on a panel: upright, from a little above the hem to high on the panel. */
 const panelGrain = (x: number, r: BodiceRules) => grain(x, -0.75 * r.skirtLength, 0.8 * r.bustLevel);
 
@@ -48,7 +51,7 @@ const adjust = (r: BodiceRules) => ({
 export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece {
   const seam = above(t.front.centrePanelSeam, make);
   const top = pathEnd(t.frontNeck);
-  const foot: Point = { x: 0, y: -r.skirtLength + (make.lining ? LINING_SHORTER : 0) };
+  const foot: Point = { x: 0, y: -r.skirtLength - FRONT_DIP + (make.lining ? LINING_SHORTER : 0) };
   const fold = linePath(top, foot);
   const toBust = pathLength(seam.slice(0, 10));
   return drawn({

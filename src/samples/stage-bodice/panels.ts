@@ -1,5 +1,6 @@
 import {
   add,
+  distance,
   movePoint,
   pathJoin,
   pathLength,
@@ -54,8 +55,8 @@ export interface HalfLines {
   readonly upperArmhole: Path;
 }
 
-/** Direction in which both panels pass the apex: a little out of the upright, towards the armhole. */
-const APEX_HEADING = 81;
+/** See `apexHeading`. */
+const APEX_TURN = 0.18;
 /** Direction in which the seam runs into the armhole. */
 const SEAM_HEADING = 38;
 
@@ -94,43 +95,66 @@ function sideTop(rules: HalfRules): Point {
   return at(solve((out) => xAtHeight(sideSeam(rules, at(out)), rules.bustLevel) - rules.width, 0, 20));
 }
 
-/** Drafts the half. Panel seams come out with the side panel `ease` longer than the centre panel to 0.001 mm. */
-export function halfLines(rules: HalfRules): HalfLines {
-  const { apex, dart } = rules;
-  const open = turnAbout(apex, -dart);
+/** Where the panel seam meets the armhole, on the centre panel and, swung open, on the side panel; and the armhole's two parts. */
+function armholeLines(rules: HalfRules) {
   const underarm = sideTop(rules);
-  const closedUnderarm = movePoint(underarm, turnAbout(apex, dart));
+  const closedUnderarm = movePoint(underarm, turnAbout(rules.apex, rules.dart));
   const depth = rules.shoulderTip.y - closedUnderarm.y;
   const onCentre = { x: rules.across, y: rules.shoulderTip.y - rules.acrossAt * depth };
-  const onSide = movePoint(onCentre, open);
-
-  const upper = upperArmhole(onCentre, rules.shoulderTip, rules.shoulderSlope);
-  const lower = lowerArmhole(underarm, onSide, dart, rules.scoop);
-
-  const half = (gap: { waist: number; highHip: number }, sign: 1 | -1) => ({
-    waist: rules.seamAt.waist + (sign * gap.waist) / 2,
-    highHip: rules.seamAt.highHip + (sign * gap.highHip) / 2,
-  });
-  const apexHeading = heading(APEX_HEADING);
-  const chord = Math.hypot(onCentre.x - apex.x, onCentre.y - apex.y);
-  const above = (end: Point, swing: number, reach: number): Path =>
-    bend(apex, apexHeading, reach * chord, end, turn(heading(SEAM_HEADING), -swing), reach * chord);
-  const centrePanelSeam = pathJoin([
-    seamLine(rules, half(rules.seamIntake, -1), [apex], apexHeading),
-    above(onCentre, 0, 0.36),
-  ]);
-  const sideBelow = seamLine(rules, half(rules.seamIntake, 1), [apex], apexHeading);
-  const wanted = pathLength(centrePanelSeam) + rules.ease - pathLength(sideBelow);
-  const reach = solve((r) => pathLength(above(onSide, dart, r)) - wanted, 0.02, 0.7);
-  const sidePanelSeam = pathJoin([sideBelow, above(onSide, dart, reach)]);
-
-  const side = sideSeam(rules, underarm);
-  return { centrePanelSeam, sidePanelSeam, side, lowerArmhole: lower, upperArmhole: upper };
+  const onSide = movePoint(onCentre, turnAbout(rules.apex, -rules.dart));
+  return {
+    underarm,
+    onCentre,
+    onSide,
+    upper: upperArmhole(onCentre, rules.shoulderTip, rules.shoulderSlope),
+    lower: lowerArmhole(underarm, onSide, rules.dart, rules.scoop),
+  };
 }
 
 /** Length of the armhole of a half, panel seam closed. */
-export const armholeLength = (lines: HalfLines): number =>
-  pathLength(lines.lowerArmhole) + pathLength(lines.upperArmhole);
+export function armholeLength(rules: HalfRules): number {
+  const { lower, upper } = armholeLines(rules);
+  return pathLength(lower) + pathLength(upper);
+}
+
+/** How a panel passes the apex: from the run of its line below towards that of its line above by a share of the turn between them. */
+function apexHeading(below: Point, apex: Point, above: Point): Point {
+  const angle = (p: Point, q: Point): number => Math.atan2(q.y - p.y, q.x - p.x);
+  const low = angle(below, apex);
+  return turn({ x: 1, y: 0 }, low + APEX_TURN * (angle(apex, above) - low));
+}
+
+/** Drafts the half. Panel seams come out with the side panel `ease` longer than the centre panel to 0.001 mm. */
+export function halfLines(rules: HalfRules): HalfLines {
+  const { apex, dart } = rules;
+  const { underarm, onCentre, onSide, lower, upper } = armholeLines(rules);
+  const chord = distance(onCentre, apex);
+  /** The panel's line from hem to apex, and from there to the armhole with handles of the given share. */
+  const panel = (sign: 1 | -1, end: Point, swing: number) => {
+    const x = {
+      waist: rules.seamAt.waist + (sign * rules.seamIntake.waist) / 2,
+      highHip: rules.seamAt.highHip + (sign * rules.seamIntake.highHip) / 2,
+    };
+    const pass = apexHeading({ x: x.waist, y: 0 }, apex, end);
+    const into = turn(heading(SEAM_HEADING), -swing);
+    return {
+      below: seamLine(rules, x, [apex], pass),
+      above: (reach: number): Path => bend(apex, pass, reach * chord, end, into, reach * chord),
+    };
+  };
+  const centre = panel(-1, onCentre, 0);
+  const centrePanelSeam = pathJoin([centre.below, centre.above(0.34)]);
+  const side = panel(1, onSide, dart);
+  const wanted = pathLength(centrePanelSeam) + rules.ease - pathLength(side.below);
+  const reach = solve((r) => pathLength(side.above(r)) - wanted, 0.02, 0.7);
+  return {
+    centrePanelSeam,
+    sidePanelSeam: pathJoin([side.below, side.above(reach)]),
+    side: sideSeam(rules, underarm),
+    lowerArmhole: lower,
+    upperArmhole: upper,
+  };
+}
 
 /** The half's centre line from neck to hem where it is a seam: straight to the shoulder blades, then shaped to the waist. */
 export function centreSeam(

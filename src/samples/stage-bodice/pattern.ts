@@ -7,7 +7,7 @@ import type { WomanBody } from '../women-table.ts';
 import { backCentre, backSide, facing, frontCentre, frontSide } from './body-pieces.ts';
 import { collarPiece } from './collar.ts';
 import { bodiceRules } from './rules.ts';
-import { sleevePiece } from './sleeve.ts';
+import { sleeveLines, sleevePiece } from './sleeve.ts';
 import { trunk } from './trunk.ts';
 import { SEAMS } from './seams.ts';
 
@@ -15,6 +15,7 @@ import { SEAMS } from './seams.ts';
 export function draftBodice(body: WomanBody): readonly DrawnPiece[] {
   const r = bodiceRules(body);
   const t = trunk(r);
+  const arm = sleeveLines(body, t);
   const shell = (number: number) => ({ number, lining: false });
   const lining = (number: number) => ({ number, lining: true });
   return [
@@ -22,7 +23,7 @@ export function draftBodice(body: WomanBody): readonly DrawnPiece[] {
     frontSide(t, r, shell(2)),
     backSide(t, r, shell(3)),
     backCentre(t, r, shell(4)),
-    sleevePiece(body, t, { id: 'sleeve', name: 'Sleeve', ...shell(5) }),
+    sleevePiece(arm, { id: 'sleeve', name: 'Sleeve', ...shell(5) }),
     collarPiece(t),
     facing(
       {
@@ -40,7 +41,7 @@ export function draftBodice(body: WomanBody): readonly DrawnPiece[] {
     frontSide(t, r, lining(10)),
     backSide(t, r, lining(11)),
     backCentre(t, r, lining(12)),
-    sleevePiece(body, t, { id: 'sleeve-lining', name: 'Sleeve, lining', ...lining(13) }),
+    sleevePiece(arm, { id: 'sleeve-lining', name: 'Sleeve, lining', ...lining(13) }),
   ];
 }
 

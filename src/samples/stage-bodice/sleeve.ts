@@ -1,11 +1,13 @@
 import { pathEnd, pathLength, pathPart, pathReverse, throughPoints } from '../../geometry/index.ts';
+import type { Path } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { endDirection, heading, hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
 import { FITTED_BACK, FITTED_FRONT, sleeveCap } from '../sleeve-cap.ts';
+import type { Cap } from '../sleeve-cap.ts';
 import type { WomanBody } from '../women-table.ts';
 import { ARMHOLE_NOTCH } from './notches.ts';
-import { armholeLength } from './panels.ts';
+import { armholeOf } from './trunk.ts';
 import type { Trunk } from './trunk.ts';
 
 /** Cap ease, front and back: 22 in all, above the notches, a little more behind (docs/trade.md 3.6; woven 15 to 30). */
@@ -23,12 +25,18 @@ const USUAL_CAP = 110;
 /** How far the underarm seam is hollowed at the elbow. */
 const ELBOW_HOLLOW = 4;
 
-/** One-piece set-in sleeve; `shorter` mm are taken off at the hem (lining). */
-export function sleevePiece(
-  body: WomanBody,
-  trunk: Trunk,
-  own: { readonly id: string; readonly name: string; readonly number: number; readonly lining: boolean },
-): DrawnPiece {
+/** The lines of the sleeve, crown at x = 0, underarm at y = 0. */
+export interface SleeveLines {
+  readonly cap: Cap;
+  /** Height of the hem. */
+  readonly hem: number;
+  /** Front underarm seam downwards, back underarm seam upwards: mirror images. */
+  readonly front: Path;
+  readonly back: Path;
+}
+
+/** One-piece set-in sleeve to fit the armhole. */
+export function sleeveLines(body: WomanBody, trunk: Trunk): SleeveLines {
   const wristHalf = (body.wrist + WRIST_EASE) / 2;
   const upperArm = body.upperArm + upperArmEase(body.bust);
 
@@ -36,8 +44,8 @@ export function sleevePiece(
   const slope = (upperArm / 2 - wristHalf) / (body.arm + LENGTH_EASE - USUAL_CAP);
   const cap = sleeveCap({
     width: upperArm + 2 * slope * UPPER_ARM_DROP,
-    frontLength: armholeLength(trunk.front) + CAP_EASE.front,
-    backLength: armholeLength(trunk.back) + CAP_EASE.back,
+    frontLength: armholeOf(trunk.front) + CAP_EASE.front,
+    backLength: armholeOf(trunk.back) + CAP_EASE.back,
     frontShape: FITTED_FRONT,
     backShape: FITTED_BACK,
   });
@@ -45,7 +53,7 @@ export function sleevePiece(
   const middle = (cap.backWidth - cap.frontWidth) / 2;
   const half = (cap.backWidth + cap.frontWidth) / 2;
   const elbow = 0.5 * hem;
-  const right = throughPoints(
+  const back = throughPoints(
     [
       { x: middle + wristHalf, y: hem },
       { x: middle + (half + wristHalf) / 2 - ELBOW_HOLLOW, y: elbow },
@@ -53,10 +61,19 @@ export function sleevePiece(
     ],
     { endTangent: heading(90) },
   );
-  const left = pathReverse(right.map((p) => ({ x: 2 * middle - p.x, y: p.y })));
-  const cut = own.lining ? LINING_SHORTER / pathLength(right) : 0;
-  const back = pathPart(right, cut, 1);
-  const front = pathPart(left, 0, 1 - cut);
+  const front = pathReverse(back.map((p) => ({ x: 2 * middle - p.x, y: p.y })));
+  return { cap, hem, front, back };
+}
+
+/** The sleeve in shell or lining; the lining ends LINING_SHORTER above the shell. */
+export function sleevePiece(
+  lines: SleeveLines,
+  own: { readonly id: string; readonly name: string; readonly number: number; readonly lining: boolean },
+): DrawnPiece {
+  const { cap, hem } = lines;
+  const cut = own.lining ? LINING_SHORTER / pathLength(lines.back) : 0;
+  const back = pathPart(lines.back, cut, 1);
+  const front = pathPart(lines.front, 0, 1 - cut);
   const frontNotch = pathLength(cap.front) - ARMHOLE_NOTCH.front;
   return drawn({
     id: own.id,

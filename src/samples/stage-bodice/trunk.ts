@@ -1,6 +1,6 @@
 import { pathLength } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
-import { neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
+import { BACK_NECK, FRONT_NECK, neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
 import { xAtHeight } from '../drawn.ts';
 import { solve } from '../solve.ts';
 import { armholeLength, centreSeam, halfLines } from './panels.ts';
@@ -86,8 +86,8 @@ export function trunk(r: BodiceRules): Trunk {
     ease: 4,
     scoop: [0.66, 0.62],
   });
-  const wanted = armholeLength(back) - FRONT_ARMHOLE_LESS;
-  const dart = solve((angle) => armholeLength(halfLines(frontRules(angle))) - wanted, 0.02, 0.5);
+  const wanted = armholeLength(backRules(taken)) - FRONT_ARMHOLE_LESS;
+  const dart = solve((angle) => armholeLength(frontRules(angle)) - wanted, 0.02, 0.5);
   const front = halfLines(frontRules(dart));
 
   const nape = { x: 0, y: r.nape };
@@ -96,15 +96,24 @@ export function trunk(r: BodiceRules): Trunk {
     back,
     frontShoulder: shoulderLine(frontTip, frontNeckSide),
     backShoulder: shoulderLine(backTip, backNeckSide),
-    frontNeck: neckline(frontNeckSide, r.frontSlope, {
-      x: 0,
-      y: r.frontNeckSide - r.frontNeckDepth,
-    }),
-    backNeck: neckline(backNeckSide, r.backSlope, nape),
+    frontNeck: neckline(
+      frontNeckSide,
+      r.frontSlope,
+      {
+        x: 0,
+        y: r.frontNeckSide - r.frontNeckDepth,
+      },
+      FRONT_NECK,
+    ),
+    backNeck: neckline(backNeckSide, r.backSlope, nape, BACK_NECK),
     centreBack,
     bustPoint: { x: r.princess.x - 12, y: r.bustLevel },
   };
 }
+
+/** Seam length of an armhole from underarm to shoulder. */
+export const armholeOf = (half: HalfLines): number =>
+  pathLength(half.lowerArmhole) + pathLength(half.upperArmhole);
 
 /** Whole neckline of the half, centre front to centre back. */
 export const necklineLength = (t: Trunk): number => pathLength(t.frontNeck) + pathLength(t.backNeck);
