@@ -9,6 +9,7 @@ export type * from './find/proposal.ts';
 export { proposalSummary, type ProposalSummary } from './summary.ts';
 export { findAssembly, type Assembly, type AssemblyCorrections } from './tiles/assembly.ts';
 export { assemble } from './tiles/compose.ts';
+export { assemblyPicture } from './tiles/picture.ts';
 export { patternFrom } from './make/pattern.ts';
 export type { Corrections, EdgeCorrection, PieceCorrection } from './make/corrections.ts';
 export { patternSheet, sizeLayer, type PatternSheet } from './write/sheet.ts';

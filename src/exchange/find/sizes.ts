@@ -23,7 +23,7 @@ function dashKey(stroke: Stroke): string {
 
 export interface SizesFound {
   readonly sizes: readonly ProposedSize[];
-  /** The size's index of a stroke, −1 for a style that belongs to no size. */
+  /** The size's index of an open line, −1 for a style that belongs to no size. */
   readonly sizeOf: (stroke: Stroke) => number;
   /** In each nest one outline per size; null where the nest has none in that size. */
   readonly bySize: readonly (readonly (Outline | null)[])[];
@@ -81,7 +81,8 @@ export function findSizes(
       label: named.names[i]!,
       evidence: `told by ${word}: ${k || 'none'}`,
     })),
-    sizeOf: (stroke) => index.get(key(stroke)) ?? -1,
+    // Too short for its dashes to show, a tick is drawn unbroken in every size: it then belongs to whichever outline it stands on.
+    sizeOf: (stroke) => (word === 'dash' && stroke.dash.length === 0 ? -1 : (index.get(key(stroke)) ?? -1)),
     bySize,
     findings,
   };
