@@ -326,6 +326,61 @@ describe('alter, true and seams', () => {
   });
 });
 
+describe('print', () => {
+  const fresh = async () => {
+    const w = world({ 'anna.csv': ANNA });
+    await w.run('make', '--body', 'anna.csv', '--pattern', 'a-line-skirt', '--out', 'f.json');
+    return w;
+  };
+
+  it.each([['a4'], ['letter'], ['a0'], ['roll-36'], ['900x1500']])(
+    'writes a PDF on %s, the same bytes each time',
+    async (paper) => {
+      const { run, text } = await fresh();
+      const { code, json } = await run('print', 'f.json', '--paper', paper, '--out', 'f.pdf', '--json');
+      expect(code).toBe(EXIT.fine);
+      const first = text('f.pdf');
+      expect(first.startsWith('%PDF-1.')).toBe(true);
+      const { pages } = json<{ pages: number }>();
+      expect(pages).toBeGreaterThan(0);
+      if (paper === 'a4') expect(pages).toBeGreaterThan(4);
+      await run('print', 'f.json', '--paper', paper, '--out', 'f.pdf');
+      expect(text('f.pdf')).toBe(first);
+    },
+  );
+
+  it('writes a sheet as SVG in millimetres, and only the pieces asked for', async () => {
+    const { run, text } = await fresh();
+    await run('print', 'f.json', '--paper', 'roll-36', '--out', 'all.svg');
+    const ids = readFitting(text('f.json')).pattern.pieces.map((p) => p.id);
+    await run('print', 'f.json', '--paper', 'roll-36', '--pieces', ids[0]!, '--out', 'one.svg');
+    expect(text('all.svg')).toMatch(/<svg[^>]+width="[\d.]+mm"/);
+    expect(text('one.svg').length).toBeLessThan(text('all.svg').length);
+  });
+
+  it('prints a printed size of a pattern', async () => {
+    const { run, text } = await fresh();
+    expect((await run('print', 'knit-tee', '--size', '88', '--paper', 'a0', '--out', 't.pdf')).code).toBe(
+      EXIT.fine,
+    );
+    expect(text('t.pdf').startsWith('%PDF')).toBe(true);
+  });
+
+  it.each([
+    [['--paper', 'a9', '--out', 'x.pdf'], 'no paper known here'],
+    [['--paper', '5x5', '--out', 'x.pdf'], 'paper sides must be'],
+    [['--pieces', 'wing', '--out', 'x.pdf'], 'There is no piece “wing”'],
+    [['--out', 'x.doc'], 'should end in .pdf or .svg'],
+    [[], '--out is missing'],
+  ])('%j is told, and nothing is written', async (more, message) => {
+    const { run, wrote } = await fresh();
+    const { code, err } = await run('print', 'f.json', ...more);
+    expect(err).toContain(message);
+    expect(code).toBe(EXIT.input);
+    expect(wrote).toEqual(['f.json']);
+  });
+});
+
 describe('what can’t be used is told with its place, exit 2, and nothing is written', () => {
   const good = { 'anna.csv': ANNA, 'chart.csv': CHART };
   it.each<[string, Record<string, string>, string[], string]>([

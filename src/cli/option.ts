@@ -1,4 +1,4 @@
-import { LEVELS, levelNamed, nearestWord, readLength, type Level } from '../garment/index.ts';
+import { LEVELS, levelNamed, nearestWord, readLength, type Level, type Pattern } from '../garment/index.ts';
 import { UsageError, type Options } from './verb.ts';
 
 /** The text of an option, or undefined. */
@@ -99,4 +99,15 @@ export function levelWord(word: string, where: string): Level {
   throw new UsageError(
     `${where}: "${word}" is not a level${near === null ? '' : `; did you mean ${near}`}. Levels are ${LEVELS.map((l) => l.level).join(', ')}.`,
   );
+}
+
+/** The index of a printed size of a pattern; the middle one when none is named. @throws UsageError naming the sizes */
+export function sizeIndex(pattern: Pattern, id: string | undefined): number {
+  if (id === undefined) return Math.floor(pattern.chart.sizes.length / 2);
+  const index = pattern.chart.sizes.findIndex((s) => s.id === id);
+  if (index === -1)
+    throw new UsageError(
+      `There is no size "${id}"; there are ${pattern.chart.sizes.map((s) => s.id).join(', ')}.`,
+    );
+  return index;
 }

@@ -124,7 +124,7 @@ export async function addStep(
   out: string | undefined,
   io: Io,
 ): Promise<Answer> {
-  const longer: Fitting = { ...fitting, steps: [...fitting.steps, step] };
+  const longer: Fitting = { ...fitting, on: io.today(), steps: [...fitting.steps, step] };
   const made = make(longer);
   const result = made.steps.at(-1)!;
   const refused = result.findings.some((f: Finding) => f.severity === 'error');

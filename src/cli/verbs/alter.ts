@@ -99,7 +99,7 @@ async function remove({ options, io }: Call, file: string, id: string): Promise<
     throw new UsageError(
       `There is no step "${id}"; there are ${fitting.steps.map((s) => s.id).join(', ') || 'none'}.`,
     );
-  const shorter = { ...fitting, steps: fitting.steps.filter((s) => s.id !== id) };
+  const shorter = { ...fitting, on: io.today(), steps: fitting.steps.filter((s) => s.id !== id) };
   const made = make(shorter);
   const out = textOption(options, 'out');
   if (out !== undefined) await io.writeFile(out, writeFitting(shorter));

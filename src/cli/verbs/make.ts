@@ -1,5 +1,6 @@
 import { plausible } from '../../fit/index.ts';
 import { readBody, writeFitting, type Body } from '../../garment/index.ts';
+import { readPaper } from '../../paper/index.ts';
 import { make as makeGarment, newFitting } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
 import { loadBody, loadPattern } from '../load.ts';
@@ -53,7 +54,7 @@ export const make: Verb = {
       choices: readChoices(options),
       ...(title === undefined ? {} : { title }),
       ...(notes === undefined ? {} : { notes }),
-      ...(paper === undefined ? {} : { paper }),
+      ...(paper === undefined ? {} : { paper: readPaper(paper).id }),
     });
     const made = makeGarment(fitting);
     await io.writeFile(out, writeFitting(fitting));

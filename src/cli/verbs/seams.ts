@@ -1,8 +1,8 @@
 import { seamSeverity, walkAll, walkFindings, type Walk } from '../../check/index.ts';
-import { garmentAtSize, writeLength, type Garment, type Pattern } from '../../garment/index.ts';
+import { garmentAtSize, writeLength, type Garment } from '../../garment/index.ts';
 import { make } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
-import { textOption } from '../option.ts';
+import { sizeIndex, textOption } from '../option.ts';
 import { UsageError, type Answer, type Verb } from '../verb.ts';
 import { hundredths, table } from '../words.ts';
 
@@ -41,16 +41,6 @@ function tell(garment: Garment, title: string, show: 'in' | 'cm'): Answer {
     text: [title, table(['id', 'seam', 'a', 'b', 'meant', 'differs by', ''], rows)].join('\n'),
     findings,
   };
-}
-
-function sizeIndex(pattern: Pattern, id: string | undefined): number {
-  if (id === undefined) return Math.floor(pattern.chart.sizes.length / 2);
-  const index = pattern.chart.sizes.findIndex((s) => s.id === id);
-  if (index === -1)
-    throw new UsageError(
-      `There is no size "${id}"; there are ${pattern.chart.sizes.map((s) => s.id).join(', ')}.`,
-    );
-  return index;
 }
 
 export const seams: Verb = {

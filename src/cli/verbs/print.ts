@@ -1,0 +1,134 @@
+import { garmentAtSize, type Finding, type Garment, type Pattern } from '../../garment/index.ts';
+import { pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
+import { make } from '../../pipeline/index.ts';
+import { loadEither } from '../load.ts';
+import { choiceOption, needOption, sizeIndex, textOption } from '../option.ts';
+import { sizeWords } from '../size-words.ts';
+import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
+
+/** What goes on paper: the pieces, and what is written on them. */
+interface Job {
+  readonly garment: Garment;
+  readonly choices: SheetChoices;
+  readonly paper: string;
+  readonly findings: readonly Finding[];
+}
+
+function common(
+  call: Call,
+  nest: Pattern,
+  faint: boolean,
+  allowances: boolean,
+): Pick<SheetChoices, 'allowances' | 'nest' | 'pieces'> {
+  const { options } = call;
+  const pieces = textOption(options, 'pieces')
+    ?.split(',')
+    .map((p) => p.trim());
+  const wanted = choiceOption(options, 'nest', ['faint', 'off']) ?? (faint ? 'faint' : 'off');
+  return {
+    allowances: options['no-allowances'] === true ? false : allowances,
+    ...(wanted === 'faint' ? { nest } : {}),
+    ...(pieces === undefined ? {} : { pieces }),
+  };
+}
+
+async function jobOf(call: Call, file: string): Promise<Job> {
+  const document = await loadEither(call.io, file);
+  const size = textOption(call.options, 'size');
+  const paper = textOption(call.options, 'paper');
+  if (document.kind === 'pattern') {
+    const { pattern } = document;
+    const index = sizeIndex(pattern, size);
+    const choices = {
+      title: pattern.name,
+      size: `Size ${pattern.chart.sizes[index]!.id}`,
+      date: call.io.today(),
+      ...common(call, pattern, false, true),
+    };
+    return { garment: garmentAtSize(pattern, index), choices, paper: paper ?? 'a4', findings: [] };
+  }
+  const { fitting } = document;
+  if (size !== undefined) throw new UsageError('A fitting has its own sizes; --size is for a pattern.');
+  const made = make(fitting);
+  const { pattern, paper: own } = fitting;
+  const pieces = own.pieces === undefined ? {} : { pieces: own.pieces };
+  const choices = {
+    title: fitting.title,
+    person: fitting.body.name,
+    size: sizeWords(made.plan),
+    date: fitting.on,
+    ...pieces,
+    ...common(call, pattern, own.nest === 'faint', own.allowances),
+  };
+  return {
+    garment: made.garment,
+    choices,
+    paper: paper ?? own.paper,
+    findings: made.findings.filter((f) => f.severity === 'error'),
+  };
+}
+
+async function draw(
+  job: Job,
+  out: string,
+): Promise<{ content: string | Uint8Array; pages: number; findings: readonly Finding[] }> {
+  if (/\.svg$/i.test(out)) {
+    const paper = readPaper(job.paper);
+    return {
+      content: svg(sheet(job.garment, job.choices, paper.width), job.choices.title),
+      pages: 1,
+      findings: [],
+    };
+  }
+  const { pages, findings } = printPages(job.garment, job.choices, readPaper(job.paper));
+  const printed = await pdf(pages, job.choices);
+  return { content: printed.bytes, pages: pages.length, findings: [...findings, ...printed.findings] };
+}
+
+async function run(call: Call): Promise<Answer> {
+  const [file] = call.words;
+  if (file === undefined || call.words.length > 1)
+    throw new UsageError('print takes one file: a fitting or a pattern.');
+  const out = needOption(call.options, 'out', 'the PDF (or SVG) to write');
+  if (!/\.(pdf|svg)$/i.test(out)) throw new UsageError(`--out should end in .pdf or .svg, not "${out}".`);
+  const job = await jobOf(call, file);
+  const { content, pages, findings } = await draw(job, out);
+  await call.io.writeFile(out, content);
+  const all = [...job.findings, ...findings];
+  const text = [
+    `${job.choices.title}: ${/\.svg$/i.test(out) ? 'one sheet' : `${pages} ${pages === 1 ? 'page' : 'pages'} on ${readPaper(job.paper).name}`}.`,
+    'Print at 100 %, then measure both test squares before cutting.',
+    `Wrote ${out}.`,
+  ].join('\n');
+  return {
+    json: { title: job.choices.title, paper: job.paper, pages, wrote: out, findings: all },
+    text,
+    findings: all,
+  };
+}
+
+export const print: Verb = {
+  name: 'print',
+  usage: [
+    'print FITTING.json --paper a4|letter|a0|roll-36|WIDTHxHEIGHT --out FILE.pdf',
+    'print PATTERN.json --size SIZE --paper … --out FILE.pdf',
+  ],
+  about: 'the pieces true to scale, tiled or on one sheet, with test squares',
+  options: {
+    out: { type: 'string' },
+    paper: { type: 'string' },
+    pieces: { type: 'string' },
+    nest: { type: 'string' },
+    'no-allowances': { type: 'boolean' },
+    size: { type: 'string' },
+  },
+  explain: {
+    out: 'the PDF to write; a name in .svg gives one sheet as SVG',
+    paper: 'a4, letter, a3, a2, a1, a0, roll-36 or another roll, or WIDTHxHEIGHT in mm (900x1500)',
+    pieces: 'only these pieces, e.g. front,back',
+    nest: 'faint or off: the other sizes’ lines',
+    'no-allowances': 'the stitching line only',
+    size: 'which printed size of a pattern',
+  },
+  run,
+};
