@@ -1,0 +1,264 @@
+import type { Places, PlaceKernel } from './place-kernel.ts';
+import type { Random } from './random.ts';
+import type { Rail, Strip } from './strip.ts';
+
+/** How hard one move looks. */
+export interface MoveEffort {
+  /** Samples over the whole strip, per form. */
+  readonly wide: number;
+  /** Samples about the present place, per form. */
+  readonly near: number;
+  /** Of all samples of a form, how many are walked downhill. */
+  readonly walked: number;
+}
+
+export const EFFORT = { wide: 36, near: 12, walked: 2 };
+export const tuneMove = { fine: 0.02, step: 0.16, reach: 0.5, moves: 0 };
+
+/** Nearest value on the rail within [low, high], or NaN where it has none there. */
+export function onRail(rail: Rail | null, value: number, low: number, high: number): number {
+  if (!rail) return value < low ? low : value > high ? high : value;
+  if (rail.step <= 0) return rail.at >= low - 1e-9 && rail.at <= high + 1e-9 ? rail.at : NaN;
+  const first = Math.ceil((low - rail.at) / rail.step - 1e-9);
+  const last = Math.floor((high - rail.at) / rail.step + 1e-9);
+  if (last < first) return NaN;
+  const k = Math.round((value - rail.at) / rail.step);
+  return rail.at + (k < first ? first : k > last ? last : k) * rail.step;
+}
+
+/** The place found: position, form, its weighted cost. */
+export interface Found {
+  x: number;
+  y: number;
+  form: number;
+  cost: number;
+}
+
+export interface Mover {
+  /** Looks for a cheaper place for item i than `found` already holds; true when it found one (written into `found`). */
+  readonly seek: (
+    places: Places,
+    weights: Float64Array,
+    length: number,
+    i: number,
+    effort: MoveEffort,
+    found: Found,
+  ) => boolean;
+  /** Places a sample at random without regard to cost; false where the form does not fit. */
+  readonly scatter: (
+    places: Places,
+    weights: Float64Array,
+    length: number,
+    i: number,
+    found: Found,
+  ) => boolean;
+}
+
+export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover {
+  const { range, hits } = kernel;
+  const topX = new Float64Array(8);
+  const topY = new Float64Array(8);
+  const topCost = new Float64Array(8);
+  const fine = strip.scale * tuneMove.fine;
+  const walls = new Float64Array(3 * 12);
+  let x = 0;
+  let y = 0;
+  let cost = 0;
+
+  /** Compass walk on the coarse table from (x, y, cost), step halved when no direction helps. */
+  function walk(step: number, rx: Rail | null, ry: Rail | null): void {
+    let h = step;
+    while (h > fine && cost > 0) {
+      let better = false;
+      const start = (random.next() * 8) | 0;
+      for (let d = 0; d < 8; d++) {
+        const k = (start + d * 3) & 7;
+        const dx = k === 0 || k === 1 || k === 7 ? h : k === 3 || k === 4 || k === 5 ? -h : 0;
+        const dy = k === 1 || k === 2 || k === 3 ? h : k === 5 || k === 6 || k === 7 ? -h : 0;
+        const tx = onRail(rx, x + dx, range[0]!, range[1]!);
+        const ty = onRail(ry, y + dy, range[2]!, range[3]!);
+        if (tx === x && ty === y) continue;
+        const c = kernel.coarse(tx, ty, cost);
+        if (c < cost) {
+          x = tx;
+          y = ty;
+          cost = c;
+          better = true;
+          break;
+        }
+      }
+      if (!better) h *= 0.5;
+    }
+  }
+
+  /** From (x, y) moves to the best corner formed by the walls met, exactly; cost is exact on return. */
+  function polish(rx: Rail | null, ry: Rail | null): void {
+    cost = kernel.exact(x, y, Infinity);
+    for (let round = 0; round < 6 && cost > 0; round++) {
+      const m = Math.min(kernel.hitCount(), 8);
+      for (let a = 0; a < m; a++) {
+        walls[3 * a] = hits[4 * a + 1]!;
+        walls[3 * a + 1] = hits[4 * a + 2]!;
+        walls[3 * a + 2] = hits[4 * a + 3]!;
+      }
+      let bx = x;
+      let by = y;
+      let best = cost;
+      const attempt = (dx: number, dy: number): void => {
+        const tx = onRail(rx, x + dx, range[0]!, range[1]!);
+        const ty = onRail(ry, y + dy, range[2]!, range[3]!);
+        const c = kernel.exact(tx, ty, best);
+        if (c < best) {
+          best = c;
+          bx = tx;
+          by = ty;
+        }
+      };
+      for (let a = 0; a < m; a++) {
+        const da = walls[3 * a]!;
+        const ux = walls[3 * a + 1]!;
+        const uy = walls[3 * a + 2]!;
+        attempt(ux * da, uy * da);
+        // Along the wall of the cloth: the same depth won by moving in one axis only.
+        if (Math.abs(ux) > 0.2) attempt(da / ux, 0);
+        if (Math.abs(uy) > 0.2) attempt(0, da / uy);
+        for (let b = a + 1; b < m; b++) {
+          const db = walls[3 * b]!;
+          const vx = walls[3 * b + 1]!;
+          const vy = walls[3 * b + 2]!;
+          const det = ux * vy - uy * vx;
+          if (Math.abs(det) < 0.05) continue;
+          attempt((da * vy - db * uy) / det, (ux * db - vx * da) / det);
+        }
+      }
+      if (best >= cost * 0.999) {
+        if (best < cost) {
+          x = bx;
+          y = by;
+          cost = best;
+        }
+        return;
+      }
+      x = bx;
+      y = by;
+      cost = best;
+      if (cost > 0) kernel.exact(x, y, Infinity);
+    }
+  }
+
+  function keep(count: number, cx: number, cy: number, c: number): number {
+    let at = count;
+    while (at > 0 && topCost[at - 1]! > c) at--;
+    for (let k = Math.min(count, 7); k > at; k--) {
+      topX[k] = topX[k - 1]!;
+      topY[k] = topY[k - 1]!;
+      topCost[k] = topCost[k - 1]!;
+    }
+    topX[at] = cx;
+    topY[at] = cy;
+    topCost[at] = c;
+    return count + 1;
+  }
+
+  function seek(
+    places: Places,
+    weights: Float64Array,
+    length: number,
+    i: number,
+    effort: MoveEffort,
+    found: Found,
+  ): boolean {
+    let better = false;
+    tuneMove.moves++;
+    const here = strip.forms[places.form[i]!]!;
+    const cx = places.x[i]! + (here.box[0] + here.box[2]) / 2;
+    const cy = places.y[i]! + (here.box[1] + here.box[3]) / 2;
+    for (const f of strip.itemForms[i]!) {
+      if (!kernel.gather(places, weights, length, i, f)) continue;
+      const form = strip.forms[f]!;
+      const rx = form.railX;
+      const ry = form.railY;
+      const w = range[1]! - range[0]!;
+      const h = range[3]! - range[2]!;
+      const keepMost = effort.walked;
+      let count = 0;
+      const sample = (sx: number, sy: number): void => {
+        const px = onRail(rx, sx, range[0]!, range[1]!);
+        const py = onRail(ry, sy, range[2]!, range[3]!);
+        if (!(px === px && py === py)) return;
+        const bound = count < keepMost ? Infinity : topCost[keepMost - 1]!;
+        const c = kernel.coarse(px, py, bound);
+        if (c < bound) count = Math.min(keep(Math.min(count, keepMost - 1), px, py, c), keepMost);
+      };
+      for (let k = 0; k < effort.wide; k++)
+        sample(range[0]! + random.next() * w, range[2]! + random.next() * h);
+      const reach = strip.scale * tuneMove.reach;
+      const ox = cx - (form.box[0] + form.box[2]) / 2;
+      const oy = cy - (form.box[1] + form.box[3]) / 2;
+      if (f === places.form[i]) sample(places.x[i]!, places.y[i]!);
+      for (let k = 0; k < effort.near; k++) {
+        const r = reach * random.next();
+        const t = random.next() * 2 * Math.PI;
+        sample(ox + r * Math.cos(t), oy + r * Math.sin(t));
+      }
+      let bestX = 0;
+      let bestY = 0;
+      let bestCost = Infinity;
+      for (let k = 0; k < count; k++) {
+        x = topX[k]!;
+        y = topY[k]!;
+        cost = topCost[k]!;
+        walk(strip.scale * tuneMove.step, rx, ry);
+        if (cost < bestCost) {
+          bestCost = cost;
+          bestX = x;
+          bestY = y;
+        }
+      }
+      // The coarse table errs by a few parts in a hundred: a form that is clearly dearer is not worth polishing.
+      if (bestCost > found.cost * 1.25 || bestCost === Infinity) continue;
+      x = bestX;
+      y = bestY;
+      polish(rx, ry);
+      if (cost < found.cost) {
+        found.x = x;
+        found.y = y;
+        found.form = f;
+        found.cost = cost;
+        better = true;
+      }
+    }
+    return better;
+  }
+
+  function scatter(places: Places, weights: Float64Array, length: number, i: number, found: Found): boolean {
+    const forms = strip.itemForms[i]!;
+    const first = random.below(forms.length);
+    for (let k = 0; k < forms.length; k++) {
+      const f = forms[(first + k) % forms.length]!;
+      if (!kernel.gather(places, weights, length, i, f)) continue;
+      const form = strip.forms[f]!;
+      const px = onRail(
+        form.railX,
+        range[0]! + random.next() * (range[1]! - range[0]!),
+        range[0]!,
+        range[1]!,
+      );
+      const py = onRail(
+        form.railY,
+        range[2]! + random.next() * (range[3]! - range[2]!),
+        range[2]!,
+        range[3]!,
+      );
+      if (!(px === px && py === py)) continue;
+      found.x = px;
+      found.y = py;
+      found.form = f;
+      found.cost = Infinity;
+      return true;
+    }
+    return false;
+  }
+
+  return { seek, scatter };
+}

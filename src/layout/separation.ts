@@ -1,0 +1,201 @@
+import type { Places } from './place-kernel.ts';
+import { pairDepth, placeKernel } from './place-kernel.ts';
+import type { Found, MoveEffort } from './move.ts';
+import { EFFORT, mover, onRail } from './move.ts';
+import type { Random } from './random.ts';
+import type { Strip } from './strip.ts';
+
+export function emptyPlaces(n: number): Places {
+  return { x: new Float64Array(n), y: new Float64Array(n), form: new Int32Array(n) };
+}
+
+export function copyPlaces(from: Places, to: Places): void {
+  to.x.set(from.x);
+  to.y.set(from.y);
+  to.form.set(from.form);
+}
+
+/** Guided removal of overlap at one fixed length: pairs that stay in conflict grow dearer until something gives. */
+export interface Separation {
+  readonly places: Places;
+  readonly length: () => number;
+  /** Sets the length and pulls every piece inside it; weights fall back to one. */
+  readonly start: (length: number, keepWeights?: boolean) => void;
+  /** Recomputes every pair after `places` was changed from outside. */
+  readonly refresh: () => void;
+  /** One sweep over the pieces in conflict; returns the sum of overlap left (0: free). */
+  readonly sweep: (effort?: MoveEffort) => number;
+  readonly total: () => number;
+  /** Grows weights of pairs in conflict, lets the others relax. */
+  readonly reweigh: () => void;
+  /** Puts item i where it meets nothing within the length given; false where no such place was found. */
+  readonly seat: (i: number, within: number) => boolean;
+  readonly scatter: (i: number) => boolean;
+  readonly overlapOf: (i: number) => number;
+  readonly measured: () => number;
+  readonly depth: Float64Array;
+  readonly weights: Float64Array;
+}
+
+/** A first seat is looked for harder than a move is. */
+const SEAT: MoveEffort = { wide: 150, near: 0, walked: 4 };
+
+/** Free by at least this share of the mean piece size: above rounding, far below a thread. */
+export const CLEAR = 1e-7;
+
+export const tune = { grow: 0.3, growMax: 1.0, decay: 0.98, sizePower: 1 };
+
+export function separation(strip: Strip, random: Random): Separation {
+  const n = strip.itemShape.length;
+  const clear = strip.scale * CLEAR;
+  const kernel = placeKernel(strip, clear * 2);
+  const move = mover(strip, kernel, random);
+  const places = emptyPlaces(n);
+  const depth = new Float64Array(n * n);
+  const base = new Float64Array(n * n);
+  const weights = new Float64Array(n * n);
+  const order = new Int32Array(n);
+  const found: Found = { x: 0, y: 0, form: 0, cost: 0 };
+  let length = 0;
+  let total = 0;
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j < n; j++) {
+      const a = strip.area[strip.itemShape[i]!]! * strip.area[strip.itemShape[j]!]!;
+      base[i * n + j] = Math.pow(Math.sqrt(a) / (strip.scale * strip.scale), tune.sizePower);
+    }
+  }
+
+  // A pair within the smaller of the two clearances is free: the larger one is only what moves aim for.
+  const measure = (i: number, j: number): number => {
+    const d = pairDepth(strip, places, i, j, clear * 2);
+    return d > clear * 1.5 ? d : 0;
+  };
+
+  function refresh(): void {
+    total = 0;
+    for (let i = 0; i < n; i++) {
+      for (let j = i + 1; j < n; j++) {
+        const d = measure(i, j);
+        depth[i * n + j] = depth[j * n + i] = d;
+        total += d * base[i * n + j]!;
+      }
+    }
+  }
+
+  function refreshItem(i: number): void {
+    for (let j = 0; j < n; j++) {
+      if (j === i) continue;
+      const d = measure(i, j);
+      total += (d - depth[i * n + j]!) * base[i * n + j]!;
+      depth[i * n + j] = depth[j * n + i] = d;
+    }
+  }
+
+  function costOf(i: number): number {
+    let c = 0;
+    for (let j = 0; j < n; j++) c += weights[i * n + j]! * depth[i * n + j]!;
+    return c;
+  }
+
+  function start(to: number, keepWeights = false): void {
+    length = to;
+    if (!keepWeights) weights.set(base);
+    for (let i = 0; i < n; i++) {
+      if (strip.pinned[i]) continue;
+      let form = strip.forms[places.form[i]!]!;
+      if (form.box[2] - form.box[0] > length) {
+        // Too long for the strip as it lies: another turn of it is not.
+        const other = strip.itemForms[i]!.find(
+          (f) => strip.forms[f]!.box[2] - strip.forms[f]!.box[0] <= length,
+        );
+        if (other === undefined) continue;
+        places.form[i] = other;
+        form = strip.forms[other]!;
+      }
+      const x = onRail(form.railX, places.x[i]!, -form.box[0], length - form.box[2]);
+      const y = onRail(form.railY, places.y[i]!, form.low, form.high);
+      if (x === x && y === y) {
+        places.x[i] = x;
+        places.y[i] = y;
+      } else scatter(i);
+    }
+    refresh();
+  }
+
+  function sweep(effort: MoveEffort = EFFORT): number {
+    let m = 0;
+    for (let i = 0; i < n; i++) if (!strip.pinned[i] && costOf(i) > 0) order[m++] = i;
+    for (let k = m - 1; k > 0; k--) {
+      const r = random.below(k + 1);
+      const t = order[k]!;
+      order[k] = order[r]!;
+      order[r] = t;
+    }
+    for (let k = 0; k < m; k++) {
+      const i = order[k]!;
+      const now = costOf(i);
+      if (now <= 0) continue;
+      found.cost = now;
+      if (move.seek(places, weights, length, i, effort, found)) {
+        places.x[i] = found.x;
+        places.y[i] = found.y;
+        places.form[i] = found.form;
+        refreshItem(i);
+      }
+    }
+    // Running sums drift; the end of a sweep is the place to be exact.
+    total = 0;
+    for (let i = 0; i < n; i++) for (let j = i + 1; j < n; j++) total += depth[i * n + j]! * base[i * n + j]!;
+    return total;
+  }
+
+  function reweigh(): void {
+    let most = 0;
+    for (let p = 0; p < n * n; p++) most = Math.max(most, depth[p]! * base[p]!);
+    for (let p = 0; p < n * n; p++) {
+      if (depth[p]! > 0)
+        weights[p] =
+          weights[p]! * (1 + tune.grow + (tune.growMax - tune.grow) * ((depth[p]! * base[p]!) / most));
+      else weights[p] = Math.max(base[p]!, weights[p]! * tune.decay);
+    }
+  }
+
+  function seat(i: number, within: number): boolean {
+    found.cost = Infinity;
+    if (!move.seek(places, base, within, i, SEAT, found) || found.cost > 0) return false;
+    places.x[i] = found.x;
+    places.y[i] = found.y;
+    places.form[i] = found.form;
+    return true;
+  }
+
+  function scatter(i: number): boolean {
+    if (!move.scatter(places, weights, length, i, found)) return false;
+    places.x[i] = found.x;
+    places.y[i] = found.y;
+    places.form[i] = found.form;
+    return true;
+  }
+
+  const overlapOf = (i: number): number => {
+    let c = 0;
+    for (let j = 0; j < n; j++) c += base[i * n + j]! * depth[i * n + j]!;
+    return c;
+  };
+
+  return {
+    places,
+    length: () => length,
+    start,
+    refresh,
+    sweep,
+    total: () => total,
+    reweigh,
+    seat,
+    scatter,
+    overlapOf,
+    measured: kernel.measured,
+    depth,
+    weights,
+  };
+}

@@ -1,0 +1,340 @@
+import { escape, ESCAPES } from './escape.ts';
+import type { Places } from './place-kernel.ts';
+import { seeded } from './random.ts';
+import { CLEAR, copyPlaces, emptyPlaces, separation } from './separation.ts';
+import { squeezeOnce } from './squeeze.ts';
+import type { Strip } from './strip.ts';
+
+/** A layout with its length. `overlap` is 0 for one that may be cut. */
+export interface Kept {
+  readonly places: Places;
+  readonly length: number;
+  readonly overlap: number;
+}
+
+export const plan = {
+  shrinkMost: 0.05,
+  shrinkLeast: 0.003,
+  patience: 80,
+  strikes: 2,
+  compressFrom: 0.8,
+  compressMost: 0.002,
+  compressLeast: 0.0001,
+  compressPatience: 40,
+  compressStrikes: 1,
+  pool: 24,
+  trust: 0.2,
+  press: 4,
+  fromBest: 0.3,
+};
+
+/** Everything that changes in a search, as plain data: a search continues from it exactly where it stood. */
+export interface SavedSearch {
+  readonly random: readonly number[];
+  readonly length: number;
+  readonly places: SavedPlaces;
+  readonly weights: readonly number[];
+  readonly best: SavedKept | null;
+  readonly pool: readonly SavedKept[];
+  readonly least: SavedPlaces;
+  readonly numbers: Readonly<Progress>;
+  readonly gains: readonly number[];
+}
+interface SavedPlaces {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly form: readonly number[];
+}
+interface SavedKept {
+  readonly places: SavedPlaces;
+  readonly length: number;
+  readonly overlap: number;
+}
+interface Progress {
+  leastTotal: number;
+  strikeTotal: number;
+  since: number;
+  strikes: number;
+  compressing: number;
+  escape: number;
+  /** Share of the length taken off next: large while it goes easily. */
+  shrink: number;
+}
+
+export interface StripSearch {
+  /** One sweep. `share` (0..1) is how much of the budget is used: its last fifth compresses. True when the best grew better. */
+  readonly step: (share: number) => boolean;
+  readonly best: () => Kept | null;
+  /** No shorter layout exists: pins or a single piece fix the length. */
+  readonly done: () => boolean;
+  /** Takes a better layout found elsewhere; the next attempt starts from it. */
+  readonly adopt: (kept: Kept) => void;
+  readonly save: () => SavedSearch;
+  readonly measured: () => number;
+  readonly log: string[];
+}
+
+const clone = (p: Places): Places => ({ x: p.x.slice(), y: p.y.slice(), form: p.form.slice() });
+const plainPlaces = (p: Places): SavedPlaces => ({ x: [...p.x], y: [...p.y], form: [...p.form] });
+const typedPlaces = (p: SavedPlaces): Places => ({
+  x: Float64Array.from(p.x),
+  y: Float64Array.from(p.y),
+  form: Int32Array.from(p.form),
+});
+
+/** Length a layout reaches. */
+export function reach(strip: Strip, places: Places): number {
+  let most = 0;
+  for (let i = 0; i < strip.itemShape.length; i++) {
+    if (!strip.obstacle[i]) most = Math.max(most, places.x[i]! + strip.forms[places.form[i]!]!.box[2]);
+  }
+  return most;
+}
+
+/** No layout is shorter: area, the widest piece, the pins. */
+export function leastLength(strip: Strip): number {
+  let least = strip.total / strip.width;
+  strip.itemShape.forEach((_, i) => {
+    if (strip.obstacle[i]) return;
+    const pin = strip.pinned[i];
+    if (pin) least = Math.max(least, pin.x + strip.forms[strip.itemForms[i]![0]!]!.box[2]);
+    else
+      least = Math.max(
+        least,
+        Math.min(...strip.itemForms[i]!.map((f) => strip.forms[f]!.box[2] - strip.forms[f]!.box[0])),
+      );
+  });
+  return least;
+}
+
+export function stripSearch(strip: Strip, from: number | SavedSearch): StripSearch {
+  const saved = typeof from === 'number' ? null : from;
+  const random = seeded(saved ? saved.random : (from as number));
+  const sep = separation(strip, random);
+  const n = strip.itemShape.length;
+  const bound = leastLength(strip);
+  const log: string[] = [];
+  let best: Kept | null = null;
+  let pool: Kept[] = [];
+  const least = emptyPlaces(n);
+  let now: Progress = {
+    leastTotal: Infinity,
+    strikeTotal: Infinity,
+    since: 0,
+    strikes: 0,
+    compressing: 0,
+    escape: -1,
+    shrink: plan.shrinkMost,
+  };
+  // What each escape has gained lately: successes count most, near misses a little.
+  const gains = new Float64Array(ESCAPES.length).fill(1);
+
+  if (saved) {
+    const kept = (k: SavedKept): Kept => ({ ...k, places: typedPlaces(k.places) });
+    copyPlaces(typedPlaces(saved.places), sep.places);
+    if (saved.length > 0) sep.start(saved.length);
+    copyPlaces(typedPlaces(saved.places), sep.places);
+    sep.weights.set(saved.weights);
+    sep.refresh();
+    best = saved.best && kept(saved.best);
+    pool = saved.pool.map(kept);
+    copyPlaces(typedPlaces(saved.least), least);
+    now = { ...saved.numbers };
+    gains.set(saved.gains);
+  }
+
+  function begin(length: number): void {
+    sep.start(Math.min(strip.most, length));
+    now.leastTotal = Infinity;
+    now.strikeTotal = Infinity;
+    now.since = 0;
+    now.strikes = 0;
+  }
+
+  /** One piece after another, large ones first, each to a free place in the strip so far or at its end: a lay in the first moment. */
+  function first(): void {
+    const far = 1e3 * (bound + strip.width);
+    strip.itemShape.forEach((_, i) => {
+      sep.places.form[i] = strip.itemForms[i]![0]!;
+      sep.places.x[i] = strip.pinned[i]?.x ?? far;
+      sep.places.y[i] = strip.pinned[i]?.y ?? 0;
+    });
+    const order = strip.itemShape
+      .map((_, i) => i)
+      .filter((i) => !strip.pinned[i])
+      .sort((a, b) => strip.area[strip.itemShape[b]!]! - strip.area[strip.itemShape[a]!]! || a - b);
+    let length = bound;
+    for (const i of order) {
+      let widest = 0;
+      for (const f of strip.itemForms[i]!)
+        widest = Math.max(widest, strip.forms[f]!.box[2] - strip.forms[f]!.box[0]);
+      let seated = false;
+      // Stripes may want up to a repeat more than the piece itself; flaws may spoil some places at the end.
+      for (let k = 0; k < 24 && !seated; k++) {
+        seated = sep.seat(i, Math.min(length, strip.most));
+        if (!seated && length < strip.most) length += widest * (k < 4 ? 0.35 : 1);
+        else if (!seated) break;
+      }
+      if (!seated) sep.scatter(i);
+    }
+    sep.start(Math.min(length, strip.most));
+    if (sep.total() > 0) return begin(length);
+    best = { places: clone(sep.places), length: reach(strip, sep.places), overlap: 0 };
+    press();
+    nextExplore();
+  }
+
+  /** Presses the layout in `sep` to its local shortest length; keeps it when free and better than the best. */
+  function press(): boolean {
+    let length = sep.length();
+    let better = false;
+    let trust = plan.trust * strip.scale;
+    for (let k = 0; k < plan.press; k++) {
+      const to = squeezeOnce(strip, sep.places, length, trust, strip.scale * CLEAR * 1.2);
+      if (!(to === to) || (best && to > best.length * 1.01)) break;
+      sep.refresh();
+      if (sep.total() > 0) trust *= 0.5;
+      else {
+        const real = reach(strip, sep.places);
+        const gain = (best ? best.length : Infinity) - real;
+        if (gain > strip.scale * 1e-5 && real <= strip.most) {
+          best = { places: clone(sep.places), length: real, overlap: 0 };
+          better = true;
+        }
+        if (length - to < strip.scale * 1e-3) break;
+      }
+      length = to;
+    }
+    return better;
+  }
+
+  function nextExplore(): void {
+    copyPlaces(best!.places, sep.places);
+    now.escape = -1;
+    begin(Math.max(bound, best!.length * (1 - now.shrink)));
+  }
+
+  /** From the best: all that is right of a random cut moves left by the difference. */
+  function nextCompress(share: number): void {
+    const k = Math.min(1, Math.max(0, (share - plan.compressFrom) / (1 - plan.compressFrom)));
+    const shrink = plan.compressMost * Math.pow(plan.compressLeast / plan.compressMost, k);
+    copyPlaces(best!.places, sep.places);
+    const to = Math.max(bound, best!.length * (1 - shrink));
+    const cut = random.next() * to;
+    for (let i = 0; i < n; i++) {
+      if (strip.pinned[i]) continue;
+      const form = strip.forms[sep.places.form[i]!]!;
+      if (!form.railX && sep.places.x[i]! + (form.box[0] + form.box[2]) / 2 > cut)
+        sep.places.x[i] = sep.places.x[i]! - (best!.length - to);
+    }
+    begin(to);
+  }
+
+  function failed(): void {
+    const length = sep.length();
+    if (now.escape >= 0)
+      gains[now.escape] = gains[now.escape]! * 0.9 + 0.1 * Math.min(1, (strip.scale * 0.05) / now.leastTotal);
+    pool.push({ places: clone(least), length, overlap: now.leastTotal });
+    pool.sort((a, b) => a.overlap - b.overlap);
+    if (pool.length > plan.pool) pool.pop();
+    // Half-normal pick: good ones often, poor ones sometimes.
+    const g = Math.abs(Math.sqrt(-2 * Math.log(1 - random.next())) * Math.cos(2 * Math.PI * random.next()));
+    const pick =
+      best && random.next() < plan.fromBest
+        ? best
+        : pool[Math.min(pool.length - 1, Math.floor(g * 0.25 * pool.length))]!;
+    copyPlaces(pick.places, sep.places);
+    let sum = 0;
+    for (const v of gains) sum += v + 0.1;
+    let at = random.next() * sum;
+    now.escape = 0;
+    while (now.escape < ESCAPES.length - 1 && at >= gains[now.escape]! + 0.1)
+      at -= gains[now.escape++]! + 0.1;
+    escape(strip, sep, random, ESCAPES[now.escape]!);
+    begin(length);
+  }
+
+  function improved(share: number): true {
+    log.push(
+      `${best!.length.toFixed(4)} by ${now.compressing ? 'compress' : (ESCAPES[now.escape] ?? 'shrink')}`,
+    );
+    if (now.escape >= 0) gains[now.escape] = gains[now.escape]! + 1;
+    pool = [];
+    if (now.compressing) nextCompress(share);
+    else nextExplore();
+    return true;
+  }
+
+  function step(share: number): boolean {
+    if (n === 0) return false;
+    if (sep.length() === 0) {
+      first();
+      return best !== null;
+    }
+    if (!now.compressing && share >= plan.compressFrom && best) {
+      now.compressing = 1;
+      nextCompress(share);
+    } else if (now.compressing && share < plan.compressFrom) now.compressing = 0;
+    const total = sep.total() === 0 ? 0 : sep.sweep();
+    if (total === 0) {
+      const length = reach(strip, sep.places);
+      if (!best || length < best.length) best = { places: clone(sep.places), length, overlap: 0 };
+      press();
+      return improved(share);
+    }
+    if (total < now.leastTotal * 0.98) now.since = 0;
+    else now.since++;
+    if (total < now.leastTotal) {
+      now.leastTotal = total;
+      copyPlaces(sep.places, least);
+    }
+    sep.reweigh();
+    if (now.since <= (now.compressing ? plan.compressPatience : plan.patience)) return false;
+    now.since = 0;
+    now.strikes = now.leastTotal < now.strikeTotal * 0.98 ? 1 : now.strikes + 1;
+    now.strikeTotal = Math.min(now.strikeTotal, now.leastTotal);
+    copyPlaces(least, sep.places);
+    sep.refresh();
+    // A near miss may still be a shorter lay than the best: all pieces at once may find the room that one at a time cannot.
+    if (best && now.leastTotal < strip.scale * 0.5) {
+      if (press()) return improved(share);
+      copyPlaces(least, sep.places);
+      sep.refresh();
+    }
+    if (now.strikes < (now.compressing ? plan.compressStrikes : plan.strikes)) return false;
+    if (!best) begin(sep.length() * 1.08);
+    else if (now.compressing) nextCompress(share);
+    else if (now.shrink > plan.shrinkLeast) {
+      now.shrink = Math.max(plan.shrinkLeast, now.shrink * 0.4);
+      nextExplore();
+    } else failed();
+    return false;
+  }
+
+  function adopt(kept: Kept): void {
+    if (best && kept.length >= best.length) return;
+    best = { ...kept, places: clone(kept.places) };
+    pool = [];
+    if (!now.compressing) nextExplore();
+  }
+
+  return {
+    step,
+    best: () => best,
+    done: () => best !== null && best.length <= bound * (1 + 1e-9),
+    adopt,
+    save: () => ({
+      random: random.state(),
+      length: sep.length(),
+      places: plainPlaces(sep.places),
+      weights: [...sep.weights],
+      best: best && { ...best, places: plainPlaces(best.places) },
+      pool: pool.map((k) => ({ ...k, places: plainPlaces(k.places) })),
+      least: plainPlaces(least),
+      numbers: { ...now },
+      gains: [...gains],
+    }),
+    measured: sep.measured,
+    log,
+  };
+}

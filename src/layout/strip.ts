@@ -1,0 +1,220 @@
+import type { Flat } from './convex-parts.ts';
+import { convexParts, flatArea, flatBox, tidyFlat } from './convex-parts.ts';
+import type { DepthFields } from './depth-field.ts';
+import { depthFields } from './depth-field.ts';
+import { noFit } from './no-fit.ts';
+import type { NoFit } from './no-fit.ts';
+
+/** Where a coordinate may stand: at + k · step for whole k; step 0 means only at `at`. */
+export interface Rail {
+  readonly at: number;
+  readonly step: number;
+}
+
+/** One way a shape may lie: mirrored (x → −x) first if asked, then turned. */
+export interface Turn {
+  /** Degrees, counter-clockwise. */
+  readonly angle: number;
+  readonly mirrored?: boolean;
+  /** Limits on the placed reference point, for stripes and folds. */
+  readonly railX?: Rail;
+  readonly railY?: Rail;
+  /** The part of the width it must stay in (0 … width where absent): the doubled or the single part of folded cloth. */
+  readonly lane?: readonly [number, number];
+}
+
+/** A shape to place `count` times. x runs along the strip, y across it. */
+export interface StripShape {
+  readonly outline: Flat;
+  readonly count: number;
+  readonly turns: readonly Turn[];
+  /** Stays exactly here (turn 0): a pinned piece, a flaw, a used area. Only with count 1. */
+  readonly pinned?: { readonly x: number; readonly y: number };
+  /** A pinned shape that does not lengthen the lay: a flaw. */
+  readonly obstacle?: boolean;
+}
+
+export interface StripJob {
+  /** Usable width: 0 ≤ y ≤ width. */
+  readonly width: number;
+  readonly shapes: readonly StripShape[];
+  /** The strip's end, where cloth is given. */
+  readonly most?: number;
+}
+
+/** One shape in one turn. */
+export interface Form {
+  readonly shape: number;
+  readonly turn: number;
+  readonly outline: Flat;
+  readonly box: readonly [number, number, number, number];
+  readonly railX: Rail | null;
+  readonly railY: Rail | null;
+  /** Range of the reference point across the strip. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A job made ready: forms, items and the depth fields of every pair of forms. Plain data and typed arrays only. */
+export interface Strip {
+  readonly width: number;
+  readonly most: number;
+  readonly forms: readonly Form[];
+  /** Shape of each item, in order of shapes. */
+  readonly itemShape: readonly number[];
+  readonly itemForms: readonly (readonly number[])[];
+  readonly pinned: readonly ({ readonly x: number; readonly y: number } | null)[];
+  readonly obstacle: readonly boolean[];
+  /** Field of (fixed form · F + moving form), −1 where both never move; and 1, or −1 where the field is to be read point-reflected. */
+  readonly pairField: Int32Array;
+  readonly pairSign: Int8Array;
+  readonly fields: DepthFields;
+  /** The form turned by half, of the same shape: itself where it is its own, −1 where there is none. */
+  readonly opposite: readonly number[];
+  /** Of one copy of each shape, in square units. */
+  readonly area: readonly number[];
+  /** Mean piece size (root of area): the scale of every tolerance. */
+  readonly scale: number;
+  /** Area of all that is to be placed (obstacles left out). */
+  readonly total: number;
+}
+
+/** The outline in a turn, about its own origin. */
+export function turned(p: Flat, turn: Turn): Flat {
+  const quarter = ((turn.angle % 360) + 360) % 360;
+  // Quarter turns are exact, so that rectangles stay rectangles.
+  const exact = [0, 90, 180, 270].indexOf(quarter);
+  const c = exact >= 0 ? [1, 0, -1, 0][exact]! : Math.cos((quarter * Math.PI) / 180);
+  const s = exact >= 0 ? [0, 1, 0, -1][exact]! : Math.sin((quarter * Math.PI) / 180);
+  const f = turn.mirrored ? -1 : 1;
+  const out = new Float64Array(p.length);
+  for (let i = 0; i < p.length; i += 2) {
+    // A mirrored outline runs the other way round; it is written backwards so that it stays counter-clockwise.
+    const o = turn.mirrored ? p.length - 2 - i : i;
+    const x = f * p[i]!;
+    const y = p[i + 1]!;
+    out[o] = c * x - s * y;
+    out[o + 1] = s * x + c * y;
+  }
+  return out;
+}
+
+function sameUpToShift(a: Form, b: Form, slack: number): boolean {
+  if (a.outline.length !== b.outline.length) return false;
+  const n = a.outline.length;
+  for (let start = 0; start < n; start += 2) {
+    let same = true;
+    for (let i = 0; same && i < n; i += 2) {
+      const k = (i + start) % n;
+      same =
+        Math.abs(a.outline[i]! - a.box[0] - (b.outline[k]! - b.box[0])) <= slack &&
+        Math.abs(a.outline[i + 1]! - a.box[1] - (b.outline[k + 1]! - b.box[1])) <= slack;
+    }
+    if (same) return true;
+  }
+  return false;
+}
+
+/** Makes a job ready to search: all pairs' no-fit regions, computed once (reflections shared). */
+export function readyStrip(job: StripJob): Strip {
+  const areas = job.shapes.map((s) => Math.abs(flatArea(s.outline)));
+  const movable = job.shapes.filter((s) => !s.obstacle);
+  const total = job.shapes.reduce((sum, s, i) => sum + (s.obstacle ? 0 : areas[i]! * s.count), 0);
+  const items = Math.max(
+    1,
+    movable.reduce((n, s) => n + s.count, 0),
+  );
+  const scale = Math.sqrt(total / items) || 1;
+  const forms: Form[] = [];
+  const formsOf: number[][] = [];
+  const fixed: boolean[] = [];
+  job.shapes.forEach((shape, s) => {
+    const tidy = tidyFlat(shape.outline, scale * 1e-9);
+    const own: number[] = [];
+    (shape.pinned ? shape.turns.slice(0, 1) : shape.turns).forEach((turn, t) => {
+      const outline = turned(tidy, turn);
+      const box = flatBox(outline);
+      const lane = turn.lane ?? [0, job.width];
+      const form: Form = {
+        shape: s,
+        turn: t,
+        outline,
+        box,
+        low: lane[0] - box[1],
+        // A piece exactly as high as the strip must not be lost to rounding.
+        high:
+          Math.abs(lane[1] - box[3] - lane[0] + box[1]) <= scale * 1e-9 ? lane[0] - box[1] : lane[1] - box[3],
+        railX: turn.railX ?? null,
+        railY: turn.railY ?? null,
+      };
+      const twin = own.some((o) => {
+        const f = forms[o]!;
+        return (
+          !form.railX &&
+          !form.railY &&
+          !f.railX &&
+          !f.railY &&
+          form.low + box[1] === f.low + f.box[1] &&
+          sameUpToShift(f, form, scale * 1e-9)
+        );
+      });
+      if (twin) return;
+      own.push(forms.length);
+      fixed.push(shape.pinned !== undefined);
+      forms.push(form);
+    });
+    formsOf.push(own);
+  });
+  const F = forms.length;
+  const parts = forms.map((f) => convexParts(f.outline));
+  const opposite = forms.map((f) => {
+    const turn = job.shapes[f.shape]!.turns[f.turn]!;
+    return forms.findIndex((g) => {
+      const other = job.shapes[g.shape]!.turns[g.turn]!;
+      return (
+        g.shape === f.shape &&
+        Boolean(other.mirrored) === Boolean(turn.mirrored) &&
+        (((other.angle - turn.angle) % 360) + 360) % 360 === 180
+      );
+    });
+  });
+  const pairField = new Int32Array(F * F).fill(-1);
+  const pairSign = new Int8Array(F * F).fill(1);
+  const regions: NoFit[] = [];
+  for (let a = 0; a < F; a++) {
+    for (let b = 0; b < F; b++) {
+      if (pairField[a * F + b]! >= 0 || (fixed[a] && fixed[b])) continue;
+      const k = regions.length;
+      regions.push(noFit(parts[a]!, parts[b]!));
+      const set = (u: number, v: number, sign: number): void => {
+        if (u < 0 || v < 0 || pairField[u * F + v]! >= 0) return;
+        pairField[u * F + v] = k;
+        pairSign[u * F + v] = sign;
+      };
+      set(a, b, 1);
+      set(b, a, -1);
+      set(opposite[a]!, opposite[b]!, -1);
+      set(opposite[b]!, opposite[a]!, 1);
+    }
+  }
+  const itemShape = job.shapes.flatMap((s, i) => Array.from({ length: s.count }, () => i));
+  return {
+    width: job.width,
+    most: job.most ?? Infinity,
+    forms,
+    itemShape,
+    itemForms: itemShape.map((s) => {
+      const fit = formsOf[s]!.filter((f) => forms[f]!.low <= forms[f]!.high);
+      return fit.length ? fit : formsOf[s]!;
+    }),
+    pinned: itemShape.map((s) => job.shapes[s]!.pinned ?? null),
+    obstacle: itemShape.map((s) => job.shapes[s]!.obstacle === true),
+    pairField,
+    pairSign,
+    fields: depthFields(regions),
+    opposite,
+    area: areas,
+    scale,
+    total,
+  };
+}
