@@ -3,6 +3,7 @@ import {
   CURVE_MM,
   cubicCount,
   lengthAtPlace,
+  lengthRuler,
   lerp,
   linePath,
   monotone,
@@ -112,9 +113,10 @@ export function blendEdge(edge: Edge<'nest'>, sizes: EdgeSizes): BlendedEdge {
   const knotX = xs.filter((_, i) => kept[i]);
   const knotZ = all.filter((_, i) => kept[i]);
   const field = monotone(knotX, knotZ);
+  const along = lengthRuler(ruler);
 
   const to = (cubic: number, t: number, later: boolean): { point: Point; velocity: Point } => {
-    const x = lengthAtPlace(ruler, { cubic, t });
+    const x = along(cubic, t);
     const size = field.value(x);
     const slope = field.slope(x);
     const { low, high } = sideOf(size, slope > 0 === later, count);

@@ -132,7 +132,7 @@ function chainLength(
   for (const { piece: id } of chain) {
     const piece = garment.pieces.find((p) => p.id === id);
     const own = moves.get(id);
-    if (piece && !drawn.has(id)) drawn.set(id, own ? reshapePiece(piece, own) : piece);
+    if (piece && !drawn.has(id)) drawn.set(id, own ? reshapePiece({ ...piece, lines: [] }, own) : piece);
   }
   return chain.reduce((sum, ref) => {
     const edge = drawn.get(ref.piece)?.edges.find((e) => e.id === ref.edge);

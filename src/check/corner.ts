@@ -1,7 +1,7 @@
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { edgeOf } from './parts.ts';
+import { edgeOf, pieceOf } from './parts.ts';
 
 const startTangent = (path: Path): Point => placeTangent(path, { cubic: 0, t: 0 });
 const endTangent = (path: Path): Point => placeTangent(path, { cubic: (path.length - 1) / 3 - 1, t: 1 });
@@ -94,14 +94,47 @@ function oneLine(garment: Garment, a: JointSide, b: JointSide): boolean {
   return [...chains(garment.seams, a.piece.id, p.id)].some((c) => other.has(c));
 }
 
+interface Looked {
+  readonly seams: readonly Seam[];
+  readonly a: DrawnPiece | undefined;
+  readonly b: DrawnPiece | undefined;
+  readonly joint: Joint | undefined;
+}
+
+/** Each end of each seam as last looked at: asked again and again while truing, new only where one of its two pieces is. */
+const looked = new WeakMap<Seam, Partial<Record<'start' | 'end', Looked>>>();
+
 /** Both ends of a seam where its two sides carry one line on; none where an edge is missing. */
 export function seamJoints(garment: Garment, seam: Seam): Joint[] {
-  return (['start', 'end'] as const).flatMap((end) => {
-    const a = chainSide(garment, seam.a, end);
-    const b = chainSide(garment, seam.b, end);
-    if (!a || !b || !oneLine(garment, a, b)) return [];
-    return [{ id: `${seam.id} ${end}`, seam: seam.id, a, b, off: a.angle + b.angle - 180 }];
-  });
+  let known = looked.get(seam);
+  if (!known) looked.set(seam, (known = {}));
+  const out: Joint[] = [];
+  for (const end of ['start', 'end'] as const) {
+    const a = endPiece(garment, seam.a, end);
+    const b = endPiece(garment, seam.b, end);
+    let at = known[end];
+    if (!at || at.a !== a || at.b !== b || at.seams !== garment.seams) {
+      known[end] = at = { seams: garment.seams, a, b, joint: jointAt(garment, seam, end) };
+    }
+    if (at.joint) out.push(at.joint);
+  }
+  return out;
+}
+
+const endPiece = (
+  garment: Garment,
+  chain: readonly EdgeRef[],
+  end: 'start' | 'end',
+): DrawnPiece | undefined => {
+  const ref = end === 'start' ? chain[0] : chain[chain.length - 1];
+  return ref && pieceOf(garment, ref.piece);
+};
+
+function jointAt(garment: Garment, seam: Seam, end: 'start' | 'end'): Joint | undefined {
+  const a = chainSide(garment, seam.a, end);
+  const b = chainSide(garment, seam.b, end);
+  if (!a || !b || !oneLine(garment, a, b)) return undefined;
+  return { id: `${seam.id} ${end}`, seam: seam.id, a, b, off: a.angle + b.angle - 180 };
 }
 
 /** The mouths of a piece's darts, folded: the line beside the first leg goes on beside the second. */

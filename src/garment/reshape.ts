@@ -4,6 +4,7 @@ import {
   cubicCount,
   distance,
   lengthAtPlace,
+  lengthRuler,
   linePath,
   monotone,
   pathEnd,
@@ -107,7 +108,13 @@ function moveEdge(edge: Edge<'one'>, start: Point, end: Point, inner: readonly K
   const knots = edgeKnots(start, end, inner);
   const { dx, dy } = componentFields(whole, knots);
   const breaks = knots.slice(1, -1).map((k) => placeAtShare(path, k.at));
-  const drawn = redrawPath(path, (cubic, t) => displaced(path, cubic, t, dx, dy), breaks, CURVE_MM);
+  const ruler = lengthRuler(path);
+  const drawn = redrawPath(
+    path,
+    (cubic, t) => displaced(path, cubic, t, ruler(cubic, t), dx, dy),
+    breaks,
+    CURVE_MM,
+  );
   const pinned = pinEnds(drawn.path, plus(pathStart(path), start), plus(pathEnd(path), end));
   const share = (at: number): number => shareAtPlace(pinned, drawn.place(placeAtShare(path, at)));
   return {
@@ -153,10 +160,10 @@ function displaced(
   path: Path,
   cubic: number,
   t: number,
+  x: number,
   dx: Monotone,
   dy: Monotone,
 ): { point: Point; velocity: Point } {
-  const x = lengthAtPlace(path, { cubic, t });
   const i = cubic * 3;
   const a = path[i]!;
   const b = path[i + 1]!;

@@ -21,3 +21,4 @@ export { pathIsStraight } from './straight.ts';
 export * from './parallel.ts';
 export * from './offset.ts';
 export type { CornerResult, CornerStyle } from './offset-corner.ts';
+export { lengthRuler } from './ruler.ts';

@@ -143,6 +143,7 @@ export const pathLength = (path: Path): number => cumulative(path)[cubicCount(pa
 
 /** Arc length from the start of the path to the place. */
 export function lengthAtPlace(path: Path, place: PathPlace): number {
+  if (place.t >= 1) return cumulative(path)[place.cubic]!;
   const before = place.cubic === 0 ? 0 : cumulative(path)[place.cubic - 1]!;
   return before + cubicLength(cubicOf(path, place.cubic), 0, place.t);
 }

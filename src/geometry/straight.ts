@@ -3,6 +3,15 @@ import type { Path } from './types.ts';
 
 /** Does the whole path run straight from its start to its end, whatever its number of cubics? Within what is stored: a slanted line kept to hundredths is still straight. */
 export function pathIsStraight(path: Path): boolean {
+  let straight = known.get(path);
+  if (straight === undefined) known.set(path, (straight = isStraight(path)));
+  return straight;
+}
+
+/** Paths are never mutated, so each is looked at once. */
+const known = new WeakMap<Path, boolean>();
+
+function isStraight(path: Path): boolean {
   const a = path[0]!;
   const d = path[path.length - 1]!;
   const x = d.x - a.x;
