@@ -95,6 +95,16 @@ describe('a cutting outline', () => {
     );
   });
 
+  it('mitres a corner inside of an edge as it does one between edges', () => {
+    const whole = offsetOutline([
+      { path: polylinePath([box[0]!, box[1]!, box[2]!]), width: 15, start: MITRE, end: MITRE },
+      { path: polylinePath([box[2]!, box[3]!, box[0]!]), width: 15, start: MITRE, end: MITRE },
+    ]);
+    expect(ringArea(whole.outline)).toBeCloseTo(230 * 330, 6);
+    expect(whole.sides).toHaveLength(2);
+    expect(whole.corners).toEqual(['mitre', 'mitre']);
+  });
+
   it('cuts a needle off at its limit', () => {
     const needle = [
       { x: 0, y: 0 },

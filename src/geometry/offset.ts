@@ -3,7 +3,10 @@ import { pathsRing } from './flatten.ts';
 import { mitreCorner, shapedCorner } from './offset-corner.ts';
 import type { Corner, CornerResult, CornerSide, CornerStyle } from './offset-corner.ts';
 import { pathParallel } from './parallel.ts';
-import { pathReverse } from './path.ts';
+import { cubicCount } from './cubic.ts';
+import { pathJoin, pathReverse } from './path.ts';
+import { placeTangent } from './place.ts';
+import { angleBetween } from './vector.ts';
 import { ringsFilled } from './region.ts';
 import { selfIntersections } from './self-cross.ts';
 import { FLATTEN_MM } from './tolerance.ts';
@@ -34,7 +37,44 @@ export interface OffsetOutline {
  * (a deep hem is turned up over the side seam, not the other way round), and the side before where they are equal.
  * A shape that cannot be made within reach becomes a mitre; `corners` says so.
  */
-export function offsetOutline(sides: readonly OffsetSide[]): OffsetOutline {
+export function offsetOutline(given: readonly OffsetSide[]): OffsetOutline {
+  const runs = given.flatMap((side, of) => smoothRuns(side).map((run) => ({ ...run, of })));
+  const made = offsetRuns(runs);
+  // Runs that were one side go together again; its corner is that of its last run.
+  const sides: Path[] = [];
+  const corners: CornerResult[] = [];
+  given.forEach((_, of) => {
+    const own = runs.flatMap((run, i) => (run.of === of ? [i] : []));
+    sides.push(pathJoin(own.map((i) => made.sides[i]!)));
+    corners.push(made.corners[own[own.length - 1]!]!);
+  });
+  return { ...made, sides, corners };
+}
+
+/** Tangents that differ by more than this (radians) at a joint make a corner of it: at 15 mm the parallel would gape by CURVE_MM / 3. */
+const CORNER_TURN = 1e-3;
+const MITRE: CornerStyle = { kind: 'mitre' };
+
+/** The side cut at the corners inside of its path; those are mitred. */
+function smoothRuns(side: OffsetSide): OffsetSide[] {
+  const { path } = side;
+  const cuts = [0];
+  for (let i = 1; i < cubicCount(path); i++) {
+    const before = placeTangent(path, { cubic: i - 1, t: 1 });
+    const after = placeTangent(path, { cubic: i, t: 0 });
+    if (Math.abs(angleBetween(before, after)) > CORNER_TURN) cuts.push(i);
+  }
+  if (cuts.length === 1) return [side];
+  cuts.push(cubicCount(path));
+  return cuts.slice(1).map((to, i) => ({
+    path: path.slice(3 * cuts[i]!, 3 * to + 1),
+    width: side.width,
+    start: i === 0 ? side.start : MITRE,
+    end: i === cuts.length - 2 ? side.end : MITRE,
+  }));
+}
+
+function offsetRuns(sides: readonly OffsetSide[]): OffsetOutline {
   const n = sides.length;
   const cuts = sides.map((s) => pathParallel(s.path, s.width));
   const corners: CornerResult[] = [];

@@ -1,5 +1,14 @@
 import type { Dart, DrawnPiece, Edge, EdgeId, EdgeKind, Seam } from '../garment/index.ts';
-import { angleBetween, cubicCount, offsetOutline, placeTangent } from '../geometry/index.ts';
+import {
+  SAME_MM,
+  angleBetween,
+  cubicCount,
+  distance,
+  offsetOutline,
+  pathEnd,
+  pathStart,
+  placeTangent,
+} from '../geometry/index.ts';
 import type { CornerStyle, OffsetSide, Path, Ring } from '../geometry/index.ts';
 import { dartCap } from './dart-cap.ts';
 
@@ -92,6 +101,11 @@ function partsOf(piece: DrawnPiece, order: (edge: EdgeId) => number | undefined)
     const dart = dartAt(i);
     const second = edges[(i + 1) % n]!;
     if (dart && dart.legs[1] === second.id) {
+      // A closed dart has no mouth to span: its two edges meet.
+      if (distance(pathStart(edge.path), pathEnd(second.path)) <= SAME_MM) {
+        k++;
+        continue;
+      }
       const before = edges[(i + n - 1) % n]!;
       const after = edges[(i + 2) % n]!;
       const path = dartCap(before.path, edge.path, second.path, after.path, dart.foldToward);

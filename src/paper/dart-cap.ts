@@ -21,7 +21,7 @@ import type { Path, Point } from '../geometry/index.ts';
 /**
  * The stitching line across the mouth of a dart as it must lie flat, so that with the dart folded and pressed the cloth inside it ends
  * along the edge it is pressed to: that edge mirrored across its own leg up to the dart's middle, then turned about the dart's point to the other leg.
- * `before` ends at the first leg's mouth, `after` starts at the second leg's. Undefined where the edge, drawn on, never reaches the middle.
+ * `before` ends at the first leg's mouth, `after` starts at the second leg's; the mouth is open. Undefined where the edge, drawn on, never reaches the middle.
  */
 export function dartCap(
   before: Path,
@@ -33,7 +33,6 @@ export function dartCap(
   const point = pathEnd(first);
   const mouth1 = pathStart(first);
   const mouth2 = pathEnd(second);
-  if (distance(mouth1, mouth2) <= SAME_MM) return linePath(mouth1, mouth2);
   if (foldToward === 'first') return cap(before, point, mouth1, mouth2);
   const other = cap(pathReverse(after), point, mouth2, mouth1);
   return other && pathReverse(other);
