@@ -19,13 +19,13 @@ export interface CapShape {
 export const FITTED_FRONT: CapShape = {
   turnAt: { along: 0.45, up: 0.35 },
   steeper: 1.5,
-  hollow: 0.7,
+  hollow: 0.6,
   crown: 0.76,
 };
 export const FITTED_BACK: CapShape = {
-  turnAt: { along: 0.4, up: 0.35 },
-  steeper: 1.44,
-  hollow: 0.7,
+  turnAt: { along: 0.4, up: 0.36 },
+  steeper: 1.42,
+  hollow: 0.64,
   crown: 0.76,
 };
 /** Of a knit sleeve: shallow hollows, the two halves nearly alike. */

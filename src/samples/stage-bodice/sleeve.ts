@@ -133,4 +133,4 @@ export function sleevePiece(
 }
 
 /** Lining ends this much above the shell. */
-export const LINING_SHORTER = 15;
+export const LINING_SHORTER = 16;
