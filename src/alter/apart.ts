@@ -4,7 +4,6 @@ import type { DrawnPiece } from '../garment/index.ts';
 /** Shares of an edge at which two outlines are compared. */
 const SHARES = [0, 0.13, 0.29, 0.5, 0.71, 0.88, 1];
 
-
 /** For tests: largest distance from sampled places of one outline, edge by edge, to the same edge of the other. */
 export function apart(a: DrawnPiece, b: DrawnPiece): number {
   let far = 0;
@@ -33,7 +32,6 @@ export function apart(a: DrawnPiece, b: DrawnPiece): number {
   }
   return far;
 }
-
 
 /** The same for one edge, place by place along it. */
 export function apartOf(a: DrawnPiece, b: DrawnPiece, id: string): number {

@@ -1,4 +1,4 @@
-import { pathEnd, pathLength, pathStart, perp, scale, sub, unit } from '../geometry/index.ts';
+import { angleBetween, pathEnd, pathLength, pathStart, perp, scale, sub, unit } from '../geometry/index.ts';
 import { say } from '../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { draw, tell } from './change.ts';
@@ -124,10 +124,19 @@ export function solveLength(
 const edgeLengthOf = (piece: DrawnPiece, refs: readonly EdgeRef[]): number =>
   refs.reduce((sum, r) => sum + pathLength(piece.edges.find((e) => e.id === r.edge)?.path ?? []), 0);
 
-/** The sleeve with its crown raised by `mm` (a one-edge cap has none and stays). */
+/** Two directions nearer than this run on into one another: the top of a cap, not a corner. */
+const SMOOTH_RAD = 0.2;
+
+/** The sleeve with its crown raised by `mm` (a one-edge cap has none and stays). A rounded crown stays rounded. */
 export function raiseCrown(piece: DrawnPiece, mm: number): DrawnPiece {
   const edge = crown(piece);
-  return edge ? pullEdges(piece, [{ edge, at: 0, by: { x: 0, y: mm }, smooth: true }]) : piece;
+  if (edge === undefined) return piece;
+  const n = piece.edges.length;
+  const i = piece.edges.findIndex((e) => e.id === edge);
+  const into = piece.edges[(i + n - 1) % n]!.path;
+  const from = piece.edges[i]!.path;
+  const turn = angleBetween(sub(pathEnd(into), into[into.length - 2]!), sub(from[1]!, from[0]!));
+  return pullEdges(piece, [{ edge, at: 0, by: { x: 0, y: mm }, smooth: Math.abs(turn) < SMOOTH_RAD }]);
 }
 
 /** The sleeve with a cap half longer by `by`, at its underarm corner. */

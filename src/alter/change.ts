@@ -1,6 +1,7 @@
 import type { DrawnPiece, Finding, Garment, PieceId, Seam } from '../garment/index.ts';
 import { follow } from './follow.ts';
 import { mirrorPiece } from './mirror.ts';
+import { Refusal } from './refusal.ts';
 import { isTurned, pieceOf } from './roles.ts';
 
 /**
@@ -62,10 +63,41 @@ export function cut(change: Change, id: PieceId, plan: (piece: DrawnPiece) => Ed
   const lead = pieceOf(change.garment, id);
   const turned = !asDrawn && isTurned(lead);
   const edit = plan(turned ? mirrorPiece(lead) : lead);
-  put(change, applied(lead, turned, edit));
+  const after = applied(lead, turned, edit);
+  put(change, after);
   for (const f of followersOf(change.garment, id)) {
-    put(change, applied(pieceOf(change.garment, f.piece), turned, edit));
+    const piece = pieceOf(change.garment, f.piece);
+    const own = attempt(() => applied(piece, turned, edit));
+    if (own) put(change, own);
+    else byEdges(change, lead, after, piece, f.parent);
   }
+}
+
+function attempt<T>(f: () => T): T | undefined {
+  try {
+    return f();
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}
+
+/** A follower too small to be cut there itself (a facing whose edge lies in the fold) takes its parent's edges instead. */
+function byEdges(
+  change: Change,
+  lead: DrawnPiece,
+  after: DrawnPiece,
+  piece: DrawnPiece,
+  parent: PieceId,
+): void {
+  const pairs = change.garment.followers.find((f) => f.piece === piece.id && f.parent === parent);
+  if (pairs && parent === lead.id) put(change, follow(lead, after, piece, pairs.edges));
+  tell(change, {
+    code: 'follower-by-edges',
+    severity: 'note',
+    where: { piece: piece.id },
+    message: `${piece.name} is too small to be cut in the same place; its edges were made to fit instead. Check its free edge.`,
+  });
 }
 
 /** Redraws edges of a piece; its followers' edges go with those they repeat. */

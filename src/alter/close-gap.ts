@@ -106,7 +106,9 @@ export function closeGap(change: Change, role: EdgeRole, values: Values): void {
           ? (p) => hingePart(p, { hinge: fold.hinge, mouth, other: fold.other!, angle: -angle })
           : (p) => hingePart(p, { hinge: fold.hinge, mouth: fold.other!, other: mouth, angle });
       }
-      return (p) => hingePart(p, { hinge: fold.hinge, mouth, angle: -angle });
+      // Of the two parts the one with the centre stays: counter-clockwise of a neckline's middle lies the centre, of an armhole's the shoulder.
+      const before = role === 'neck';
+      return (p) => hingePart(p, { hinge: fold.hinge, mouth, angle: -angle, before });
     });
     return;
   }

@@ -102,4 +102,3 @@ describe('dart', () => {
     ).toThrow(/no room/);
   });
 });
-

@@ -1,9 +1,11 @@
 import {
   distance,
   lengthAtPlace,
+  linePath,
   nearestPlace,
   pathAt,
   pathEnd,
+  pathIsStraight,
   pathLength,
   pathStart,
   sub,
@@ -90,6 +92,10 @@ function followMarks(before: DrawnPiece, after: DrawnPiece, follower: DrawnPiece
   return moved ? { ...follower, marks } : follower;
 }
 
+/** Levels of an edge that became its parent's: where the parent has them. */
+const asParent = (own: Edge<'one'>, parent: Edge<'one'>): Edge<'one'>['crossings'] =>
+  own.crossings.map((c) => parent.crossings.find((p) => p.level === c.level) ?? c);
+
 function followEdges(follower: DrawnPiece, pairs: readonly Pair[]): DrawnPiece {
   const n = follower.edges.length;
   const corner: (Point | undefined)[] = Array.from({ length: n }, () => undefined);
@@ -117,12 +123,17 @@ function followEdges(follower: DrawnPiece, pairs: readonly Pair[]): DrawnPiece {
       const path = pair.after.path;
       return edge.path.length === path.length
         ? levelsHeld(edge, redrawEdge(edge, edge.path, path))
-        : { ...edge, path };
+        : { ...edge, path, crossings: asParent(edge, pair.after) };
     }
-    return pullEdge(edge, [
+    const drawn = pullEdge(edge, [
       { at: 0, by: corner[i] ?? still, smooth: false },
       { at: 1, by: corner[(i + 1) % n] ?? still, smooth: false },
     ]);
+    const part = pairs.find((p) => p.own.id === edge.id);
+    // Part of a fold that was ruled straight is ruled straight too.
+    return edge.kind === 'fold' && part && pathIsStraight(part.after.path)
+      ? levelsHeld(edge, { ...drawn, path: linePath(pathStart(drawn.path), pathEnd(drawn.path)) })
+      : drawn;
   });
   return anchorLevels(follower, { ...follower, edges: drawn });
 }

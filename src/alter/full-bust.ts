@@ -50,7 +50,7 @@ export function bustTurn({ bust, hinge, width }: BustSlash): { angle: number; dr
 export function bustPoint(piece: DrawnPiece): Point {
   const mark = piece.marks.find((m) => m.kind === 'bust-point');
   if (mark) return mark.at;
-  const dart = piece.darts.find((d) => d.serves === 'bust') ?? piece.darts[0];
+  const dart = piece.darts.find((d) => d.serves === 'bust');
   if (dart) return dartOf(piece, dart.id).point;
   throw new Refusal(
     'no-bust-point',

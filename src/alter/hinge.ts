@@ -31,6 +31,8 @@ export interface Hinge {
   readonly mouth: Point;
   readonly other?: Point;
   readonly angle: number;
+  /** The other part turns instead, clockwise of the mouth (only with a hinge on the outline): so that a centre fold can stay. */
+  readonly before?: boolean;
   /** Which edges turn, where corners share a point (a slit) and geometry cannot say; see `Carriage`. */
   readonly edgePart?: (index: number) => number | undefined;
 }
@@ -74,23 +76,25 @@ type Parts = Pick<Carriage, 'cornerPart' | 'edgePart' | 'insidePart'>;
  * Which edges turn when both mouth and hinge lie on the outline: those walked counter-clockwise from the mouth to the hinge. Said by the outline and not by the side of a
  * line, because the line behind a hinge on an armhole may meet the piece again under the arm.
  */
-function walkedParts(piece: DrawnPiece, mouth: Point, hinge: Point): Parts {
+function walkedParts(piece: DrawnPiece, mouth: Point, hinge: Point, before: boolean): Parts {
   const m = mouthEdge(piece, hinge, mouth);
   const h = onOutline(piece, hinge);
   if (m === undefined || h === undefined || m === h) return {};
   const n = piece.edges.length;
+  const [first, last] = before ? [h, m] : [m, h];
   const turns = new Set<number>();
-  for (let i = (m + 1) % n; i !== h; i = (i + 1) % n) turns.add(i);
+  for (let i = (first + 1) % n; i !== last; i = (i + 1) % n) turns.add(i);
+  const [from, to] = before ? [hinge, mouth] : [mouth, hinge];
   const ring = [
-    mouth,
+    from,
     ...[...turns].flatMap((i) => pathFlatten(piece.edges[i]!.path, RING_MM)),
-    pathStart(piece.edges[h]!.path),
-    hinge,
+    pathStart(piece.edges[last]!.path),
+    to,
   ];
   return {
     insidePart: (p) => (ringContains(ring, p) ? 1 : 0),
-    // A corner turns when the edge it starts is walked, or when it starts the hinge's own edge.
-    cornerPart: (i) => (turns.has(i) || i === h ? 1 : 0),
+    // A corner turns when the edge it starts is walked, or when it starts the last edge of the walk.
+    cornerPart: (i) => (turns.has(i) || i === last ? 1 : 0),
     edgePart: (i) => (turns.has(i) ? 1 : i === m || i === h ? undefined : 0),
   };
 }
@@ -100,15 +104,19 @@ function walkedParts(piece: DrawnPiece, mouth: Point, hinge: Point): Parts {
  * between its nearest corners or level crossings. A hinge on the seamline keeps that seam's length. The opposite angle undoes it exactly.
  */
 export function hingePart(piece: DrawnPiece, slash: Hinge): DrawnPiece {
-  const { hinge, mouth, angle } = slash;
-  if (angle === 0) return piece;
+  const { hinge, mouth } = slash;
+  if (slash.angle === 0) return piece;
+  const before = slash.before ?? false;
+  const angle = before ? -slash.angle : slash.angle;
   const sector = slash.other ? around(hinge, mouth, slash.other) : Math.PI;
   const partOf = (p: Point): number => {
     const a = around(hinge, mouth, p);
-    return a > 1e-9 && a < sector - 1e-9 && distance(p, hinge) > 1e-7 ? 1 : 0;
+    const inside = before ? a > 2 * Math.PI - sector + 1e-9 : a > 1e-9 && a < sector - 1e-9;
+    return inside && distance(p, hinge) > 1e-7 ? 1 : 0;
   };
   const motion = turnAbout(hinge, angle);
-  const walked: Parts = slash.edgePart || slash.other ? turnedBy(slash) : walkedParts(piece, mouth, hinge);
+  const walked: Parts =
+    slash.edgePart || slash.other ? turnedBy(slash) : walkedParts(piece, mouth, hinge, before);
   return carry(piece, {
     partOf,
     ...walked,
@@ -117,7 +125,8 @@ export function hingePart(piece: DrawnPiece, slash: Hinge): DrawnPiece {
     holds: (p) => {
       const r = distance(p, hinge);
       const a = angleBetween(sub(mouth, hinge), sub(p, hinge));
-      return a > 0 ? r * (a + Math.min(0, angle)) >= HOLD_MM : -r * a >= HOLD_MM;
+      const turns = a > 0 !== before;
+      return r * (Math.abs(a) + (turns ? Math.min(0, slash.angle) : 0)) >= HOLD_MM;
     },
     bridge: (run, a, b) => {
       const inside = run.some((p) => distance(p, hinge) < 1);

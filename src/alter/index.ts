@@ -17,3 +17,7 @@ export { CATALOGUE } from './catalogue/index.ts';
 export { alterationOf, applyStep, describeStep } from './apply-step.ts';
 export type { AlterStep, StepOutcome } from './apply-step.ts';
 export { readParams } from './values.ts';
+export { drawingOf, SCHEMATIC } from './drawing.ts';
+export type { PieceDrawing } from './drawing.ts';
+export { dartIntake, dartOf, makeDart, rotateDart, trueDart } from './dart.ts';
+export type { DartPlace, MadeDart, RotatedDart } from './dart.ts';

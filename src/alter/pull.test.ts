@@ -145,4 +145,3 @@ describe('a piece turned over', () => {
     }
   });
 });
-

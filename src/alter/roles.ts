@@ -47,7 +47,7 @@ export function panels(garment: Garment, half: Half): DrawnPiece[] {
       !isSleeve(p) &&
       halfOf(p) === half &&
       BODY.some((role) => hasEdge(p, role)) &&
-      !/pocket|collar|yoke/i.test(p.name),
+      !/pocket|collar/i.test(p.name),
   );
   const rank = (p: DrawnPiece): number =>
     hasEdge(p, 'centre') || hasEdge(p, 'crotch') ? 0 : hasEdge(p, 'side') ? 2 : 1;

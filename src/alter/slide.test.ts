@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { distance, pathAt, pathEnd, pathLength, pathLineIntersections, pathStart, ringArea } from '../geometry/index.ts';
+import {
+  distance,
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathLineIntersections,
+  pathStart,
+  ringArea,
+} from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { DrawnPiece } from '../garment/index.ts';
 import { apart } from './apart.ts';
@@ -164,10 +172,11 @@ describe('hinge', () => {
         fc.constantFrom(BODICE.pieces[0]!, BODICE.pieces[1]!),
         fc.double({ min: 0.15, max: 0.85, noNaN: true }),
         fc.double({ min: 0.01, max: 0.1, noNaN: true }),
-        (piece, share, angle) => {
+        fc.boolean(),
+        (piece, share, angle, before) => {
           const neck = piece.edges.find((e) => e.id === 'neck')!;
           const side = piece.edges.find((e) => e.id === 'armhole')!;
-          const slash = { hinge: pathAt(side.path, 0.4), mouth: pathAt(neck.path, share), angle };
+          const slash = { hinge: pathAt(side.path, 0.4), mouth: pathAt(neck.path, share), angle, before };
           const open = hingePart(piece, slash);
           expect(apart(hingePart(open, { ...slash, angle: -angle }), piece)).toBeLessThan(0.02);
           // The hinge lies on the armhole: that seam keeps its length (5.16, 3).
@@ -179,4 +188,3 @@ describe('hinge', () => {
     );
   });
 });
-

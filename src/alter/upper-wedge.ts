@@ -26,6 +26,7 @@ export function upperBackWedge(change: Change, mm: number, excess: 'dart' | 'eas
     for (const piece of withEdge(change.garment, 'back', 'centre')) {
       const centre = edgesOf(piece, 'centre')[0]!;
       const lean = Math.abs(pathStart(centre.path).x - pathEnd(centre.path).x);
+      if (lean < 1) continue;
       tell(change, {
         code: 'centre-shaped',
         severity: 'note',

@@ -4,9 +4,10 @@ import { anchorLevels } from './anchor.ts';
 import { levelsHeld } from './carry.ts';
 import { draw } from './change.ts';
 import type { Change } from './change.ts';
-import { edgesOf } from './edge-role.ts';
+import { edgeRole, edgesOf } from './edge-role.ts';
 import { pullEdges } from './pull.ts';
-import { withEdge } from './roles.ts';
+import type { Pull } from './pull.ts';
+import { panels, withEdge } from './roles.ts';
 import type { Half } from './roles.ts';
 
 /** A centre line leaning by less than this is upright enough to lie on a fold (fold-check.ts). */
@@ -51,6 +52,25 @@ function ruled(piece: DrawnPiece, id: string): DrawnPiece {
     return levelsHeld(edge, { ...edge, path });
   });
   return anchorLevels(piece, { ...piece, edges });
+}
+
+/** The lower end of a half's side moved out by mm: what was cut off at the centre of the hem is given back there. */
+export function giveAtSide(change: Change, half: Half, mm: number): void {
+  for (const panel of panels(change.garment, half)) {
+    draw(change, panel.id, (piece) => {
+      const n = piece.edges.length;
+      const pulls = edgesOf(piece, 'hem').flatMap((hem): Pull[] => {
+        const i = piece.edges.indexOf(hem);
+        return (['start', 'end'] as const).flatMap((end): Pull[] => {
+          const beside = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
+          return edgeRole(beside) === 'side'
+            ? [{ edge: hem.id, at: end === 'start' ? 0 : 1, by: { x: mm, y: 0 } }]
+            : [];
+        });
+      });
+      return pullEdges(piece, pulls);
+    });
+  }
 }
 
 /** Whether a piece's centre line is cut on the fold. */

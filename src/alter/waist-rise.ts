@@ -10,6 +10,7 @@ import { Refusal } from './refusal.ts';
 import { needPanels } from './roles.ts';
 import type { Half } from './roles.ts';
 import { slideHalf } from './slide-half.ts';
+import { giveAtSide, onFold, uprightCentre } from './upright-centre.ts';
 
 /** Corners of a half's waist edges: each moved by an amount that tapers from the centre to the side over the waist's own width. */
 function waistPulls(piece: DrawnPiece, at: (x: number) => number): Pull[] {
@@ -41,6 +42,9 @@ export function waistRise(
       return y !== undefined && y - low > 30 && high - y > 30 ? y : levelHeight(piece, 'waist');
     };
     slideHalf(change, half, { line, centre, side, moves: 'below', ...(only ? { only } : {}) });
+    // A wedge swings the centre below it; on a fold that cannot be, so it is made upright and the hem's side gives as much.
+    const off = uprightCentre(change, half, 'bottom', onFold);
+    if (off !== 0) giveAtSide(change, half, -off);
     return;
   }
   const xs = (p: DrawnPiece): number[] =>

@@ -62,7 +62,7 @@ export const bustPointMoved: Alteration = {
     const up = values.mm('up');
     const out = values.mm('out');
     const fronts = needPanels(change.garment, 'front').filter(
-      (p) => p.marks.some((m) => m.kind === 'bust-point') || p.darts.length > 0,
+      (p) => p.marks.some((m) => m.kind === 'bust-point') || p.darts.some((d) => d.serves === 'bust'),
     );
     if (fronts.length === 0)
       throw new Refusal('no-bust-point', 'No bust point and no bust dart was found on the front.');

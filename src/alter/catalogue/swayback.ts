@@ -2,15 +2,13 @@ import { pathEnd, pathStart } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
-import { draw, tell } from '../change.ts';
-import { edgeRole, edgesOf } from '../edge-role.ts';
+import { tell } from '../change.ts';
+import { edgesOf } from '../edge-role.ts';
 import { extent, levelHeight } from '../height.ts';
 import { choiceParam, inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import type { Pull } from '../pull.ts';
 import { slideHalf } from '../slide-half.ts';
 import { panels } from '../roles.ts';
-import { onFold, uprightCentre } from '../upright-centre.ts';
+import { giveAtSide, onFold, uprightCentre } from '../upright-centre.ts';
 
 /** In a bodice that ends at the waist the fold lies this much above its edge (1 to 2 in, trade.md 5.9). */
 const ABOVE_MM = 38;
@@ -21,20 +19,6 @@ function waistLine(piece: DrawnPiece): number | undefined {
   const { low, high } = extent(piece);
   if (high - waist < ABOVE_MM) return undefined;
   return waist - low > ABOVE_MM ? waist : waist + ABOVE_MM;
-}
-
-/** The lower end of the side moved out by mm: what was cut off at the centre is given back at the side. */
-function giveAtSide(piece: DrawnPiece, mm: number): Pull[] {
-  return edgesOf(piece, 'hem').flatMap((hem): Pull[] => {
-    const n = piece.edges.length;
-    const i = piece.edges.indexOf(hem);
-    return (['start', 'end'] as const).flatMap((end): Pull[] => {
-      const beside = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
-      return edgeRole(beside) === 'side'
-        ? [{ edge: hem.id, at: end === 'start' ? 0 : 1, by: { x: mm, y: 0 } }]
-        : [];
-    });
-  });
 }
 
 export const swayback: Alteration = {
@@ -76,12 +60,7 @@ export const swayback: Alteration = {
     }, 0);
     const straight = values.word('centre') === 'straight';
     const off = uprightCentre(change, 'back', 'bottom', (p) => straight || onFold(p));
-    const given = -off;
-    if (off !== 0) {
-      for (const panel of panels(change.garment, 'back')) {
-        draw(change, panel.id, (piece) => pullEdges(piece, giveAtSide(piece, given)));
-      }
-    }
+    if (off !== 0) giveAtSide(change, 'back', -off);
     tell(change, {
       code: 'centre-swings',
       severity: 'note',
