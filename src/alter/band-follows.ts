@@ -90,6 +90,8 @@ export function bandsFollow(change: Change): void {
     if (!band) continue;
     const { own, other } = sides(seam, band);
     if (own.some((r) => change.touched.has(r.piece))) continue;
+    // What the alteration chose to ease in is not given to the band as length.
+    if (before.seams.some((old) => old.id === seam.id && old.join !== seam.join)) continue;
     const moved = merged(changes(before, change.garment, other));
     if (moved.length === 0) continue;
     const was = chainLength(before, own) / Math.max(1e-9, chainLength(before, other));
