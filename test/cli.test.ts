@@ -381,6 +381,65 @@ describe('print', () => {
   });
 });
 
+describe('read and write', () => {
+  it('SVG carries a whole pattern there and back', async () => {
+    const { run, text } = world();
+    await run('samples', 'a-line-skirt', '--out', 'p.json');
+    expect((await run('write', 'p.json', '--format', 'svg', '--out', 'p.svg')).code).toBe(EXIT.fine);
+    expect((await run('read', 'p.svg', '--out', 'q.json')).code).toBe(EXIT.fine);
+    const [p, q] = [readPattern(text('p.json')), readPattern(text('q.json'))];
+    expect(q.seams).toEqual(p.seams);
+    expect(q.chart).toEqual(p.chart);
+  });
+
+  it.each(['dxf', 'pdf'])(
+    '%s names what it can’t hold, and its pieces and sizes are found again',
+    async (format) => {
+      const { run } = world();
+      await run('samples', 'a-line-skirt', '--out', 'p.json');
+      const { err } = await run('write', 'p.json', '--out', `p.${format}`);
+      expect(err).toContain('note [not-held]');
+      const { json, code } = await run('read', `p.${format}`, '--json');
+      expect(code).toBe(EXIT.fine);
+      const found = json<{
+        unitsFrom: string;
+        pieces: { name: string; sizes: { size: string; area: number; edges: { length: number }[] }[] }[];
+        seams: { a: string; b: string; score: number }[];
+        findings: unknown[];
+      }>();
+      expect(found.pieces.length).toBeGreaterThan(3);
+      for (const piece of found.pieces) expect(piece.sizes).toHaveLength(10);
+      expect(found.seams[0]).toEqual(
+        expect.objectContaining({ a: expect.any(String), b: expect.any(String), score: expect.any(Number) }),
+      );
+    },
+  );
+
+  it.each<[string, Record<string, string>, string[], string]>([
+    ['no drawing at all', { 'x.csv': ANNA }, ['read', 'x.csv', '--out', 'p.json'], 'is no PDF, SVG or DXF'],
+    ['an empty file', { 'x.pdf': '' }, ['read', 'x.pdf', '--out', 'p.json'], 'x.pdf is empty'],
+    [
+      'a damaged DXF',
+      { 'x.dxf': '0\nSECTION\n2\nBLOCKS\nwhat\n' },
+      ['read', 'x.dxf', '--out', 'p.json'],
+      'x.dxf',
+    ],
+    ['no format', {}, ['write', 'knit-tee', '--out', 'p.txt'], '--format is missing'],
+    [
+      'another format',
+      {},
+      ['write', 'knit-tee', '--format', 'doc', '--out', 'p.doc'],
+      'should be one of dxf, svg, pdf',
+    ],
+  ])('%s is told, and nothing is written', async (_name, files, argv, message) => {
+    const { run, wrote } = world(files);
+    const { code, err } = await run(...argv);
+    expect(err).toContain(message);
+    expect(code).toBe(EXIT.input);
+    expect(wrote).toEqual([]);
+  });
+});
+
 describe('what can’t be used is told with its place, exit 2, and nothing is written', () => {
   const good = { 'anna.csv': ANNA, 'chart.csv': CHART };
   it.each<[string, Record<string, string>, string[], string]>([

@@ -43,7 +43,10 @@ function formatOf(text: string): string | null {
     : null;
 }
 
-const baseName = (path: string): string => path.replace(/^.*[/\\]/, '').replace(/\.[^.]*$/, '') || 'body';
+/** A file's name without its folders. */
+export const fileName = (path: string): string => path.replace(/^.*[/\\]/, '');
+
+const bareName = (path: string): string => fileName(path).replace(/\.[^.]*$/, '') || 'body';
 
 export interface BodyOptions {
   readonly wearer: Body['wearer'];
@@ -70,8 +73,8 @@ export async function loadBody(
     const show = inches * 2 > Object.values(readings).flat().length ? 'in' : 'cm';
     return {
       body: {
-        id: baseName(path),
-        name: baseName(path),
+        id: bareName(path),
+        name: bareName(path),
         wearer: options.wearer,
         show,
         waist: options.waist,

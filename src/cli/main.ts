@@ -31,7 +31,9 @@ async function read(path: string): Promise<Uint8Array> {
         where: { file: path },
         message: `The file is over ${LARGEST_FILE / 1e6} million bytes.`,
       });
-    return await readFile(path);
+    const bytes = await readFile(path);
+    // Plain bytes: some readers refuse Node's own kind.
+    return new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   } catch (error) {
     throw error instanceof InputError ? error : fileError(path, error, 'read it');
   }

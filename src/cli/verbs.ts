@@ -4,9 +4,22 @@ import { check } from './verbs/check.ts';
 import { make } from './verbs/make.ts';
 import { plan } from './verbs/plan.ts';
 import { print } from './verbs/print.ts';
+import { read } from './verbs/read.ts';
 import { samples } from './verbs/samples.ts';
 import { seams } from './verbs/seams.ts';
 import { trueSeams } from './verbs/true.ts';
+import { write } from './verbs/write.ts';
 
 /** Everything `pintrue` can be told to do, in the order a person does it. */
-export const VERBS: readonly Verb[] = [samples, plan, make, alter, trueSeams, seams, check, print];
+export const VERBS: readonly Verb[] = [
+  samples,
+  read,
+  plan,
+  make,
+  alter,
+  trueSeams,
+  seams,
+  check,
+  print,
+  write,
+];

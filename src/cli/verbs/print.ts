@@ -1,9 +1,8 @@
 import { garmentAtSize, type Finding, type Garment, type Pattern } from '../../garment/index.ts';
 import { pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
-import { make } from '../../pipeline/index.ts';
+import { make, sizeWords } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
 import { choiceOption, needOption, sizeIndex, textOption } from '../option.ts';
-import { sizeWords } from '../size-words.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 
 /** What goes on paper: the pieces, and what is written on them. */

@@ -1,0 +1,141 @@
+import {
+  DxfError,
+  patternFrom,
+  proposalSummary,
+  ReadError,
+  readFile,
+  type Corrections,
+  type Proposal,
+} from '../../exchange/index.ts';
+import { InputError, writePattern, type GarmentKind } from '../../garment/index.ts';
+import { fileName, loadChart } from '../load.ts';
+import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
+import { UsageError, type Call, type Verb } from '../verb.ts';
+import { table } from '../words.ts';
+
+const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
+
+async function propose({ options, io }: Call, file: string): Promise<Proposal> {
+  const scaleBy = textOption(options, 'scale-by');
+  const bytes = await io.readFile(file);
+  try {
+    return await readFile(bytes, fileName(file), {
+      ...(scaleBy === undefined ? {} : { scaleBy }),
+      clock: io.now,
+    });
+  } catch (error) {
+    if (error instanceof ReadError)
+      throw new InputError({ code: error.code, where: { file }, message: error.message });
+    if (error instanceof DxfError)
+      throw new InputError({
+        code: 'dxf',
+        where: { file, ...(error.line > 0 ? { row: error.line } : {}) },
+        message: error.message,
+      });
+    throw error;
+  }
+}
+
+/** What the person says about the proposal. */
+async function corrections({ options, io }: Call): Promise<Corrections> {
+  const [name, chart] = [textOption(options, 'name'), textOption(options, 'chart')];
+  const [included, allowance] = [lengthOption(options, 'included'), lengthOption(options, 'allowance')];
+  const garment = choiceOption(options, 'garment', KINDS);
+  const wearer = choiceOption(options, 'wearer', ['woman', 'man', 'child']);
+  const stretch = shareOption(options, 'cloth-stretch');
+  return {
+    ...(name === undefined ? {} : { name }),
+    ...(chart === undefined
+      ? {}
+      : {
+          chart: await loadChart(io, chart, choiceOption(options, 'waist', ['natural', 'iso']) ?? 'unsaid'),
+        }),
+    ...(included === undefined ? {} : { included }),
+    ...(allowance === undefined ? {} : { allowance }),
+    ...(garment === undefined ? {} : { garment }),
+    ...(wearer === undefined ? {} : { wearer }),
+    ...(stretch === undefined ? {} : { cloth: { kind: 'knit', stretch } }),
+  };
+}
+
+/** A table brings its own sizes: as many, in the same order. */
+function checkSizes(proposal: Proposal, said: Corrections): void {
+  const [drawn, told] = [proposal.sizes.length, said.chart?.sizes.length ?? proposal.sizes.length];
+  if (drawn !== told)
+    throw new UsageError(
+      `The size chart has ${told} sizes and the drawing ${drawn} (${proposal.sizes.map((s) => s.label).join(', ')}). Give a chart with the sizes that are drawn, in the same order.`,
+    );
+}
+
+function tell(proposal: Proposal): string {
+  const found = proposalSummary(proposal);
+  const middle = Math.floor(proposal.sizes.length / 2);
+  const pieces = found.pieces.map((p) => [
+    p.name,
+    String(p.sizes.length),
+    `${((p.sizes[middle]?.area ?? 0) / 100).toFixed(0)} cm²`,
+    String(p.sizes[middle]?.edges.length ?? 0),
+    String(p.notches),
+    p.grain,
+  ]);
+  const seams = found.seams
+    .filter((s) => s.rank === 1)
+    .map((s) => `  ${s.score.toFixed(2)}  ${s.a}  to  ${s.b}: ${s.evidence}`);
+  return [
+    `Units: ${found.unitsFrom}. ${found.scale}`,
+    found.assembly,
+    `Sizes: ${proposal.sizes.map((s) => s.label).join(', ')}`,
+    '',
+    table(['piece', 'sizes', 'area', 'edges', 'notches', 'grain'], pieces),
+    '',
+    'Seams proposed, with their scores',
+    ...seams,
+  ].join('\n');
+}
+
+export const read: Verb = {
+  name: 'read',
+  usage: ['read FILE [--scale-by "100 mm square"] [--out PATTERN.json]'],
+  about: 'bring in a pattern from PDF, SVG or DXF: what is proposed, and why',
+  options: {
+    out: { type: 'string' },
+    'scale-by': { type: 'string' },
+    name: { type: 'string' },
+    chart: { type: 'string' },
+    included: { type: 'string' },
+    allowance: { type: 'string' },
+    garment: { type: 'string' },
+    wearer: { type: 'string' },
+    waist: { type: 'string' },
+    'cloth-stretch': { type: 'string' },
+  },
+  explain: {
+    out: 'the pattern document to write; without it the proposal is only shown',
+    'scale-by': 'a length of known size that is drawn: "100 mm square", "4 in square"',
+    name: 'what to call the pattern',
+    chart: 'the maker’s size chart, sizes in the order drawn',
+    included: 'the drawn outlines are cut lines with this much seam allowance inside them',
+    allowance: 'allowance to give to seams that have none said',
+    garment: KINDS.join(', '),
+    wearer: 'woman, man or child',
+    waist: 'natural or iso: which waist the chart means',
+    'cloth-stretch': 'the pattern is for a knit that stretches this far',
+  },
+  run: async (call) => {
+    const [file] = call.words;
+    if (file === undefined || call.words.length > 1)
+      throw new UsageError('read takes one file: PDF, SVG or DXF.');
+    const said = await corrections(call);
+    const proposal = await propose(call, file);
+    checkSizes(proposal, said);
+    const { pattern, findings } = patternFrom(proposal, said);
+    const out = textOption(call.options, 'out');
+    if (out !== undefined) await call.io.writeFile(out, writePattern(pattern));
+    const all = [...proposal.findings, ...findings];
+    return {
+      json: { ...proposalSummary(proposal), findings: all, ...(out === undefined ? {} : { wrote: out }) },
+      text: `${tell(proposal)}${out === undefined ? '' : `\nWrote ${out}.`}`,
+      findings: all,
+    };
+  },
+};

@@ -1,0 +1,56 @@
+import { DXF_LOSSES, PDF_LOSSES, writeDxf, writePatternPdf, writeSvg } from '../../exchange/index.ts';
+import type { Finding, Pattern } from '../../garment/index.ts';
+import { loadPattern } from '../load.ts';
+import { choiceOption, needOption } from '../option.ts';
+import { UsageError, type Verb } from '../verb.ts';
+
+const FORMATS = ['dxf', 'svg', 'pdf'] as const;
+type Format = (typeof FORMATS)[number];
+
+/** What each format can't hold: named, not dropped in silence. SVG carries the whole pattern. */
+const LOSSES: Readonly<Record<Format, readonly string[]>> = { dxf: DXF_LOSSES, svg: [], pdf: PDF_LOSSES };
+
+async function content(pattern: Pattern, format: Format, on: string): Promise<string | Uint8Array> {
+  if (format === 'dxf') return writeDxf(pattern, on);
+  return format === 'svg' ? writeSvg(pattern) : writePatternPdf(pattern, on);
+}
+
+export const write: Verb = {
+  name: 'write',
+  usage: ['write PATTERN.json --format dxf|svg|pdf --out FILE'],
+  about: 'a pattern in all its sizes as DXF, SVG or PDF for other programs',
+  options: { format: { type: 'string' }, out: { type: 'string' } },
+  explain: {
+    format: 'dxf (the open standard D6673), svg (holds everything) or pdf (a layer per size)',
+    out: 'the file to write',
+  },
+  run: async ({ words, options, io }) => {
+    const [file] = words;
+    if (file === undefined || words.length > 1) throw new UsageError('write takes one pattern.');
+    const out = needOption(options, 'out', 'the file to write');
+    const ending = /\.(dxf|svg|pdf)$/i.exec(out)?.[1]?.toLowerCase();
+    const format = choiceOption(options, 'format', FORMATS) ?? FORMATS.find((f) => f === ending);
+    if (format === undefined) throw new UsageError('--format is missing: dxf, svg or pdf.');
+    const pattern = await loadPattern(io, file);
+    await io.writeFile(out, await content(pattern, format, io.today()));
+    const findings = LOSSES[format].map((what): Finding => ({
+      code: 'not-held',
+      severity: 'note',
+      where: {},
+      message: `${format.toUpperCase()} can't hold ${what}.`,
+    }));
+    return {
+      json: {
+        id: pattern.id,
+        name: pattern.name,
+        format,
+        pieces: pattern.pieces.length,
+        sizes: pattern.chart.sizes.map((s) => s.id),
+        wrote: out,
+        findings,
+      },
+      text: `${pattern.name}: ${pattern.pieces.length} pieces in ${pattern.chart.sizes.length} sizes.\nWrote ${out}.`,
+      findings,
+    };
+  },
+};
