@@ -119,7 +119,7 @@ describe('the pages of a paper', () => {
     expect(() => printPages(garment, { ...CHOICES, pieces: ['hat'] }, readPaper('a4'))).toThrow(/hat/);
   });
 
-  it('draw nothing twice where a piece’s edges lie on the border of a cell', () => {
+  it('take a piece as large as the window over the border of the cell, not cut it off', () => {
     const flush = straightPiece(
       'flush',
       [
@@ -132,7 +132,7 @@ describe('the pages of a paper', () => {
       [0, 0, 0, 0],
     );
     const sheet = sheetForTiles(drawFigures(garmentOf(flush), CHOICES), A4);
-    // 190 × 277 mm fits the window but not the cell: the overlap asks for its neighbours.
+    // 190 × 277 mm is the window; with its white it needs the next cells too.
     expect(tile(sheet, A4, CHOICES).map((p) => p.label)).toEqual(['map', 'A1', 'B1', 'A2', 'B2']);
   });
 });

@@ -8,11 +8,13 @@ import { MEASURE_FIRST, front, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { layLine, trimEdge } from './joint.ts';
-import { moveStroke, moveWords } from './move-figure.ts';
+import { moveFigure, moveStroke, moveWords } from './move-figure.ts';
 import { MARGIN_MM } from './paper-size.ts';
 
 /** Each tile repeats this much of its right and lower neighbour: the strip that is glued under it. */
 export const OVERLAP_MM = 10;
+/** White along the outer border of the tiles, so that no line is cut to half its width there. */
+const BORDER_MM = 2;
 /** Room beside the map for the list of pieces. */
 const LIST_MM = 58;
 /** More columns than the widest piece asks for are tried, in case fewer pages come out. */
@@ -47,20 +49,25 @@ export function tileName({ column, row }: Cell): string {
 export function sheetForTiles(figures: readonly Figure[], paper: CutPaper): Sheet {
   const { cellWidth } = gridFor(paper, 0);
   const widest = Math.max(...figures.map((f) => f.box.maxX - f.box.minX));
-  const least = Math.max(1, Math.ceil((widest - OVERLAP_MM) / cellWidth));
+  const least = Math.max(1, Math.ceil((widest + 2 * BORDER_MM - OVERLAP_MM) / cellWidth));
   let best: { pages: number; lank: number; width: number } | undefined;
   for (let columns = least; columns < least + COLUMNS_TRIED; columns++) {
     const width = columns * cellWidth + OVERLAP_MM;
-    const [sheet] = placeFigures(figures, width, Infinity);
+    const [sheet] = placeFigures(figures, width - 2 * BORDER_MM, Infinity);
     const rings = sheet!.placed.map(({ figure, dx, dy }) =>
-      figure.ring.map((p) => ({ x: p.x + dx, y: p.y + dy })),
+      figure.ring.map((p) => ({ x: p.x + dx + BORDER_MM, y: p.y + dy + BORDER_MM })),
     );
-    const pages = cellsOf(rings, gridFor(paper, sheet!.height)).length;
+    const pages = cellsOf(rings, gridFor(paper, sheet!.height + 2 * BORDER_MM)).length;
     const lank = Math.abs(Math.log(width / sheet!.height));
     if (!best || pages < best.pages || (pages === best.pages && lank < best.lank))
       best = { pages, lank, width };
   }
-  return arrange(figures, best!.width, Infinity)[0]!;
+  const bare = arrange(figures, best!.width - 2 * BORDER_MM, Infinity)[0]!;
+  return {
+    width: best!.width,
+    height: bare.height + 2 * BORDER_MM,
+    figures: bare.figures.map((f) => moveFigure(f, { angle: 0, dx: BORDER_MM, dy: BORDER_MM })),
+  };
 }
 
 /** Some room round words, whose exact width only the printer knows. */
