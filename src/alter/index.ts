@@ -21,3 +21,7 @@ export { drawingOf, SCHEMATIC } from './drawing.ts';
 export type { PieceDrawing } from './drawing.ts';
 export { dartIntake, dartOf, makeDart, rotateDart, trueDart } from './dart.ts';
 export type { DartPlace, MadeDart, RotatedDart } from './dart.ts';
+export { observableOf, observe } from './observe.ts';
+export type { Proposal } from './observe.ts';
+export { OBSERVABLES } from './observe-table.ts';
+export type { Ask, Observable } from './observe-table.ts';
