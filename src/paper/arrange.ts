@@ -114,3 +114,13 @@ export function arrange(figures: readonly Figure[], width: number, height: numbe
     figures: sheet.placed.map(({ figure, dx, dy }) => moveFigure(figure, { angle: 0, dx, dy })),
   }));
 }
+
+/** White along the border of a sheet, so that no line is cut to half its width there. */
+export const BORDER_MM = 2;
+
+/** The sheet with so much white added all round. */
+export const withBorder = (sheet: Sheet, by: number): Sheet => ({
+  width: sheet.width + 2 * by,
+  height: sheet.height + 2 * by,
+  figures: sheet.figures.map((f) => moveFigure(f, { angle: 0, dx: by, dy: by })),
+});

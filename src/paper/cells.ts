@@ -1,5 +1,6 @@
 import { ringContains } from '../geometry/index.ts';
-import type { Point, Ring } from '../geometry/index.ts';
+import type { Ring } from '../geometry/index.ts';
+import { enters } from './enters.ts';
 
 /** A grid of cells over a sheet: column from the left, row from the top. */
 export interface Grid {
@@ -16,25 +17,6 @@ export interface Cell {
 
 /** A cell is not wanted for the hair's breadth that rounding may put over its border. */
 const HAIR_MM = 0.02;
-
-/** Does the segment come into the upright box (Liang & Barsky 1984)? */
-function enters(p: Point, q: Point, x0: number, y0: number, x1: number, y1: number): boolean {
-  let [from, to] = [0, 1];
-  const dx = q.x - p.x;
-  const dy = q.y - p.y;
-  for (const [step, room] of [
-    [-dx, p.x - x0],
-    [dx, x1 - p.x],
-    [-dy, p.y - y0],
-    [dy, y1 - p.y],
-  ] as const) {
-    if (step === 0) {
-      if (room < 0) return false;
-    } else if (step < 0) from = Math.max(from, room / step);
-    else to = Math.min(to, room / step);
-  }
-  return from <= to;
-}
 
 /** The cells that any of the rings takes part of, inside included, row by row. */
 export function cellsOf(rings: readonly Ring[], grid: Grid): Cell[] {

@@ -1,13 +1,7 @@
-import {
-  linePath,
-  pathIntersections,
-  pathsRing,
-  pointsBox,
-  polylinePath,
-  ringContains,
-} from '../geometry/index.ts';
+import { pathFlatten, pathsRing, pointsBox, ringContains } from '../geometry/index.ts';
 import type { Path, Point, Ring } from '../geometry/index.ts';
 import type { Words } from './drawing.ts';
+import { enters } from './enters.ts';
 
 /** A line of a label: its words and how large against the label's body type. */
 export interface LabelLine {
@@ -22,6 +16,8 @@ const LEADING = 1.4;
 export const LETTER = 0.54;
 /** Steps of the search in each direction; a dozen finds any place a person would choose. */
 const STEPS = 14;
+/** Flattening for the search: a label keeps further away than that by its own white. */
+const COARSE_MM = 0.5;
 
 /** Width and height of the lines at a body type, mm. */
 function extent(lines: readonly LabelLine[], type: number): { width: number; height: number } {
@@ -31,14 +27,18 @@ function extent(lines: readonly LabelLine[], type: number): { width: number; hei
   };
 }
 
-/** Lower left corners at which a block of this size lies inside of the ring, clear of the lines; nearest to the middle first. */
-function place(ring: Ring, lines: readonly Path[], width: number, height: number): Point | undefined {
+/** Lower left corner at which a block of this size lies inside of the ring and clear of the lines: the one nearest to the middle. */
+function place(
+  ring: Ring,
+  lines: readonly (readonly Point[])[],
+  width: number,
+  height: number,
+): Point | undefined {
   const box = pointsBox(ring);
-  const outline = polylinePath([...ring, ring[0]!]);
-  const candidates: { at: Point; far: number }[] = [];
   const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   const [dx, dy] = [box.maxX - box.minX - width, box.maxY - box.minY - height];
   if (dx < 0 || dy < 0) return undefined;
+  const candidates: { at: Point; far: number }[] = [];
   for (let i = 0; i <= STEPS; i++) {
     for (let k = 0; k <= STEPS; k++) {
       const at = { x: box.minX + (dx * i) / STEPS, y: box.minY + (dy * k) / STEPS };
@@ -46,21 +46,12 @@ function place(ring: Ring, lines: readonly Path[], width: number, height: number
     }
   }
   candidates.sort((a, b) => a.far - b.far || a.at.y - b.at.y || a.at.x - b.at.x);
-  for (const { at } of candidates) {
-    const corners = [
-      at,
-      { x: at.x + width, y: at.y },
-      { x: at.x + width, y: at.y + height },
-      { x: at.x, y: at.y + height },
-    ];
-    if (!corners.every((p) => ringContains(ring, p))) continue;
-    const frame = polylinePath([...corners, corners[0]!]);
-    if (pathIntersections(frame, outline).length > 0) continue;
-    const diagonals = [linePath(corners[0]!, corners[2]!), linePath(corners[1]!, corners[3]!)];
-    if (lines.some((l) => [frame, ...diagonals].some((f) => pathIntersections(f, l).length > 0))) continue;
-    return at;
-  }
-  return undefined;
+  const closed = [...ring, ring[0]!];
+  const hit = (line: readonly Point[], at: Point): boolean =>
+    line.some((p, i) => i > 0 && enters(line[i - 1]!, p, at.x, at.y, at.x + width, at.y + height));
+  return candidates.find(
+    ({ at }) => ringContains(ring, at) && !hit(closed, at) && !lines.some((line) => hit(line, at)),
+  )?.at;
 }
 
 const quarter = (p: Point): Point => ({ x: p.y, y: -p.x });
@@ -74,9 +65,10 @@ export function setLabel(
   avoid: readonly (readonly Path[])[],
   lines: readonly LabelLine[],
 ): Words[] {
+  const clear = avoid.map((paths) => paths.map((path) => pathFlatten(path, COARSE_MM)));
   for (const type of BODY_TYPES) {
     const { width, height } = extent(lines, type);
-    for (const obstacles of avoid) {
+    for (const obstacles of clear) {
       const lying = place(ring, obstacles, width, height);
       if (lying) return words(lines, type, lying, 0);
       const standing = place(
@@ -118,4 +110,4 @@ function words(lines: readonly LabelLine[], type: number, at: Point, angle: numb
 }
 
 /** A ring from the sides of an outline, coarse enough for the search. */
-export const labelRing = (paths: readonly Path[]): Ring => pathsRing(paths, 0.5);
+export const labelRing = (paths: readonly Path[]): Ring => pathsRing(paths, COARSE_MM);

@@ -1,6 +1,6 @@
 import type { Finding, Garment, PieceId } from '../garment/index.ts';
 import { InputError } from '../garment/index.ts';
-import { arrange } from './arrange.ts';
+import { BORDER_MM, arrange, withBorder } from './arrange.ts';
 import { sewingOrder } from './cutting.ts';
 import type { Figure, Page, Sheet } from './drawing.ts';
 import { drawFigure } from './figure.ts';
@@ -41,7 +41,8 @@ export function drawFigures(garment: Garment, choices: SheetChoices): Figure[] {
 export function sheet(garment: Garment, choices: SheetChoices, width = 894.4): Sheet {
   const figures = drawFigures(garment, choices);
   const widest = Math.max(...figures.map((f) => f.box.maxX - f.box.minX));
-  return arrange(figures, Math.max(width, widest), Infinity)[0]!;
+  const bare = arrange(figures, Math.max(width, widest), Infinity)[0]!;
+  return withBorder(bare, BORDER_MM);
 }
 
 /**

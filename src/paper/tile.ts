@@ -1,6 +1,6 @@
 import type { Box, Motion } from '../geometry/index.ts';
 import { boxesTouch, linePath, pointsBox, polylinePath } from '../geometry/index.ts';
-import { arrange, placeFigures } from './arrange.ts';
+import { BORDER_MM, arrange, placeFigures, withBorder } from './arrange.ts';
 import { cellsOf } from './cells.ts';
 import type { Cell, Grid } from './cells.ts';
 import type { Figure, Page, Sheet, Stroke, Words } from './drawing.ts';
@@ -8,13 +8,11 @@ import { MEASURE_FIRST, front, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { layLine, trimEdge } from './joint.ts';
-import { moveFigure, moveStroke, moveWords } from './move-figure.ts';
+import { moveStroke, moveWords } from './move-figure.ts';
 import { MARGIN_MM } from './paper-size.ts';
 
 /** Each tile repeats this much of its right and lower neighbour: the strip that is glued under it. */
 export const OVERLAP_MM = 10;
-/** White along the outer border of the tiles, so that no line is cut to half its width there. */
-const BORDER_MM = 2;
 /** Room beside the map for the list of pieces. */
 const LIST_MM = 58;
 /** More columns than the widest piece asks for are tried, in case fewer pages come out. */
@@ -62,12 +60,7 @@ export function sheetForTiles(figures: readonly Figure[], paper: CutPaper): Shee
     if (!best || pages < best.pages || (pages === best.pages && lank < best.lank))
       best = { pages, lank, width };
   }
-  const bare = arrange(figures, best!.width - 2 * BORDER_MM, Infinity)[0]!;
-  return {
-    width: best!.width,
-    height: bare.height + 2 * BORDER_MM,
-    figures: bare.figures.map((f) => moveFigure(f, { angle: 0, dx: BORDER_MM, dy: BORDER_MM })),
-  };
+  return withBorder(arrange(figures, best!.width - 2 * BORDER_MM, Infinity)[0]!, BORDER_MM);
 }
 
 /** Some room round words, whose exact width only the printer knows. */
