@@ -4,3 +4,5 @@ export { newFitting } from './new-fitting.ts';
 export type { NewFitting } from './new-fitting.ts';
 export { movableEdges } from './movable-edges.ts';
 export { planFor, planInput } from './plan-input.ts';
+export { sizeWords } from './size-words.ts';
+export { cuttingPieces } from './cutting-pieces.ts';
