@@ -1,6 +1,8 @@
 import type { Verb } from './verb.ts';
 import { alter } from './verbs/alter.ts';
 import { check } from './verbs/check.ts';
+import { cloth } from './verbs/cloth.ts';
+import { lay } from './verbs/lay.ts';
 import { make } from './verbs/make.ts';
 import { plan } from './verbs/plan.ts';
 import { print } from './verbs/print.ts';
@@ -21,5 +23,7 @@ export const VERBS: readonly Verb[] = [
   seams,
   check,
   print,
+  cloth,
+  lay,
   write,
 ];
