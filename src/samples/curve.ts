@@ -20,6 +20,10 @@ export const startDirection = (path: Path): Point => unit(sub(path[1]!, pathStar
 /** Direction of travel at the end of a path. */
 export const endDirection = (path: Path): Point => unit(sub(pathEnd(path), path[path.length - 2]!));
 
+/** Shares of the chord within which the meeting of two tangents makes a fair curve: nearer or further and a handle would vanish or run away. */
+const LEAST = 0.02;
+const MOST = 1.5;
+
 /**
  * One cubic from `p` (leaving along `out`) to `q` (arriving along `into`) that turns one way only, its handles on the way to where the two
  * tangents meet: a circle's go 0.55 of it, a larger `full` runs closer to the tangents; two give start and end their own. Where they do not meet between the ends the curve must turn both ways: handles of a third of the chord.
@@ -37,8 +41,8 @@ export function round(
   const u = cross(chord, into) / turning;
   const v = cross(out, chord) / turning;
   const size = length(chord);
-  if (u > 0 && v > 0 && u < 1.5 * size && v < 1.5 * size)
-    return bend(p, out, fullOut * u, q, into, fullIn * v);
+  const within = (reach: number): boolean => reach > LEAST * size && reach < MOST * size;
+  if (within(u) && within(v)) return bend(p, out, fullOut * u, q, into, fullIn * v);
   return bend(p, out, size / 3, q, into, size / 3);
 }
 

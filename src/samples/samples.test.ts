@@ -137,7 +137,7 @@ describe.each(patterns.map((p) => [p.id, p] as const))('%s', (_, pattern) => {
         sizes.slice(1).forEach((s) => {
           const [smaller, larger] = [edge.path[s - 1]!, edge.path[s]!];
           // A larger underarm lies lower and further out, a larger neck side further along the shoulder: near these ends the lines pass one another.
-          const reach = /armhole/.test(edge.id) ? 55 : edge.id === 'neck' ? 8 : 1;
+          const reach = /armhole/.test(edge.id) ? 55 : edge.id === 'neck' ? 25 : 1;
           const ends = [smaller[0]!, smaller.at(-1)!, larger[0]!, larger.at(-1)!];
           const amid = pathIntersections(smaller, larger)
             .map((m) => m.point)

@@ -23,9 +23,9 @@ export const FITTED_FRONT: CapShape = {
   crown: 0.76,
 };
 export const FITTED_BACK: CapShape = {
-  turnAt: { along: 0.4, up: 0.36 },
+  turnAt: { along: 0.4, up: 0.37 },
   steeper: 1.42,
-  hollow: 0.64,
+  hollow: 0.54,
   crown: 0.76,
 };
 /** Of a knit sleeve: shallow hollows, the two halves nearly alike. */

@@ -58,3 +58,10 @@ export function ends(pattern: Pattern, pieceId: string, edgeId: string, size: nu
   const path = edgePath(pattern, pieceId, edgeId, size);
   return { start: pathStart(path), end: pathEnd(path) };
 }
+
+/** Throws, saying what was measured, unless the value lies between the two, ends included. */
+export function between(value: number, least: number, most: number, what: string): void {
+  if (!(value >= least && value <= most)) {
+    throw new RangeError(`${what}: ${value.toFixed(3)} is not between ${least} and ${most}`);
+  }
+}

@@ -1,3 +1,6 @@
+import { EN_WOMEN } from '../garment/index.ts';
+import type { MeasureId } from '../garment/index.ts';
+
 /**
  * The women's body table behind the samples, in mm, one row per printed size.
  *
@@ -20,11 +23,9 @@ export interface WomanBody {
   readonly underBust: number;
   readonly neckBase: number;
   readonly upperArm: number;
-  readonly elbow: number;
   readonly wrist: number;
   readonly thigh: number;
   readonly knee: number;
-  readonly ankle: number;
   readonly backWaist: number;
   readonly frontWaist: number;
   readonly scyeDepth: number;
@@ -36,9 +37,7 @@ export interface WomanBody {
   readonly highHipDepth: number;
   readonly hipDepth: number;
   readonly arm: number;
-  readonly elbowLength: number;
   readonly crotchDepth: number;
-  readonly crotchLength: number;
   readonly insideLeg: number;
   readonly waistHeight: number;
   readonly kneeHeight: number;
@@ -49,52 +48,44 @@ export const WOMEN_SOURCE =
 
 const STATURE = 1660;
 
-/** Label (bust in cm), bust, waist, hip in mm: EN 13402-3. */
-const EN: readonly (readonly [string, number, number, number])[] = [
-  ['80', 800, 640, 880],
-  ['84', 840, 680, 920],
-  ['88', 880, 720, 960],
-  ['92', 920, 760, 1000],
-  ['96', 960, 800, 1040],
-  ['100', 1000, 840, 1080],
-  ['104', 1040, 880, 1120],
-  ['110', 1100, 940, 1170],
-  ['116', 1160, 1000, 1220],
-  ['122', 1220, 1060, 1270],
-];
+/** The ten sizes of the samples, by bust girth in cm. */
+const LABELS = ['80', '84', '88', '92', '96', '100', '104', '110', '116', '122'] as const;
 
-/** ANSUR I women: constant, then the slopes on stature, bust, natural waist and hip. Residual SD in the margin, mm. */
-type Slopes = readonly [number, number, number, number, number];
-const UPPER_BUST: Slopes = [94.3, 0.0645, 0.5646, 0.1546, 0.0654]; // 22
-const UNDER_BUST: Slopes = [63.9, 0.0663, 0.4004, 0.3523, -0.0219]; // 22
-const NECK_BASE: Slopes = [111.8, 0.0674, 0.0468, 0.0989, 0.0107]; // 12
-const UPPER_ARM: Slopes = [25.8, -0.0358, 0.12, 0.1324, 0.1232]; // 12
-const ELBOW: Slopes = [25.6, 0.0402, 0.0424, 0.0508, 0.0742]; // 8
-const WRIST: Slopes = [36.4, 0.0419, 0.0204, 0.0154, 0.0174]; // 5
-const THIGH: Slopes = [-19, -0.0514, 0.0322, 0.0292, 0.6541]; // 18
-const KNEE: Slopes = [12.7, 0.0514, -0.0173, 0.0343, 0.2685]; // 14
-const ANKLE: Slopes = [48.6, 0.0362, 0.0301, -0.0184, 0.0866]; // 10
-const BACK_WAIST: Slopes = [48.9, 0.1835, 0.0792, -0.0773, 0.0038]; // 22
-/** Neck side to bust point along the tape, then plumb to the waist. */
-const FRONT_WAIST: Slopes = [52.4, 0.1451, 0.2073, -0.1202, -0.0038]; // 21
-const SCYE_DEPTH: Slopes = [1.3, 0.0674, 0.0165, 0.0372, 0.0338]; // 12
-const SHOULDER: Slopes = [48.4, 0.0585, 0.0132, -0.0168, 0.0011]; // 10
-const BUST_HEIGHT: Slopes = [-12.4, 0.0446, 0.2117, -0.0261, 0.0358]; // 17
-const BUST_SPREAD: Slopes = [28.2, 0.0256, 0.1526, -0.0164, -0.0121]; // 14
-const HIP_DEPTH: Slopes = [-38.7, 0.113, -0.0428, -0.0275, 0.136]; // 22
-const ARM: Slopes = [-39.5, 0.3715, -0.0357, 0.057, -0.0285]; // 19
-const ELBOW_LENGTH: Slopes = [-23.2, 0.2046, -0.0093, 0.0384, -0.0185]; // 10
-const CROTCH_DEPTH: Slopes = [-0.3, 0.1185, -0.0336, 0.0251, 0.1024]; // 18
-const CROTCH_LENGTH: Slopes = [-25.3, 0.1471, -0.0684, 0.2227, 0.4555]; // 39
-const INSIDE_LEG: Slopes = [-128.8, 0.6231, -0.0767, 0.0974, -0.1201]; // 23
-const WAIST_HEIGHT: Slopes = [-145.1, 0.7281, -0.0922, 0.1522, -0.0119]; // 22
-const KNEE_HEIGHT: Slopes = [-80.4, 0.3551, -0.0484, 0.0933, -0.0655]; // 14
+/** ANSUR I women: constant, then the slopes on stature, bust, natural waist and hip. */
+export type Slopes = readonly [number, number, number, number, number];
+
+/** One regression per measure; the residual standard deviation beside it, mm. `women-table.test.ts` computes them again from the survey. */
+export const ANSUR_WOMEN = {
+  upperBust: [94.3, 0.0645, 0.5646, 0.1546, 0.0654], // 22
+  underBust: [63.9, 0.0663, 0.4004, 0.3523, -0.0219], // 22
+  neckBase: [111.8, 0.0674, 0.0468, 0.0989, 0.0107], // 12
+  upperArm: [25.8, -0.0358, 0.12, 0.1324, 0.1232], // 12
+  wrist: [36.4, 0.0419, 0.0204, 0.0154, 0.0174], // 5
+  thigh: [-19, -0.0514, 0.0322, 0.0292, 0.6541], // 18
+  knee: [12.7, 0.0514, -0.0173, 0.0343, 0.2685], // 14
+  backWaist: [48.9, 0.1835, 0.0792, -0.0773, 0.0038], // 22
+  /** Neck side to bust point along the tape, then plumb to the waist. */
+  frontWaist: [52.4, 0.1451, 0.2073, -0.1202, -0.0038], // 21
+  scyeDepth: [1.3, 0.0674, 0.0165, 0.0372, 0.0338], // 12
+  shoulder: [48.4, 0.0585, 0.0132, -0.0168, 0.0011], // 10
+  bustHeight: [-12.4, 0.0446, 0.2117, -0.0261, 0.0358], // 17
+  bustSpread: [28.2, 0.0256, 0.1526, -0.0164, -0.0121], // 14
+  hipDepth: [-38.7, 0.113, -0.0428, -0.0275, 0.136], // 22
+  arm: [-39.5, 0.3715, -0.0357, 0.057, -0.0285], // 19
+  crotchDepth: [-0.3, 0.1185, -0.0336, 0.0251, 0.1024], // 18
+  insideLeg: [-128.8, 0.6231, -0.0767, 0.0974, -0.1201], // 23
+  waistHeight: [-145.1, 0.7281, -0.0922, 0.1522, -0.0119], // 22
+  kneeHeight: [-80.4, 0.3551, -0.0484, 0.0933, -0.0655], // 14
+} as const satisfies Readonly<Record<string, Slopes>>;
 
 /** The tape from bust point to waist lies slanted, not plumb: √(128² + 50²) − 128 (our estimate of a common figure). */
 const SLANT_UNDER_BUST = 10;
 
 /** To the millimetre, as a table is printed. */
-function row([label, bust, waist, hip]: readonly [string, number, number, number]): WomanBody {
+function row(label: string): WomanBody {
+  const column = EN_WOMEN.sizes.indexOf(label);
+  const cm = (id: MeasureId): number => EN_WOMEN.rows[id]![column]! * 10;
+  const [bust, waist, hip] = [cm('bust-girth'), cm('waist-girth'), cm('hip-girth')];
   const at = ([c, s, b, w, h]: Slopes): number =>
     Math.round(c + s * STATURE + b * bust + w * waist + h * hip);
   return {
@@ -104,34 +95,30 @@ function row([label, bust, waist, hip]: readonly [string, number, number, number
     waist,
     hip,
     highHip: Math.round(waist + 0.55 * (hip - waist)),
-    upperBust: at(UPPER_BUST),
-    underBust: at(UNDER_BUST),
-    neckBase: at(NECK_BASE),
-    upperArm: at(UPPER_ARM),
-    elbow: at(ELBOW),
-    wrist: at(WRIST),
-    thigh: at(THIGH),
-    knee: at(KNEE),
-    ankle: at(ANKLE),
-    backWaist: at(BACK_WAIST),
-    frontWaist: at(FRONT_WAIST) + SLANT_UNDER_BUST,
-    scyeDepth: at(SCYE_DEPTH),
-    shoulder: at(SHOULDER),
+    upperBust: at(ANSUR_WOMEN.upperBust),
+    underBust: at(ANSUR_WOMEN.underBust),
+    neckBase: at(ANSUR_WOMEN.neckBase),
+    upperArm: at(ANSUR_WOMEN.upperArm),
+    wrist: at(ANSUR_WOMEN.wrist),
+    thigh: at(ANSUR_WOMEN.thigh),
+    knee: at(ANSUR_WOMEN.knee),
+    backWaist: at(ANSUR_WOMEN.backWaist),
+    frontWaist: at(ANSUR_WOMEN.frontWaist) + SLANT_UNDER_BUST,
+    scyeDepth: at(ANSUR_WOMEN.scyeDepth),
+    shoulder: at(ANSUR_WOMEN.shoulder),
     acrossBack: Math.round(177 + 0.19 * bust),
     acrossFront: Math.round(147 + 0.19 * bust),
-    bustHeight: at(BUST_HEIGHT),
-    bustSpread: at(BUST_SPREAD),
+    bustHeight: at(ANSUR_WOMEN.bustHeight),
+    bustSpread: at(ANSUR_WOMEN.bustSpread),
     highHipDepth: 100,
-    hipDepth: at(HIP_DEPTH),
-    arm: at(ARM),
-    elbowLength: at(ELBOW_LENGTH),
-    crotchDepth: at(CROTCH_DEPTH),
-    crotchLength: at(CROTCH_LENGTH),
-    insideLeg: at(INSIDE_LEG),
-    waistHeight: at(WAIST_HEIGHT),
-    kneeHeight: at(KNEE_HEIGHT),
+    hipDepth: at(ANSUR_WOMEN.hipDepth),
+    arm: at(ANSUR_WOMEN.arm),
+    crotchDepth: at(ANSUR_WOMEN.crotchDepth),
+    insideLeg: at(ANSUR_WOMEN.insideLeg),
+    waistHeight: at(ANSUR_WOMEN.waistHeight),
+    kneeHeight: at(ANSUR_WOMEN.kneeHeight),
   };
 }
 
 /** Ten sizes, smallest first. */
-export const WOMEN: readonly WomanBody[] = EN.map(row);
+export const WOMEN: readonly WomanBody[] = LABELS.map(row);

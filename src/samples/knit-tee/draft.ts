@@ -49,7 +49,7 @@ function halfTee(
       { x: r.bust, y: r.bustLevel },
       underarm,
     ],
-    { startTangent: heading(91) },
+    { startTangent: heading(91), endTangent: heading(90) },
   );
   return {
     side,

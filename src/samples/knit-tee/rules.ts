@@ -5,7 +5,7 @@ export const STRETCH = 0.25;
 /** Share by which the shirt is smaller than the body, more at the bust, which fills it anyway; far inside half of the stretch. */
 const LESS = { bust: 0.04, waist: 0.02, highHip: 0.03, hip: 0.02 };
 /** Ease round the upper arm, mm. */
-const ARM_EASE = 12;
+const ARM_EASE = 20;
 /** The neckband, as a share of the neckline that it is stretched on to. */
 export const BAND_SHARE = 0.86;
 
@@ -18,7 +18,7 @@ export function teeRules(body: WomanBody) {
     highHip: (body.highHip * (1 - LESS.highHip)) / 4,
     hip: (body.hip * (1 - LESS.hip)) / 4,
     acrossBack: body.acrossBack / 2 - 5,
-    acrossFront: body.acrossBack / 2 - 12,
+    acrossFront: body.acrossBack / 2 - 10,
     neckWidth: body.neckBase / 5 + 10,
     backNeckDepth: 22,
     frontNeckDepth: body.neckBase / 5 + 26,

@@ -3,7 +3,7 @@ import { distance, pathAt, pathEnd, pathLength, pathStart, placeCurvature } from
 import type { Path } from '../../geometry/index.ts';
 import { endDirection, startDirection } from '../curve.ts';
 import { sample } from '../catalogue.ts';
-import { cornerAngle, edgeLength, edgePath, ends, piece } from '../tape.ts';
+import { between, cornerAngle, edgeLength, edgePath, ends, piece } from '../tape.ts';
 
 // Ranges are trade habit (common practice) as gathered in the drafting guide, unless another source is named.
 const bodice = sample('stage-bodice');
@@ -11,10 +11,6 @@ const sizes = bodice.chart.sizes.map((_, s) => s);
 const body = (measure: keyof typeof bodice.chart.body, s: number): number => bodice.chart.body[measure]![s]!;
 const each = (check: (s: number, label: string) => void): void =>
   sizes.forEach((s) => check(s, `size ${bodice.chart.sizes[s]!.id}`));
-const between = (value: number, least: number, most: number, what: string): void => {
-  expect(value, what).toBeGreaterThanOrEqual(least);
-  expect(value, what).toBeLessThanOrEqual(most);
-};
 const armhole = (half: 'front' | 'back', s: number): number =>
   edgeLength(bodice, `${half}-side`, 'armhole', s) + edgeLength(bodice, `${half}-centre`, 'armhole', s);
 const heading = (p: { x: number; y: number }): number => (Math.atan2(p.y, p.x) * 180) / Math.PI;
