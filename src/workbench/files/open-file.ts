@@ -9,6 +9,7 @@ import {
   type Fitting,
   type Pattern,
 } from '../../garment/index.ts';
+import { leaveFile } from '../patterns/waiting-file.ts';
 import { tablePattern } from '../patterns/table-pattern.ts';
 import { hrefTo } from '../route.ts';
 import { docKey } from '../store/kinds.ts';
@@ -22,8 +23,8 @@ export async function openFile(file: File): Promise<string | null> {
   try {
     const ending = file.name.toLowerCase().split('.').pop() ?? '';
     if (['pdf', 'svg', 'dxf'].includes(ending)) {
-      const { bringIn } = await import('../patterns/bring-in.ts');
-      return await bringIn(file);
+      leaveFile(file);
+      return hrefTo('patterns', 'from-a-file');
     }
     const text = await file.text();
     return ending === 'csv' || ending === 'txt' ? openTable(file.name, text) : openDocument(text);

@@ -7,12 +7,14 @@ import { go, hrefTo } from '../route.ts';
 import { SAMPLE_CARDS } from '../start/sample-cards.ts';
 import { keepSample } from '../start/wardrobe.ts';
 import { store, useDoc, useList } from '../store/use-store.ts';
+import { FromFile } from './from-file.tsx';
 import { PasteTable } from './paste-table.tsx';
 import { PatternSheet } from './pattern-sheet.tsx';
 
 /** The patterns one has, and the ways to get one more. */
 export default function PatternsScreen({ id }: { id?: string }) {
   const held = useDoc('pattern', id);
+  if (id === 'from-a-file') return <FromFile />;
   if (id && held) return <PatternSheet held={held} />;
   return <Cupboard missing={Boolean(id)} />;
 }

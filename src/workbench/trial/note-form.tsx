@@ -15,6 +15,8 @@ export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: Sig
   const [photos, setPhotos] = useState<readonly string[]>([]);
   const { show, change, held } = bench;
   const [first, second] = line.ends;
+  // A length and a width are two statements; the two ends of one line are one.
+  const apart = /width|half/.test(second);
 
   function keep(): void {
     if (centre === undefined) return;
@@ -24,7 +26,7 @@ export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: Sig
       where: line.view,
       direction,
       centre,
-      side: second ? (side ?? centre) : centre,
+      side: side ?? (second && !apart ? centre : 0),
       ...(note.trim() ? { note: note.trim() } : {}),
       ...(photos.length ? { photos } : {}),
     };
@@ -50,8 +52,8 @@ export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: Sig
         ))}
       </div>
       <div className="row about">
-        <LengthField label={second ? first : 'by'} mm={centre} show={show} narrow live onAmount={setCentre} />
-        {second && <LengthField label={second} mm={side} show={show} signed narrow live placeholder="the same" onAmount={setSide} />}
+        <LengthField label={first} mm={centre} show={show} narrow live onAmount={setCentre} />
+        {second && <LengthField label={second} mm={side} show={show} signed narrow live placeholder={apart ? '' : 'the same'} onAmount={setSide} />}
       </div>
       <label className="field">
         <span className="label">In your own words</span>

@@ -1,4 +1,64 @@
+import { useEffect, useState } from 'react';
+import type { Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
+import { addSteps } from '../pieces/steps.ts';
+import { hrefTo } from '../route.ts';
+import { askOf, bench as worker } from '../worker/bench.ts';
+
+/** What the notes suggest, in a fitter's order; each accepted by itself, none by itself. */
 export function Proposals({ bench }: { bench: ReadyBench }) {
-  return bench.fitting.observations.length > 0 ? null : null;
+  const { fitting, change } = bench;
+  const [proposals, setProposals] = useState<readonly Proposal[]>([]);
+  useEffect(() => {
+    let wanted = true;
+    void worker.call('observe', askOf(fitting)).then((found) => wanted && setProposals(found));
+    return () => {
+      wanted = false;
+    };
+  }, [fitting]);
+  if (fitting.observations.length === 0) return null;
+  return (
+    <section className="sheet stack tight" aria-labelledby="proposals-head" aria-live="polite">
+      <h2 id="proposals-head">What would settle it</h2>
+      <p className="small">In the order a fitter works: length, then shoulder, then width. Accept one, try again, then go on.</p>
+      <ol className="proposals">
+        {proposals.map((p) => {
+          const taken = fitting.steps.find((s) => s.note === noteOf(p));
+          return (
+            <li key={p.sentence} className="stack tight">
+              <p>
+                <strong>{p.sentence}</strong>
+              </p>
+              <p className="small">{p.why}</p>
+              {p.conflicts.map((c) => (
+                <p key={c} className="small limit">
+                  {c}
+                </p>
+              ))}
+              {p.blocked && <p className="small limit">{p.blocked}</p>}
+              {taken ? (
+                <p className="small">
+                  Accepted: <a href={hrefTo('pieces', fitting.id, { step: taken.id })}>see it on the pieces</a>.
+                </p>
+              ) : (
+                p.step &&
+                !p.blocked && (
+                  <button
+                    type="button"
+                    className="act main"
+                    onClick={() => change(addSteps({ ...p.step!, id: crypto.randomUUID().slice(0, 8), note: noteOf(p) }), `Accepted: ${p.sentence}`)}
+                  >
+                    Accept<span className="unseen">: {p.sentence}</span>
+                  </button>
+                )
+              )}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
 }
+
+/** Marks a step as the answer to certain notes, so that it is not offered twice. */
+const noteOf = (p: Proposal): string => `From the trial notes: ${p.from.join(', ')}`;

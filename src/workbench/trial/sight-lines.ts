@@ -1,3 +1,4 @@
+import { observableOf } from '../../alter/index.ts';
 import type { Observation } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { BodyShape } from '../drawing/body-shape.ts';
@@ -7,13 +8,14 @@ type Direction = Observation['direction'];
 
 /** A line of the garment one can point at in a trial, where it runs on the drawing, and what can be seen of it. */
 export interface SightLine {
+  /** As the observations know it. */
   readonly line: string;
   readonly name: string;
   readonly view: 'front' | 'back';
   readonly points: readonly Point[];
   readonly directions: readonly Direction[];
-  /** What the two amounts are called; one name where there is only one amount. */
-  readonly ends: readonly [string, string] | readonly [string];
+  /** What the two amounts measure; an empty second where there is only one. */
+  readonly ends: readonly [string, string];
 }
 
 export const DIRECTION_WORDS: Readonly<Record<Direction, string>> = {
@@ -30,38 +32,47 @@ export const DIRECTION_WORDS: Readonly<Record<Direction, string>> = {
 
 const across = (half: number, y: number, dip = 0): Point[] => [{ x: -half, y }, { x: 0, y: y + dip }, { x: half, y }];
 
-/** The lines of this garment on this figure, front and back. */
-export function sightLines(shape: BodyShape, garment: GarmentShape): readonly SightLine[] {
+/** Lines by view: the words the catalogue of observations understands, and where they run. */
+function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'back'): [string, Point[]][] {
   const p = shape.points;
-  const at = (level: string) => garment.hangs.find((h) => h.level === level);
-  const upper = garment.top < shape.levels.bust.y;
-  const lines: SightLine[] = [];
-  for (const view of ['front', 'back'] as const) {
-    const add = (line: string, name: string, points: readonly Point[], directions: readonly Direction[], ends: SightLine['ends']): void => {
-      lines.push({ line, name: `${name}, ${view}`, view, points, directions, ends });
-    };
-    const centre = `at the centre ${view}`;
-    if (upper) {
-      const drop = view === 'front' ? p.frontNeck.y + 8 : p.backNeck.y + 12;
-      add('neckline', 'neckline', [{ x: -p.sideNeck.x * 1.12, y: p.sideNeck.y }, { x: -p.sideNeck.x * 0.6, y: (drop + p.sideNeck.y) / 2 + 12 }, { x: 0, y: drop }, { x: p.sideNeck.x * 0.6, y: (drop + p.sideNeck.y) / 2 + 12 }, { x: p.sideNeck.x * 1.12, y: p.sideNeck.y }], ['gapes', 'low', 'high', 'tight'], ['by']);
-      add('shoulder', 'shoulder seam', [{ x: p.sideNeck.x * 1.15, y: p.sideNeck.y }, p.shoulder], ['forward', 'back', 'tight', 'loose'], ['at the neck', 'at the armhole']);
-      add('armhole', 'armhole', [p.shoulder, { x: p.armpit.x * 0.93, y: (p.shoulder.y + p.armpit.y) / 2 }, { x: p.armpit.x + 4, y: p.armpit.y + 6 }], ['gapes', 'low', 'high', 'tight'], ['by']);
-      if (view === 'front') add('bust', 'bust', across(at('bust')?.half ?? shape.levels.bust.half, shape.levels.bust.y, 8), ['drags', 'tight', 'loose'], ['across', 'down']);
-      else add('across-back', 'across the back', across(p.armpit.x * 0.92, p.armpit.y - 40), ['tight', 'loose'], ['by']);
-    }
-    for (const [level, name] of [['waist', 'waist line'], ['high-hip', 'high hip'], ['hip', 'hip']] as const) {
-      const hang = at(level);
-      if (!hang) continue;
-      const directions: readonly Direction[] = level === 'waist' ? ['low', 'high', 'tight', 'loose'] : view === 'back' ? ['tight', 'loose', 'folds'] : ['tight', 'loose'];
-      add(level, name, across(hang.half, hang.y, 5), directions, level === 'waist' ? [centre, 'at the side seam'] : ['all round']);
-    }
-    const last = garment.hangs.at(-1);
-    add('hem', 'hem', across((last?.half ?? 180) * 1.03, garment.bottom, 10), ['low', 'high', 'drags'], [centre, 'at the side seam']);
-    if (last && garment.hangs[0]) add('side', 'side seam', [...garment.hangs.map((h) => ({ x: h.half, y: h.y })), { x: last.half * 1.02, y: garment.bottom }], ['forward', 'back'], ['by']);
-    if (garment.sleeves.length > 0) {
-      const y = p.armpit.y + 40;
-      add('upper-arm', 'upper arm', [{ x: p.armpit.x + 14, y: y + 10 }, { x: p.armpit.x + 14 + shape.limbs.upperArm / Math.PI, y: y - 18 }], ['tight', 'loose'], ['all round']);
-    }
+  const half = (level: 'bust' | 'waist' | 'hip'): number => garment.hangs.find((h) => h.level === level)?.half ?? shape.levels[level].half;
+  const has = (level: string): boolean => garment.hangs.some((h) => h.level === level);
+  const lines: [string, Point[]][] = [];
+  const front = view === 'front';
+  if (garment.top < shape.levels.bust.y) {
+    const drop = front ? p.frontNeck.y + 8 : p.backNeck.y + 14;
+    const curve = (drop + p.sideNeck.y) / 2 + (front ? 14 : 4);
+    lines.push(
+      ['neckline', [{ x: -p.sideNeck.x * 1.12, y: p.sideNeck.y }, { x: -p.sideNeck.x * 0.7, y: curve }, { x: 0, y: drop }, { x: p.sideNeck.x * 0.7, y: curve }, { x: p.sideNeck.x * 1.12, y: p.sideNeck.y }]],
+      ['shoulder seam', [{ x: p.sideNeck.x * 1.2, y: p.sideNeck.y + 2 }, p.shoulder]],
+      ['armhole', [{ x: p.shoulder.x - 2, y: p.shoulder.y + 14 }, { x: p.armpit.x * 0.94, y: (p.shoulder.y + p.armpit.y) / 2 }, { x: p.armpit.x + 2, y: p.armpit.y + 4 }]],
+      [front ? 'chest' : 'upper back', across(p.armpit.x * 0.86, p.armpit.y - 44)],
+    );
+    if (front) lines.push(['bust', across(half('bust') * 0.97, shape.levels.bust.y, 8)]);
+  }
+  if (garment.sleeves.length > 0) {
+    const x = p.armpit.x + 16;
+    lines.push(['upper arm', [{ x, y: p.armpit.y + 56 }, { x: x + shape.limbs.upperArm / Math.PI, y: p.armpit.y + 26 }]]);
+  }
+  if (has('waist')) lines.push(['waist line', across(half('waist'), shape.levels.waist.y, 5)]);
+  if (has('hip')) {
+    const middle = (shape.levels.waist.y + shape.levels.hip.y) / 2 + 12;
+    lines.push([front ? 'abdomen' : 'seat', across(half('hip') * 0.7, middle, 6)], ['hip', across(half('hip'), shape.levels.hip.y, 5)]);
+    if (garment.bottom > shape.points.crotch.y + 250) lines.push(['crotch', across(70, shape.points.crotch.y, 10)]);
+  }
+  const last = garment.hangs.at(-1);
+  if (last) {
+    lines.push(['hem', across(last.half * 1.02, garment.bottom, 9)], ['side seam', [...garment.hangs.map((h) => ({ x: -h.half, y: h.y })), { x: -last.half * 1.01, y: garment.bottom - 12 }]]);
   }
   return lines;
+}
+
+/** The lines of this garment on this figure, front and back. What can be said of each is the catalogue's. */
+export function sightLines(shape: BodyShape, garment: GarmentShape): readonly SightLine[] {
+  return (['front', 'back'] as const).flatMap((view) =>
+    drawnLines(shape, garment, view).flatMap(([line, points]): SightLine[] => {
+      const known = observableOf(line);
+      return known ? [{ line, name: `${line}, ${view}`, view, points, directions: known.directions, ends: known.ends }] : [];
+    }),
+  );
 }

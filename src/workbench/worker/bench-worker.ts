@@ -1,4 +1,4 @@
-import { CATALOGUE, describeStep } from '../../alter/index.ts';
+import { CATALOGUE, observe, type Proposal } from '../../alter/index.ts';
 import { make, type Made as Whole, type StepResult } from '../../pipeline/index.ts';
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
 import { answerCalls } from './call.ts';
@@ -58,7 +58,11 @@ const doings = {
   make: madeOf,
   catalogue: () => catalogue,
   grips: ({ ask, step }: { ask: MakeAsk; step: string }): readonly Grip[] => gripsOf(make(fittingOf(ask)), step),
-  sentence: (step: Parameters<typeof describeStep>[0]) => describeStep(step),
+  /** Judged on the garment before its steps: the notes were taken on it. */
+  observe: (ask: MakeAsk): readonly Proposal[] => {
+    const fitting = fittingOf(ask);
+    return observe(fitting.observations, make(fitting).planned);
+  },
   wardrobe: async () => {
     const { CAST, demoFittings } = await import('../../samples/index.ts');
     return { cast: CAST, fittings: demoFittings() };
