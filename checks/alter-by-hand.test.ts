@@ -331,8 +331,11 @@ describe('front, seat and width', () => {
     expect(pathEnd(edge(g, 'front', 'side').path)).toEqual({ x: 200, y: 0 });
     expect(grew('front', 'hem')).toBeWithinMm(12, 1e-6);
     expect(grew('back', 'centre')).toBeWithinMm(0, 1e-9);
-    // At the dart, 100 from the centre, of 200: half of it is left: (100, 0) rises by 5.
-    expect(pathEnd(edge(g, 'front', 'dart-b').path).y).toBeWithinMm(5, 1e-9);
+    // At the dart's mouths, 100 and 120 of 200 from the centre, 5 and 4 are left; its legs are then trued, each by half of what they differ:
+    // √(10² + 104²) = 104.480 and √(10² + 105²) = 105.475, so both 104.978.
+    const dart = dartOf(find(g, 'front'), 'dart');
+    expect(distance(dart.a, dart.point)).toBeWithinMm((Math.hypot(10, 104) + Math.hypot(10, 105)) / 2, 1e-6);
+    expect(distance(dart.b, dart.point)).toBeWithinMm((Math.hypot(10, 104) + Math.hypot(10, 105)) / 2, 1e-6);
   });
 
   it('seat 10: the same behind', () => {

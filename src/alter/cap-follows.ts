@@ -5,7 +5,6 @@ import { draw, tell } from './change.ts';
 import type { Change } from './change.ts';
 import { edgeRole } from './edge-role.ts';
 import { pullEdges } from './pull.ts';
-import type { Pull } from './pull.ts';
 import { halfOf, isSleeve, leaders } from './roles.ts';
 import type { Half } from './roles.ts';
 
@@ -14,7 +13,8 @@ const FIT_MM = 0.05;
 /** Both halves changed alike within this: the armhole grew or shrank in depth, and the cap's height follows. Else its width does, on the half that changed. */
 const ALIKE_MM = 2;
 
-interface Cap {
+/** An armhole seam with the sleeve set into it. */
+export interface Cap {
   readonly seam: Seam;
   readonly sleeve: string;
   readonly front: readonly EdgeRef[];
@@ -69,6 +69,10 @@ const lengthOf = (garment: Garment, refs: readonly EdgeRef[]): number =>
     return sum + (edge ? pathLength(edge.path) : 0);
   }, 0);
 
+/** Cap seam minus armhole seam, mm. */
+export const capEaseOf = (garment: Garment, cap: Cap): number =>
+  lengthOf(garment, [...cap.front, ...cap.back]) - lengthOf(garment, cap.armhole);
+
 const armholeOf = (garment: Garment, cap: Cap, half: Half): EdgeRef[] =>
   cap.armhole.filter((r) => {
     const piece = garment.pieces.find((p) => p.id === r.piece);
@@ -85,21 +89,25 @@ export function crown(piece: DrawnPiece): string | undefined {
   return piece.edges[i]?.id;
 }
 
-/** The pull that moves a cap half's underarm corner outwards by `mm`, square to the underarm seam, so that the seam keeps its length. */
-export function widenAt(piece: DrawnPiece, capEdge: string, mm: number): Pull {
+/**
+ * The sleeve with a cap half's underarm corner moved outwards by `mm`: square to the underarm seam, then along it by as much as keeps that seam's length,
+ * so that front and back still match.
+ */
+export function widenAt(piece: DrawnPiece, capEdge: string, mm: number): DrawnPiece {
   const n = piece.edges.length;
   const i = piece.edges.findIndex((e) => e.id === capEdge);
-  const edge = piece.edges[i]!;
-  const before = piece.edges[(i + n - 1) % n]!;
-  const atStart = edgeRole(before) !== 'cap';
-  const seam = atStart ? before : piece.edges[(i + 1) % n]!;
+  const atStart = edgeRole(piece.edges[(i + n - 1) % n]!) !== 'cap';
+  const k = atStart ? (i + n - 1) % n : (i + 1) % n;
+  const seam = piece.edges[k]!.path;
+  const last = seam.length - 1;
+  const along = unit(atStart ? sub(pathEnd(seam), seam[last - 1]!) : sub(seam[1]!, pathStart(seam)));
   // Outlines run counter-clockwise: outwards is to the right of the underarm seam's direction.
-  const end = seam.path.length - 1;
-  const along = atStart
-    ? sub(pathEnd(seam.path), seam.path[end - 1]!)
-    : sub(seam.path[1]!, pathStart(seam.path));
-  const out = scale(perp(unit(along)), -mm);
-  return { edge: edge.id, at: atStart ? 0 : 1, by: out };
+  const out = scale(perp(along), -mm);
+  const at = atStart ? 0 : 1;
+  const first = pullEdges(piece, [{ edge: capEdge, at, by: out }]);
+  const grown = pathLength(first.edges[k]!.path) - pathLength(seam);
+  const back = scale(along, atStart ? -grown : grown);
+  return pullEdges(piece, [{ edge: capEdge, at, by: { x: out.x + back.x, y: out.y + back.y } }]);
 }
 
 /** Secant on a length that grows with x; gives the x at which it is `wanted`, or undefined when it does not settle. */
@@ -149,7 +157,7 @@ function widenHalf(piece: DrawnPiece, refs: readonly EdgeRef[], by: number): Dra
   const edge = ends[0]?.edge;
   if (!edge) return undefined;
   const wanted = edgeLengthOf(piece, refs) + by;
-  const widened = (x: number): DrawnPiece => pullEdges(piece, [widenAt(piece, edge, x)]);
+  const widened = (x: number): DrawnPiece => widenAt(piece, edge, x);
   const x = solveLength((mm) => edgeLengthOf(widened(mm), refs), wanted, by);
   return x === undefined ? undefined : widened(x);
 }

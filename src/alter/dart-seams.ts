@@ -1,3 +1,4 @@
+import { linePath, pathLength } from '../geometry/index.ts';
 import type { EdgeId, EdgeRef, Follower, PieceId, Seam } from '../garment/index.ts';
 import type { Change } from './change.ts';
 import { mapSeams } from './change.ts';
@@ -85,14 +86,34 @@ export function dropDartSeam(change: Change, piece: PieceId, legs: readonly [Edg
   };
 }
 
-/** A seam that one of its chains now eases in by `more` mm (positive: that chain grew). */
+/** A facing that repeats part of a shoulder need not have grown with it: only whole edges, within a millimetre, ease as their parent does. */
+function repeatsWhole(change: Change, f: Follower, own: EdgeId, parent: EdgeId): boolean {
+  const size = (piece: PieceId, id: EdgeId): number =>
+    pathLength(
+      change.garment.pieces.find((p) => p.id === piece)?.edges.find((e) => e.id === id)?.path ?? NONE,
+    );
+  return Math.abs(size(f.piece, own) - size(f.parent, parent)) < 1;
+}
+
+const NONE = linePath({ x: 0, y: 0 }, { x: 0, y: 0 });
+
+/**
+ * Seams of which one chain now eases in `more` mm (positive: that chain grew) wherever it walks these edges; the seams of what follows the piece likewise.
+ */
 export function easeSeams(change: Change, piece: PieceId, edges: readonly EdgeId[], more: number): void {
-  const has = (chain: readonly EdgeRef[]): boolean =>
-    chain.some((r) => r.piece === piece && edges.includes(r.edge));
+  const times = (chain: readonly EdgeRef[]): number =>
+    chain.filter((r) => r.piece === piece && r.edge === edges[0]).length;
   mapSeams(change, (seam) => {
-    const sign = has(seam.a) ? 1 : has(seam.b) ? -1 : 0;
-    if (sign === 0 || seam.join.kind === 'gathered') return seam;
+    const by = (times(seam.a) - times(seam.b)) * more;
+    if (by === 0 || seam.join.kind === 'gathered') return seam;
     const now = seam.join.kind === 'eased' ? seam.join : { least: 0, most: 0 };
-    return { ...seam, join: { kind: 'eased', least: now.least + sign * more, most: now.most + sign * more } };
+    return { ...seam, join: { kind: 'eased', least: now.least + by, most: now.most + by } };
   });
+  for (const f of change.garment.followers) {
+    if (f.parent !== piece) continue;
+    const own = f.edges
+      .filter((e) => edges.includes(e.parent) && repeatsWhole(change, f, e.own, e.parent))
+      .map((e) => e.own);
+    if (own.length > 0) easeSeams(change, f.piece, own, more);
+  }
 }

@@ -2,6 +2,8 @@ import { pathAt, pathEnd, pathLineIntersections, pathStart } from '../geometry/i
 import type { Point } from '../geometry/index.ts';
 import type { DrawnPiece, Edge, Level } from '../garment/index.ts';
 import { levelPoints } from './anchor.ts';
+import { edgeRole } from './edge-role.ts';
+import type { EdgeRole } from './edge-role.ts';
 import { Refusal } from './refusal.ts';
 
 /** Height (y, mm) of a level on a piece: of its drawn level line, else of where its outline meets the level. Undefined when the piece does not know it. */
@@ -68,6 +70,35 @@ export function upDown(piece: DrawnPiece, x: number): { low: Point; high: Point 
     );
   }
   return { low, high };
+}
+
+/** Seams that run up and down: a slash that should open top and bottom must not leave through one. */
+const UPRIGHT: readonly EdgeRole[] = ['panel', 'side', 'centre', 'inseam', 'crotch'];
+
+/**
+ * Where an upright slash near `prefer` goes from the upper to the lower edge of the piece without touching a seam that runs up and down; tried ever further aside.
+ * `also`: further edges it must not leave through. Refusal `no-slash` when there is no such place.
+ */
+export function clearUpright(piece: DrawnPiece, prefer: number, also: readonly EdgeRole[] = []): number {
+  const { left, right } = extent(piece);
+  const blocked = (x: number): boolean =>
+    x <= left + 5 ||
+    x >= right - 5 ||
+    piece.edges.some(
+      (e) =>
+        (UPRIGHT.includes(edgeRole(e)) || also.includes(edgeRole(e))) &&
+        pathLineIntersections(e.path, { x, y: 0 }, { x, y: 1 }).length > 0,
+    );
+  for (let step = 0; step <= 20; step++) {
+    const off = (step * (right - left)) / 40;
+    if (!blocked(prefer - off)) return prefer - off;
+    if (!blocked(prefer + off)) return prefer + off;
+  }
+  throw new Refusal(
+    'no-slash',
+    `${piece.name}: no upright slash from its upper to its lower edge misses its seams.`,
+    { piece: piece.id },
+  );
 }
 
 /** Share of an edge's length at which it meets a level: 0 or 1 at a corner of that level. Undefined where it does not. */

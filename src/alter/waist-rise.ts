@@ -2,6 +2,8 @@ import type { DrawnPiece } from '../garment/index.ts';
 import { pathEnd, pathStart } from '../geometry/index.ts';
 import { draw } from './change.ts';
 import type { Change } from './change.ts';
+import { dartsAt } from './dart-intake.ts';
+import { trueDart } from './dart.ts';
 import { edgesOf } from './edge-role.ts';
 import { extent, levelHeight } from './height.ts';
 import { pullEdges } from './pull.ts';
@@ -62,7 +64,8 @@ export function waistRise(
       const y = pathStart(edgesOf(piece, 'waist')[0]!.path).y;
       const way = y - low > high - y ? 1 : -1;
       const amount = (x: number): number => way * (centre + ((side - centre) * (before + x - left)) / whole);
-      return pullEdges(piece, waistPulls(piece, amount));
+      const raised = pullEdges(piece, waistPulls(piece, amount));
+      return dartsAt(piece, 'waist').reduce(trueDart, raised);
     });
   }
 }

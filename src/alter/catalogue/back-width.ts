@@ -1,18 +1,23 @@
 import { say } from '../../garment/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
 import { cut, draw } from '../change.ts';
 import { changeIntake, dartsAt } from '../dart-intake.ts';
-import { upDown } from '../height.ts';
+import { clearUpright, extent, upDown } from '../height.ts';
 import { slidePart } from '../slide.ts';
 import { makeDartOn } from '../dart-change.ts';
 import { easeSeams } from '../dart-seams.ts';
-import { edgesOf } from '../edge-role.ts';
+import { edgesOf, hasEdge } from '../edge-role.ts';
 import { choiceParam, inch, lengthParam, wider } from '../param.ts';
-import { withEdge } from '../roles.ts';
+import { needPanels, withEdge } from '../roles.ts';
 import { pathAt } from '../../geometry/index.ts';
 
 /** A back shoulder dart is about this long (common practice). */
 const SHOULDER_DART_MM = 80;
+
+/** Pieces that reach across the back between the armholes: those with the shoulder, and under a yoke the body, which is slashed below it. */
+const carriesBack = (piece: DrawnPiece): boolean =>
+  hasEdge(piece, 'shoulder') || (hasEdge(piece, 'armhole') && !hasEdge(piece, 'panel'));
 
 export const backWidth: Alteration = {
   id: 'back-width',
@@ -45,9 +50,13 @@ export const backWidth: Alteration = {
   shows: { on: 'bodice', params: { amount: 15, shoulder: 'ease' } },
   make(change, values) {
     const mm = values.mm('amount');
-    for (const panel of withEdge(change.garment, 'back', 'shoulder')) {
+    withEdge(change.garment, 'back', 'shoulder');
+    for (const panel of needPanels(change.garment, 'back').filter(carriesBack)) {
       cut(change, panel.id, (piece) => {
-        const x = pathAt(edgesOf(piece, 'shoulder')[0]!.path, 0.5).x;
+        const shoulder = edgesOf(piece, 'shoulder')[0];
+        const x = clearUpright(piece, shoulder ? pathAt(shoulder.path, 0.5).x : extent(piece).right / 2, [
+          'armhole',
+        ]);
         const { low, high } = upDown(piece, x);
         return (p) => slidePart(p, { from: high, to: low, atFrom: mm, atTo: mm });
       });

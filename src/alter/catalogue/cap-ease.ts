@@ -1,9 +1,10 @@
 import { pathLength } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
-import type { DrawnPiece, Garment, Seam } from '../../garment/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
-import { eachCap, raiseCrown, solveLength } from '../cap-follows.ts';
-import { draw, mapSeams } from '../change.ts';
+import { raiseCrown, solveLength } from '../cap-follows.ts';
+import { draw } from '../change.ts';
+import { easeSeams } from '../dart-seams.ts';
 import { edgesOf } from '../edge-role.ts';
 import { inch, lengthParam } from '../param.ts';
 import { Refusal } from '../refusal.ts';
@@ -11,17 +12,6 @@ import { needSleeves } from '../roles.ts';
 
 const capLength = (piece: DrawnPiece): number =>
   edgesOf(piece, 'cap').reduce((sum, e) => sum + pathLength(e.path), 0);
-
-/** The wanted ease of the seam goes with the drawn one, so that the new cap is not told to be wrong. */
-function wantMore(seam: Seam, sleeve: string, mm: number): Seam {
-  if (seam.join.kind === 'gathered') return seam;
-  const now = seam.join.kind === 'eased' ? seam.join : { least: 0, most: 0 };
-  const by = seam.a.some((r) => r.piece === sleeve) ? mm : -mm;
-  return { ...seam, join: { kind: 'eased', least: now.least + by, most: now.most + by } };
-}
-
-const isArmhole = (garment: Garment, id: string): string | undefined =>
-  eachCap(garment).find((c) => c.seam.id === id)?.sleeve;
 
 export const capEase: Alteration = {
   id: 'cap-ease',
@@ -55,11 +45,14 @@ export const capEase: Alteration = {
           });
         return raiseCrown(piece, up);
       });
+      // The wanted ease goes with the drawn one, so that the new cap is not told to be wrong.
+      easeSeams(
+        change,
+        sleeve.id,
+        edgesOf(sleeve, 'cap').map((e) => e.id),
+        mm,
+      );
     }
-    mapSeams(change, (seam) => {
-      const sleeve = isArmhole(change.garment, seam.id);
-      return sleeve === undefined ? seam : wantMore(seam, sleeve, mm);
-    });
     change.capDone = true;
   },
   sentence(values) {

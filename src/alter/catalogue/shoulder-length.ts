@@ -1,6 +1,6 @@
 import { say } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
-import { eachCap, raiseCrown } from '../cap-follows.ts';
+import { capEaseOf, eachCap, raiseCrown } from '../cap-follows.ts';
 import { draw, tell } from '../change.ts';
 import { edgesOf, edgeRole } from '../edge-role.ts';
 import { notchShare } from '../height.ts';
@@ -63,12 +63,13 @@ export const shoulderLength: Alteration = {
     // What the shoulder covers the cap need not, and the other way round: its height changes by as much, its ease is stated.
     for (const cap of eachCap(change.garment)) {
       draw(change, cap.sleeve, (sleeve) => raiseCrown(sleeve, -mm));
+      const eased = capEaseOf(change.garment, cap) - capEaseOf(change.before, cap);
       tell(change, {
         code: 'cap-height-changed',
-        severity: 'note',
+        severity: Math.abs(eased) > inch(0.25) ? 'warning' : 'note',
         where: { piece: cap.sleeve, seam: cap.seam.id },
         amount: -mm,
-        message: `Sleeve cap: ${mm > 0 ? 'lowered' : 'raised'} by ${say(Math.abs(mm))}, because the shoulder now covers that much ${mm > 0 ? 'more' : 'less'} of the arm. Walk the armhole for its ease.`,
+        message: `Sleeve cap: ${mm > 0 ? 'lowered' : 'raised'} by ${say(Math.abs(mm))}, because the shoulder now covers that much ${mm > 0 ? 'more' : 'less'} of the arm. Its ease is ${say(Math.abs(eased))} ${eased < 0 ? 'less' : 'more'} than before.`,
       });
     }
     change.capDone = true;

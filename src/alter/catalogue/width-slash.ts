@@ -4,7 +4,7 @@ import type { Alteration } from '../alteration.ts';
 import { cut, draw } from '../change.ts';
 import { changeIntake, dartsAt } from '../dart-intake.ts';
 import { dartOf } from '../dart.ts';
-import { extent, upDown } from '../height.ts';
+import { clearUpright, extent, upDown } from '../height.ts';
 import { choiceParam, inch, lengthParam, wider } from '../param.ts';
 import { needPanels, timesCut } from '../roles.ts';
 import { slidePart } from '../slide.ts';
@@ -66,7 +66,7 @@ export const widthSlash: Alteration = {
     const shape = values.word('shape');
     for (const panel of chosen) {
       cut(change, panel.id, (piece) => {
-        const { low, high } = upDown(piece, slashAt(piece));
+        const { low, high } = upDown(piece, clearUpright(piece, slashAt(piece)));
         const top = shape === 'hem' ? 0 : each;
         const bottom = shape === 'top' ? 0 : each;
         return (p) => slidePart(p, { from: high, to: low, atFrom: top, atTo: bottom });
