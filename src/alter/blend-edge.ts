@@ -99,10 +99,7 @@ export function blendEdge(edge: Edge<'nest'>, sizes: EdgeSizes): BlendedEdge {
   const last = cubicCount(ruler) - 1;
   const places: PathPlace[] = [
     { cubic: 0, t: 0 },
-    ...edge.crossings.map((c, i) => {
-      const size = sizes.crossings[i]!;
-      return placeAtShare(pathAtSize(nest, size), numberAtSize(c.at, size));
-    }),
+    ...edge.crossings.map((c, i) => placeAtSize(nest, c.at, sizes.crossings[i]!)),
     { cubic: last, t: 1 },
   ];
   const xs = places.map((p) => lengthAtPlace(ruler, p));
@@ -157,11 +154,22 @@ export function blendEdge(edge: Edge<'nest'>, sizes: EdgeSizes): BlendedEdge {
     let size = sizes.start;
     let place: PathPlace = { cubic: 0, t: 0 };
     for (let round = 0; round < 4; round++) {
-      place = placeAtShare(pathAtSize(nest, size), numberAtSize(at, size));
-      size = field.value(lengthAtPlace(ruler, place));
+      place = placeAtSize(nest, at, size);
+      size = field.value(along(place.cubic, place.t));
     }
     return place;
   }
+}
+
+/** The place of a printed share at a fractional size: between its places on the two sizes around, by parameter. */
+function placeAtSize(nest: readonly Path[], at: readonly number[], size: number): PathPlace {
+  const { low, high, share } = between(size, nest.length);
+  const a = placeAtShare(nest[low]!, at[low]!);
+  if (share === 0) return a;
+  const b = placeAtShare(nest[high]!, at[high]!);
+  const u = a.cubic + a.t + (b.cubic + b.t - a.cubic - a.t) * share;
+  const cubic = Math.min(cubicCount(nest[low]!) - 1, Math.max(0, Math.floor(u)));
+  return { cubic, t: Math.min(1, Math.max(0, u - cubic)) };
 }
 
 /** The two sizes around `size`; exactly on a printed one, the pair above (`up`) or below it. */

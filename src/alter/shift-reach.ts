@@ -1,5 +1,5 @@
 import type { DrawnPiece, EdgeRef, Follower, Garment, Knot, Moves, PieceId } from '../garment/index.ts';
-import { edgeKnots, knotField, reshapePiece } from '../garment/index.ts';
+import { edgeKnots, knotField, movedPath, placeOnEdge } from '../garment/index.ts';
 import {
   SAME_MM,
   STORED_MM,
@@ -12,7 +12,7 @@ import {
   placePoint,
   placeTangent,
 } from '../geometry/index.ts';
-import type { Path, Point } from '../geometry/index.ts';
+import type { Path, PathPlace, Point } from '../geometry/index.ts';
 
 const NOWHERE: Point = { x: 0, y: 0 };
 const still = (v: Point): boolean => v.x === 0 && v.y === 0;
@@ -56,10 +56,13 @@ function followMoves(parent: DrawnPiece, own: DrawnPiece, follower: Follower, ma
     }
     const whole = pathLength(source.path);
     const field = knotField(whole, edgeKnots(start, end, given));
-    const moveAt = (point: Point): Point =>
-      field(lengthAtPlace(source.path, nearestPlace(source.path, point).place));
-    setOnce(corners, i, moveAt(pathStart(edge.path)));
-    setOnce(corners, (i + 1) % n, moveAt(pathEnd(edge.path)));
+    const setFrom = (corner: number, point: Point): void => {
+      const had = corners.get(corner);
+      if (!had || still(had))
+        corners.set(corner, field(lengthAtPlace(source.path, placeBeside(source.path, point))));
+    };
+    setFrom(i, pathStart(edge.path));
+    setFrom((i + 1) % n, pathEnd(edge.path));
     inner.set(
       edge.id,
       given.flatMap((k) => {
@@ -81,9 +84,15 @@ function setOnce(corners: Map<number, Point>, index: number, by: Point): void {
   if (!had || still(had)) corners.set(index, by);
 }
 
+/** The place of a path beside a point: at its own height where the path passes through it, which a follower's edge nearly always does. */
+function placeBeside(path: Path, point: Point): PathPlace {
+  const through = placeOnEdge(path, point, { x: point.x + 1, y: point.y });
+  return through?.place ?? nearestPlace(path, point).place;
+}
+
 function shareNear(path: Path, point: Point): number {
   const whole = pathLength(path);
-  return whole > 0 ? lengthAtPlace(path, nearestPlace(path, point).place) / whole : 0;
+  return whole > 0 ? lengthAtPlace(path, placeBeside(path, point)) / whole : 0;
 }
 
 /** One end of a seam's chain: the corner there, and the direction in which the chain would go on. */
@@ -128,15 +137,15 @@ function chainLength(
   chain: readonly EdgeRef[],
   moves: ReadonlyMap<PieceId, Moves>,
 ): number {
-  const drawn = new Map<PieceId, DrawnPiece>();
-  for (const { piece: id } of chain) {
-    const piece = garment.pieces.find((p) => p.id === id);
-    const own = moves.get(id);
-    if (piece && !drawn.has(id)) drawn.set(id, own ? reshapePiece({ ...piece, lines: [] }, own) : piece);
-  }
   return chain.reduce((sum, ref) => {
-    const edge = drawn.get(ref.piece)?.edges.find((e) => e.id === ref.edge);
-    return edge ? sum + pathLength(edge.path) : sum;
+    const piece = garment.pieces.find((p) => p.id === ref.piece);
+    const i = piece?.edges.findIndex((e) => e.id === ref.edge) ?? -1;
+    const edge = piece?.edges[i];
+    if (!piece || !edge) return sum;
+    const own = moves.get(ref.piece);
+    const start = own?.corners.get(i) ?? NOWHERE;
+    const end = own?.corners.get((i + 1) % piece.edges.length) ?? NOWHERE;
+    return sum + pathLength(movedPath(edge, start, end, own?.inner.get(edge.id) ?? []));
   }, 0);
 }
 

@@ -1,5 +1,5 @@
 import type { DrawnPiece, Garment, InnerLine, Level, Pattern, PieceId } from '../garment/index.ts';
-import { garmentAtSize, limbsAt } from '../garment/index.ts';
+import { limbsAt, pieceAtSize } from '../garment/index.ts';
 import {
   distance,
   lengthAtPlace,
@@ -84,10 +84,13 @@ export function nestGirths(pattern: Pattern): Readonly<Record<Level, readonly Gi
   const known = measuredNests.get(pattern);
   if (known) return known;
   const out: Record<Level, Girth[]> = {};
+  const counted = new Set(pattern.levels.flatMap((l) => l.pieces));
+  const nested = pattern.pieces.filter((p) => counted.has(p.id));
+  const { seams, followers, bands, levels } = pattern;
   pattern.chart.sizes.forEach((_, size) => {
-    const garment = garmentAtSize(pattern, size);
-    for (const { level } of pattern.levels) {
-      const girth = girthAt(garment, level);
+    const pieces = nested.map((p) => pieceAtSize(p, size));
+    for (const { level } of levels) {
+      const girth = girthAt({ pieces, seams, followers, bands, levels }, level);
       if (girth) (out[level] ??= []).push(girth);
     }
   });

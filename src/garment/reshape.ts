@@ -1,6 +1,5 @@
 import {
   CURVE_MM,
-  SAME_MM,
   cubicCount,
   distance,
   lengthAtPlace,
@@ -17,7 +16,7 @@ import {
   shareAtPlace,
 } from '../geometry/index.ts';
 import type { Monotone, Path, PathPlace, Point } from '../geometry/index.ts';
-import { ON_OUTLINE_MM, placeOnEdge } from './on-outline.ts';
+import { placeOnEdge } from './on-outline.ts';
 import type { DrawnPiece, Edge, EdgeId, InnerLine } from './piece.ts';
 
 /** How far a place on an edge moves. `at`: share (0..1) of the edge's arc length before the move. */
@@ -96,6 +95,12 @@ export function reshapePiece(piece: DrawnPiece, moves: Moves): DrawnPiece {
     edges: piece.edges.map((edge, i) => moved[i]?.edge ?? edge),
     lines: piece.lines.map((line) => (line.kind === 'grain' ? line : followOutline(piece, line, moved))),
   };
+}
+
+/** The line of one edge when its ends and inner knots move, as `reshapePiece` draws it. */
+export function movedPath(edge: Edge<'one'>, start: Point, end: Point, inner: readonly Knot[]): Path {
+  if (still(start) && still(end) && inner.every((k) => still(k.by))) return edge.path;
+  return moveEdge({ ...edge, notches: [], crossings: [] }, start, end, inner).edge.path;
 }
 
 function moveEdge(edge: Edge<'one'>, start: Point, end: Point, inner: readonly Knot[]): Moved {
@@ -213,14 +218,15 @@ function newPlaceOf(
   towards: Point,
   moved: readonly (Moved | null)[],
 ): Point | undefined {
-  let best = ON_OUTLINE_MM;
+  let best = Infinity;
   let found: Point | undefined;
+  // Only edges that moved can take the line's end along; at a corner both its edges have the same new place.
   piece.edges.forEach((edge, i) => {
-    const near = placeOnEdge(edge.path, point, towards);
-    // At a corner of two edges the one that moved decides: both have the same new corner.
-    if (!near || near.distance > best + (moved[i] ? SAME_MM : -SAME_MM)) return;
-    best = Math.min(best, near.distance);
-    found = moved[i]?.to(near.place);
+    const own = moved[i];
+    const near = own && placeOnEdge(edge.path, point, towards);
+    if (!near || near.distance >= best) return;
+    best = near.distance;
+    found = own.to(near.place);
   });
   return found && distance(found, point) > 0 ? found : undefined;
 }
