@@ -183,6 +183,9 @@ function touchingPairs(chains: readonly Live[], dashed: boolean): [End, End][] {
     const group = [end, ...neighbours(end)].filter((one) => !used.has(one));
     let members = group;
     if (members.length > 2) members = group.filter((one) => !tick(one));
+    // Lines that lead nowhere (a level drawn up to a corner) give way to those that go on.
+    const leading = members.filter((one) => !free.has(one.chain));
+    if (members.length > 2 && leading.length >= 2) members = leading;
     if (members.length < 2) continue;
     const options = members.flatMap((a, i) =>
       members.slice(i + 1).map((b) => ({ a, b, bend: 1 + a.out.x * b.out.x + a.out.y * b.out.y })),

@@ -20,7 +20,7 @@ const NEXT = 0.62;
 export function findNests(outlines: readonly Outline[]): Nest[] {
   const groups = grouped(outlines);
   return groups.map((group) => {
-    const sorted = group.toSorted((a, b) => b.area - a.area);
+    const sorted = stitchingOnly(group).toSorted((a, b) => b.area - a.area);
     const own: Outline[] = [];
     const inside: Outline[] = [];
     for (const outline of sorted) {
@@ -30,6 +30,15 @@ export function findNests(outlines: readonly Outline[]): Nest[] {
     }
     return { outlines: own, inside };
   });
+}
+
+/** Layers that say which lines are cut and which are sewn: the sewn ones are the outlines. */
+function stitchingOnly(group: readonly Outline[]): readonly Outline[] {
+  const sewn = group.filter((outline) => /stitch|sew|seam/i.test(outline.style.layer));
+  const cut = group.filter((outline) => /\bcut/i.test(outline.style.layer));
+  return sewn.length > 0 && sewn.length >= cut.length && cut.length > 0
+    ? group.filter((outline) => !cut.includes(outline))
+    : group;
 }
 
 function grouped(outlines: readonly Outline[]): Outline[][] {

@@ -1,6 +1,7 @@
 import {
   distance,
   nearestPlace,
+  pathAt,
   pathBetween,
   pathEnd,
   pathFlatten,
@@ -142,7 +143,36 @@ function closeAlongShared(outlines: Outline[], small: Outline[], loose: LooseRun
     if (closed) outlines.push(asOutline(closed, run.style, { strokes: 2, bridged: 0 }, true));
     else left.push(run);
   }
-  return { outlines, small, loose: left };
+  return closeAcrossStyles(outlines, small, left);
+}
+
+/** Runs this short are ticks and arrow heads, not sides of a piece. */
+const SIDE_MM = 15;
+
+/** A printed outline may change its line on the way: a fold in dash-dot, dart legs dashed. What is still open is joined whatever its style. */
+function closeAcrossStyles(outlines: Outline[], small: Outline[], loose: LooseRun[]): OutlinesFound {
+  const sides = loose.filter(
+    (run) => run.style.belongs?.piece === undefined && pathLength(run.path) > SIDE_MM,
+  );
+  const used = new Set<LooseRun>();
+  for (const chain of chainPaths(sides.map((run) => ({ path: run.path, closed: false })))) {
+    if (
+      !chain.closed ||
+      Math.abs(pathsArea([chain.path])) < Math.max(LEAST_AREA * 4, 0.01 * pathLength(chain.path) ** 2)
+    )
+      continue;
+    const members = sides.filter((run) =>
+      [0, 0.5, 1].every((share) => nearestPlace(chain.path, pathAt(run.path, share)).distance < MEET_MM / 2),
+    );
+    const longest = members.reduce<LooseRun | null>(
+      (best, run) => (!best || pathLength(run.path) > pathLength(best.path) ? run : best),
+      null,
+    );
+    if (!longest) continue;
+    for (const run of members) used.add(run);
+    outlines.push(asOutline(chain.path, longest.style, chain, false));
+  }
+  return { outlines, small, loose: loose.filter((run) => !used.has(run)) };
 }
 
 function holdsBoth(run: LooseRun, a: Point, b: Point): boolean {

@@ -1,14 +1,15 @@
 import type { Finding } from '../../garment/index.ts';
-import { pathBox, ringContains } from '../../geometry/index.ts';
+import { pathBox, pointsBox, ringContains } from '../../geometry/index.ts';
 import { affinePath } from '../affine.ts';
 import { ReadError, openBudget } from '../budget.ts';
 import type { ReadOptions } from '../budget.ts';
-import type { Drawing } from '../drawing.ts';
+import { boxInside } from '../drawing.ts';
+import type { Drawing, Stroke } from '../drawing.ts';
 import { wholePattern } from '../write/structure.ts';
 import type { Structure } from '../write/structure.ts';
 import { findAssembly } from '../tiles/assembly.ts';
-import type { AssemblyCorrections } from '../tiles/assembly.ts';
-import { assemble } from '../tiles/compose.ts';
+import type { Assembly, AssemblyCorrections } from '../tiles/assembly.ts';
+import { assemble, assembledSize } from '../tiles/compose.ts';
 import { isUprightBox } from '../tiles/window.ts';
 import { findFollowers } from './follower.ts';
 import { findNests } from './nest.ts';
@@ -61,10 +62,9 @@ export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Pro
       message: `${whole.why} Its pieces are looked for in the lines instead.`,
     });
   budget.report('finding outlines', 0, 3);
-  const found = findOutlines(sheet.strokes, budget);
-  const nests = findNests(found.outlines.filter((outline) => !isFurniture(outline, sheet))).filter(
-    (nest) => !insideAnother(nest, found.outlines),
-  );
+  const found = findOutlines(ofTheSheet(sheet, assembly, scale.factor, findings), budget);
+  const all = findNests(found.outlines.filter((outline) => !isFurniture(outline, sheet)));
+  const nests = all.filter((nest) => !all.some((other) => other !== nest && liesInside(nest, other)));
   if (nests.length === 0)
     throw new ReadError(
       'no-lines',
@@ -104,6 +104,25 @@ export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Pro
     followers,
     findings,
   };
+}
+
+/** Beside tiles that were put together, lone pages (a map, a cover) hold no pieces: their drawings are small pictures. */
+function ofTheSheet(
+  sheet: Drawing,
+  assembly: Assembly,
+  factor: number,
+  findings: Finding[],
+): readonly Stroke[] {
+  if (assembly.cells.length < 2 || assembly.apart.length === 0) return sheet.strokes;
+  const pages = assembly.apart.map((page) => page + 1).join(', ');
+  findings.push({
+    code: 'pages-apart',
+    severity: 'note',
+    where: {},
+    message: `Page ${pages} does not join the others; nothing on it was taken for a piece.`,
+  });
+  const right = assembledSize(assembly).width * factor;
+  return sheet.strokes.filter((stroke) => pointsBox(stroke.path).minX <= right);
 }
 
 function scaled(sheet: Drawing, k: number): Drawing {
@@ -147,19 +166,15 @@ function isFurniture(outline: Outline, sheet: Drawing): boolean {
   return told || whole(wide, 50) || whole(wide, 25.4);
 }
 
-/** A nest of one small outline wholly inside a larger piece is something drawn on that piece. */
-function insideAnother(nest: Nest, outlines: readonly Outline[]): boolean {
+/** A nest wholly inside another's outline is something drawn on that piece: a pocket's place, a window. */
+function liesInside(nest: Nest, other: Nest): boolean {
   const own = nest.outlines[0]!;
   if (own.style.belongs?.piece !== undefined) return false;
-  return outlines.some(
-    (other) =>
-      !nest.outlines.includes(other) &&
-      other.area > own.area * 1.3 &&
-      other.box.minX < own.box.minX &&
-      other.box.maxX > own.box.maxX &&
-      other.box.minY < own.box.minY &&
-      other.box.maxY > own.box.maxY &&
-      own.ring.every((point) => ringContains(other.ring, point)),
+  return other.outlines.some(
+    (around) =>
+      around.area > own.area * 1.3 &&
+      boxInside(own.box, around.box) &&
+      own.ring.every((point) => ringContains(around.ring, point)),
   );
 }
 

@@ -94,7 +94,7 @@ function tryWindow(
   const labels = tiles.map((page) => pageLabel(drawing.texts.filter((text) => text.page === page)));
   const layout = corrections.cells
     ? givenLayout(corrections.cells, tiles, x, y, drawing.name)
-    : findLayout(x, y, labels);
+    : findLayout(x, y, tiles, labels);
   const cells = layout.cells.map((cell) => ({ ...cell, page: tiles[cell.page]! }));
   const placed = new Set(cells.map((cell) => cell.page));
   const columns = 1 + Math.max(...cells.map((cell) => cell.column));
@@ -212,18 +212,24 @@ function separate(drawing: Drawing, pages: readonly number[]): Assembly {
   };
 }
 
-/** `row 2 column 3`, `2/3` style labels are ambiguous; only words and letter-number labels count. */
+/**
+ * The one place label on a page: `row 2 column 3`, or a letter and a number (`B-3`), taken as row and place until the lines say otherwise.
+ * A page with several different ones is a map and has none of its own.
+ */
 function pageLabel(texts: readonly DrawnText[]): { column: number; row: number } | null {
+  const found = new Map<string, { column: number; row: number }>();
   for (const { text } of texts) {
-    const words = /\brow\s*(\d{1,2})\D{1,8}col(?:umn)?\s*(\d{1,2})/i.exec(text);
-    if (words) return { row: Number(words[1]) - 1, column: Number(words[2]) - 1 };
-    const mixed = /\bcol(?:umn)?\s*(\d{1,2})\D{1,8}row\s*(\d{1,2})/i.exec(text);
-    if (mixed) return { row: Number(mixed[2]) - 1, column: Number(mixed[1]) - 1 };
-  }
-  for (const { text } of texts) {
+    const rowFirst = /\brow\s*(\d{1,2})\D{1,8}col(?:umn)?\s*(\d{1,2})/i.exec(text);
+    const columnFirst = /\bcol(?:umn)?\s*(\d{1,2})\D{1,8}row\s*(\d{1,2})/i.exec(text);
     const letter = /^([A-Z])\s?-?\s?(\d{1,2})$/.exec(text);
-    // Letters usually name the row and numbers the place in it; where they do not, the lines decide otherwise.
-    if (letter) return { row: letter[1]!.charCodeAt(0) - 65, column: Number(letter[2]) - 1 };
+    const label = rowFirst
+      ? { row: Number(rowFirst[1]) - 1, column: Number(rowFirst[2]) - 1 }
+      : columnFirst
+        ? { row: Number(columnFirst[2]) - 1, column: Number(columnFirst[1]) - 1 }
+        : letter
+          ? { row: letter[1]!.charCodeAt(0) - 65, column: Number(letter[2]) - 1 }
+          : null;
+    if (label && label.row >= 0 && label.column >= 0) found.set(`${label.row} ${label.column}`, label);
   }
-  return null;
+  return found.size === 1 ? [...found.values()][0]! : null;
 }

@@ -3,6 +3,7 @@ import type { Box } from '../../geometry/index.ts';
 import { cutToBox } from '../cut-to-box.ts';
 import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
 import type { Assembly } from './assembly.ts';
+import { joinWords } from './words.ts';
 import { liesOnBorder, pageFurniture } from './window.ts';
 
 /** Room between sheets that stand alone, mm. */
@@ -24,6 +25,7 @@ export function assemble(drawing: Drawing, assembly: Assembly): Drawing {
         assembly.cells.map((cell) => cell.page),
       )
     : new Set<Stroke>();
+  const papers = paperLayers(drawing, furniture);
   const strokes: Stroke[] = [];
   const texts: DrawnText[] = [];
   const put = (page: number, own: Box, dx: number, dy: number): void => {
@@ -39,8 +41,17 @@ export function assemble(drawing: Drawing, assembly: Assembly): Drawing {
       }
     }
     for (const text of drawing.texts) {
+      if (text.page !== page || papers.has(text.layer)) continue;
       const { x, y } = text.at;
-      if (text.page !== page || x < own.minX || x >= own.maxX || y < own.minY || y >= own.maxY) continue;
+      const ends = [x, x + Math.cos(text.angle) * text.width];
+      const rises = [y, y + Math.sin(text.angle) * text.width];
+      if (
+        Math.max(...ends) <= own.minX ||
+        Math.min(...ends) >= own.maxX ||
+        Math.max(...rises) < own.minY ||
+        Math.min(...rises) >= own.maxY
+      )
+        continue;
       texts.push({ ...text, page: 0, at: { x: x + dx, y: y + dy } });
     }
   };
@@ -64,12 +75,9 @@ export function assemble(drawing: Drawing, assembly: Assembly): Drawing {
       tiled ? (assembly.rows - 1 - row) * stepY - window.minY : 0,
     );
   }
-  const wide = tiled
-    ? (assembly.columns - 1) * stepX + (window.maxX - window.minX)
-    : (drawing.pages[0]?.width ?? 0);
-  let height = tiled
-    ? (assembly.rows - 1) * stepY + (window.maxY - window.minY)
-    : (drawing.pages[0]?.height ?? 0);
+  const whole = assembledSize(assembly);
+  const wide = tiled ? whole.width : (drawing.pages[0]?.width ?? 0);
+  let height = tiled ? whole.height : (drawing.pages[0]?.height ?? 0);
   let x = wide;
   for (const page of assembly.apart) {
     const sheet = drawing.pages[page]!;
@@ -86,9 +94,34 @@ export function assemble(drawing: Drawing, assembly: Assembly): Drawing {
     ...drawing,
     pages: [{ number: 1, width: x, height }],
     strokes,
-    texts,
+    texts: tiled ? joinWords(texts) : texts,
     findings: [...drawing.findings, ...assembly.findings],
   };
+}
+
+/** Width and height of the tiles put together, mm. */
+export function assembledSize({ window, overlap, columns, rows }: Assembly): {
+  width: number;
+  height: number;
+} {
+  const width = window.maxX - window.minX;
+  const height = window.maxY - window.minY;
+  return {
+    width: (columns - 1) * (width - overlap.x) + width,
+    height: (rows - 1) * (height - overlap.y) + height,
+  };
+}
+
+/** Layers of which most lines are page furniture: their words are, too. */
+function paperLayers(drawing: Drawing, furniture: ReadonlySet<Stroke>): ReadonlySet<string> {
+  const all = new Map<string, number>();
+  const own = new Map<string, number>();
+  for (const stroke of drawing.strokes) {
+    if (stroke.layer === '') continue;
+    all.set(stroke.layer, (all.get(stroke.layer) ?? 0) + 1);
+    if (furniture.has(stroke)) own.set(stroke.layer, (own.get(stroke.layer) ?? 0) + 1);
+  }
+  return new Set([...own].filter(([layer, count]) => count > 0.5 * all.get(layer)!).map(([layer]) => layer));
 }
 
 /** A lone sheet keeps what lies beyond its paper too (SVG editors let drawings run over). */

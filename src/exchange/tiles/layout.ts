@@ -16,6 +16,10 @@ export interface Layout {
   readonly quality: number;
 }
 
+/** A file has at most this many pages of cover and instruction before the tiles that belong to their count, and sheets at most this many columns. */
+const COVERS = 8;
+const WIDEST = 60;
+
 interface Matches {
   readonly count: number;
   readonly x: BorderSet;
@@ -29,11 +33,13 @@ interface Matches {
 
 /**
  * Finds the grid: first as pages come from a printer (row by row or column by column, any number of columns), then by labels on the
- * pages, then by joining pages along their strongest borders. The layout in which most lines go on wins.
+ * pages, then by joining pages along their strongest borders. The layout in which most lines go on wins. `numbers` are the pages' places in
+ * the file, from 0.
  */
 export function findLayout(
   x: BorderSet,
   y: BorderSet,
+  numbers: readonly number[],
   labels: readonly ({ column: number; row: number } | null)[],
 ): Layout {
   const matches = countMatches(x, y);
@@ -42,33 +48,41 @@ export function findLayout(
   const judge = (cells: readonly Cell[], by: Layout['by']): void => {
     layouts.push({ cells, by, quality: layoutQuality(cells, matches) });
   };
-  for (let n = 1; n <= matches.count; n++) {
-    const other = Math.ceil(matches.count / n);
-    judge(
-      all.map((page) => ({ page, column: page % n, row: Math.floor(page / n) })),
-      'rows',
-    );
-    judge(
-      all.map((page) => ({ page, column: page % n, row: other - 1 - Math.floor(page / n) })),
-      'rows',
-    );
-    judge(
-      all.map((page) => ({ page, column: Math.floor(page / n), row: page % n })),
-      'columns',
-    );
-    judge(
-      all.map((page) => ({ page, column: Math.floor(page / n), row: n - 1 - (page % n) })),
-      'columns',
-    );
+  // Pages without lines may be missing from the file (counted without them) or present but blank (counted with them).
+  const first = numbers[0] ?? 0;
+  const counts = [all, numbers.map((number) => number - first)];
+  for (let before = 1; before <= Math.min(first, COVERS); before++)
+    counts.push(numbers.map((number) => number - first + before));
+  for (const count of counts) {
+    const total = 1 + Math.max(...count);
+    for (let n = 1; n <= Math.min(total, WIDEST); n++) {
+      const last = Math.ceil(total / n) - 1;
+      judge(
+        all.map((page) => ({ page, column: count[page]! % n, row: Math.floor(count[page]! / n) })),
+        'rows',
+      );
+      judge(
+        all.map((page) => ({ page, column: count[page]! % n, row: last - Math.floor(count[page]! / n) })),
+        'rows',
+      );
+      judge(
+        all.map((page) => ({ page, column: Math.floor(count[page]! / n), row: count[page]! % n })),
+        'columns',
+      );
+      judge(
+        all.map((page) => ({ page, column: Math.floor(count[page]! / n), row: n - 1 - (count[page]! % n) })),
+        'columns',
+      );
+    }
   }
-  if (
-    labels.every((label) => label !== null) &&
-    new Set(labels.map((label) => `${label!.column} ${label!.row}`)).size === labels.length
-  ) {
-    judge(
-      all.map((page) => ({ page, ...labels[page]! })),
-      'labels',
+  // Letters may name the columns or the rows; unlabelled pages (a map, a cover) stay out.
+  for (const swap of [false, true]) {
+    const cells = labels.flatMap((label, page) =>
+      label ? [{ page, column: swap ? label.row : label.column, row: swap ? label.column : label.row }] : [],
     );
+    const places = new Set(cells.map((cell) => `${cell.column} ${cell.row}`));
+    if (cells.length > 1 && cells.length >= 0.8 * labels.length && places.size === cells.length)
+      judge(cells, 'labels');
   }
   judge(byLines(matches), 'lines');
   // The plain orders come first, so that they win where the lines do not decide.
@@ -135,7 +149,7 @@ function layoutQuality(cells: readonly Cell[], matches: Matches): number {
   return total === 0 ? 0 : met / total;
 }
 
-/** Joins the pages along their strongest borders first, never two on one place. Pages that nothing joins are left out. */
+/** Joins the pages along their strongest borders first, never two on one place. */
 function byLines(matches: Matches): Cell[] {
   const { count } = matches;
   const links: { a: number; b: number; dx: number; dy: number; lines: number; strength: number }[] = [];
@@ -171,11 +185,18 @@ function byLines(matches: Matches): Cell[] {
       group[page] = into;
     });
   }
-  const sizes = new Map<number, number>();
-  for (const id of group) sizes.set(id, (sizes.get(id) ?? 0) + 1);
-  const main = [...sizes].toSorted((p, q) => q[1] - p[1] || p[0] - q[0])[0]?.[0];
-  const cells = group.flatMap((id, page) => (id === main ? [{ page, ...place[page]! }] : []));
-  const left = Math.min(...cells.map((cell) => cell.column));
-  const top = Math.min(...cells.map((cell) => cell.row));
-  return cells.map((cell) => ({ page: cell.page, column: cell.column - left, row: cell.row - top }));
+  // Islands that no line joins lie side by side, an empty column between them.
+  const groups = [...new Set(group)]
+    .map((id) => group.flatMap((own, page) => (own === id ? [page] : [])))
+    .toSorted((p, q) => q.length - p.length || p[0]! - q[0]!);
+  const cells: Cell[] = [];
+  let column = 0;
+  for (const pages of groups) {
+    const left = Math.min(...pages.map((page) => place[page]!.column));
+    const top = Math.min(...pages.map((page) => place[page]!.row));
+    for (const page of pages)
+      cells.push({ page, column: place[page]!.column - left + column, row: place[page]!.row - top });
+    column = 2 + Math.max(...cells.map((cell) => cell.column));
+  }
+  return cells;
 }

@@ -31,6 +31,8 @@ export interface FoundOverlap {
 
 /** Slanting lines decide the overlap when their slopes squared add up to this. */
 const GRIP = 0.002;
+/** Trying every overlap costs the square of the pages: with more than these the votes must do. */
+const MANY = 150;
 /** Gain that makes another overlap than the plainer one believed. */
 const GAIN = 0.02;
 
@@ -47,7 +49,7 @@ export function findOverlap(
   const votes = votedOverlaps(pages, window, axis);
   const tried = [0, ...votes, ...hint].map((overlap) => borders(pages, window, axis, overlap));
   let best = tried.reduce((a, b) => (b.exact > a.exact + GAIN ? b : a));
-  if (best.exact < 0.85) {
+  if (best.exact < 0.85 && pages.length <= MANY) {
     // Too few corners to vote: try every overlap coarsely, then let the slanting lines pull the best ones right.
     const coarse: BorderSet[] = [];
     for (let overlap = 1; overlap <= 30; overlap += 1) coarse.push(borders(pages, window, axis, overlap));

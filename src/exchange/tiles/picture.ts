@@ -27,13 +27,30 @@ export function assemblyPicture(drawing: Drawing, assembly: Assembly): string {
       layer: 'Pages',
       paint: 'line',
     });
-    texts.push({ page: 0, text: String(drawing.pages[page]!.number), at: { x: x + 6, y: y + high - 26 }, size: 20, angle: 0, width: 12, layer: 'Pages' });
+    texts.push({
+      page: 0,
+      text: String(drawing.pages[page]!.number),
+      at: { x: x + 6, y: y + high - 26 },
+      size: 20,
+      angle: 0,
+      width: 12,
+      layer: 'Pages',
+    });
   }
   const box = boxAround([...sheet.strokes, ...strokes].map((stroke) => pointsBox(stroke.path)));
   return drawingSvg({
     ...sheet,
-    pages: [{ number: 1, width: Math.max(sheet.pages[0]!.width, box.maxX), height: Math.max(sheet.pages[0]!.height, box.maxY) }],
-    strokes: [...strokes, ...sheet.strokes.map((stroke) => ({ ...stroke, width: Math.max(stroke.width, 0.6) }))],
+    pages: [
+      {
+        number: 1,
+        width: Math.max(sheet.pages[0]!.width, box.maxX),
+        height: Math.max(sheet.pages[0]!.height, box.maxY),
+      },
+    ],
+    strokes: [
+      ...strokes,
+      ...sheet.strokes.map((stroke) => ({ ...stroke, width: Math.max(stroke.width, 0.6) })),
+    ],
     texts: [...texts, ...sheet.texts],
     layers: [{ name: 'Pages', visible: true }, ...sheet.layers],
   });

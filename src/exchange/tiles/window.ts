@@ -22,14 +22,17 @@ const RECURS = 0.6;
 
 /**
  * Strokes that repeat in the same place from page to page: frames, corner crosses, glue marks. They belong to the paper, not to the pattern.
- * Lines that run from border to border may be the pattern's own (a fold line through a column of pages) and are kept.
+ * Lines that run from border to border may be the pattern's own (a fold line through a column of pages): they are kept unless their style is
+ * used for little else than such repeated lines.
  */
 export function pageFurniture(drawing: Drawing, pages: readonly number[]): ReadonlySet<Stroke> {
   if (pages.length < 2) return new Set();
   const wanted = new Set(pages);
+  const byStyle = new Map<string, number>();
   const seen = new Map<string, { pages: Set<number>; strokes: Stroke[] }>();
   for (const stroke of drawing.strokes) {
     if (!wanted.has(stroke.page)) continue;
+    byStyle.set(styleKey(stroke), (byStyle.get(styleKey(stroke)) ?? 0) + 1);
     const box = pathBox(stroke.path);
     const key = [
       styleKey(stroke),
@@ -43,14 +46,21 @@ export function pageFurniture(drawing: Drawing, pages: readonly number[]): Reado
   }
   const furniture = new Set<Stroke>();
   const least = Math.max(2, Math.ceil(pages.length * RECURS));
-  for (const { pages: on, strokes } of seen.values()) {
-    if (on.size < least) continue;
+  const recurring = [...seen.values()].filter((entry) => entry.pages.size >= least);
+  const repeated = new Map<string, number>();
+  for (const { strokes } of recurring) {
+    const style = styleKey(strokes[0]!);
+    repeated.set(style, (repeated.get(style) ?? 0) + strokes.length);
+  }
+  for (const { strokes } of recurring) {
+    const style = styleKey(strokes[0]!);
     const box = pathBox(strokes[0]!.path);
     const page = drawing.pages[strokes[0]!.page]!;
     const runsThrough =
       !strokes[0]!.closed &&
       (box.maxX - box.minX > page.width * 0.8 || box.maxY - box.minY > page.height * 0.8);
-    if (!runsThrough) for (const stroke of strokes) furniture.add(stroke);
+    const papersOwn = repeated.get(style)! > 0.6 * byStyle.get(style)!;
+    if (!runsThrough || papersOwn) for (const stroke of strokes) furniture.add(stroke);
   }
   return furniture;
 }
