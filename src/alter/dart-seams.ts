@@ -1,5 +1,5 @@
-import { linePath, pathLength } from '../geometry/index.ts';
-import type { EdgeId, EdgeRef, Follower, PieceId, Seam } from '../garment/index.ts';
+import { pathLength } from '../geometry/index.ts';
+import type { EdgeId, EdgeRef, Follower, Garment, PieceId, Seam } from '../garment/index.ts';
 import type { Change } from './change.ts';
 import { mapSeams } from './change.ts';
 
@@ -86,16 +86,14 @@ export function dropDartSeam(change: Change, piece: PieceId, legs: readonly [Edg
   };
 }
 
-/** A facing that repeats part of a shoulder need not have grown with it: only whole edges, within a millimetre, ease as their parent does. */
-function repeatsWhole(change: Change, f: Follower, own: EdgeId, parent: EdgeId): boolean {
-  const size = (piece: PieceId, id: EdgeId): number =>
-    pathLength(
-      change.garment.pieces.find((p) => p.id === piece)?.edges.find((e) => e.id === id)?.path ?? NONE,
-    );
-  return Math.abs(size(f.piece, own) - size(f.parent, parent)) < 1;
+/** Whether edges together grew by about `more` in this alteration: a facing that repeats part of a shoulder need not have grown with it. */
+function grewBy(change: Change, piece: PieceId, edges: readonly EdgeId[], more: number): boolean {
+  const size = (garment: Garment): number => {
+    const all = garment.pieces.find((p) => p.id === piece)?.edges ?? [];
+    return all.reduce((sum, e) => (edges.includes(e.id) ? sum + pathLength(e.path) : sum), 0);
+  };
+  return Math.abs(size(change.garment) - size(change.before) - more) < Math.abs(more) / 4;
 }
-
-const NONE = linePath({ x: 0, y: 0 }, { x: 0, y: 0 });
 
 /**
  * Seams of which one chain now eases in `more` mm (positive: that chain grew) wherever it walks these edges; the seams of what follows the piece likewise.
@@ -111,9 +109,7 @@ export function easeSeams(change: Change, piece: PieceId, edges: readonly EdgeId
   });
   for (const f of change.garment.followers) {
     if (f.parent !== piece) continue;
-    const own = f.edges
-      .filter((e) => edges.includes(e.parent) && repeatsWhole(change, f, e.own, e.parent))
-      .map((e) => e.own);
-    if (own.length > 0) easeSeams(change, f.piece, own, more);
+    const own = f.edges.filter((e) => edges.includes(e.parent)).map((e) => e.own);
+    if (own.length > 0 && grewBy(change, f.piece, own, more)) easeSeams(change, f.piece, own, more);
   }
 }
