@@ -2,7 +2,7 @@ import { pathIntersections, pathLineIntersections } from './cross.ts';
 import { cubicCount } from './cubic.ts';
 import { linePath, pathBetween, pathEnd, pathJoin, pathReflect, pathReverse, pathStart } from './path.ts';
 import { placeTangent } from './place.ts';
-import { SAME_MM } from './tolerance.ts';
+import { CURVE_MM, SAME_MM } from './tolerance.ts';
 import type { Path, PathPlace, Point } from './types.ts';
 import { add, cross, distance, dot, perp, scale, sub, unit } from './vector.ts';
 
@@ -82,7 +82,10 @@ export function mitreCorner(a: CornerSide, b: CornerSide, limit = MITRE_LIMIT): 
   const ta = endTangent(a.stitch);
   const tb = placeTangent(b.stitch, START);
   const turn = Math.atan2(cross(ta, tb), dot(ta, tb));
-  if (distance(pathEnd(a.cut), pathStart(b.cut)) <= SAME_MM) return join(a.cut, [], b.cut, 'mitre');
+  // Sides that run on into one another: a meeting sought between near-parallels would wander along them.
+  if (distance(pathEnd(a.cut), pathStart(b.cut)) <= CURVE_MM) {
+    return join(a.cut, [], [pathEnd(a.cut), ...b.cut.slice(1)], 'mitre');
+  }
   if (Math.abs(turn) < STEP_TURN && Math.abs(a.width - b.width) > STEP_MM)
     return join(a.cut, [], b.cut, 'step');
   const widest = Math.max(a.width, b.width);

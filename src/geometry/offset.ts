@@ -3,14 +3,14 @@ import { pathsRing } from './flatten.ts';
 import { mitreCorner, shapedCorner } from './offset-corner.ts';
 import type { Corner, CornerResult, CornerSide, CornerStyle } from './offset-corner.ts';
 import { pathParallel } from './parallel.ts';
-import { cubicCount } from './cubic.ts';
+import { cubicCount, cubicOf } from './cubic.ts';
 import { pathJoin, pathReverse } from './path.ts';
 import { placeTangent } from './place.ts';
-import { angleBetween } from './vector.ts';
+import { angleBetween, distance } from './vector.ts';
 import { ringsFilled } from './region.ts';
 import { selfIntersections } from './self-cross.ts';
-import { FLATTEN_MM } from './tolerance.ts';
-import type { Path, Ring } from './types.ts';
+import { FLATTEN_MM, STORED_MM } from './tolerance.ts';
+import type { Path, Point, Ring } from './types.ts';
 
 /** One edge of the outline with the width of its allowance (mm, outward; 0 on a fold) and the shape of the allowance's two ends. */
 export interface OffsetSide {
@@ -55,9 +55,25 @@ export function offsetOutline(given: readonly OffsetSide[]): OffsetOutline {
 const CORNER_TURN = 1e-3;
 const MITRE: CornerStyle = { kind: 'mitre' };
 
+/** Cubics no larger than this have no direction worth a corner: rounding to STORED_MM can point them anywhere. */
+const SPECK_MM = 2 * STORED_MM;
+
+/** The path without its specks, its neighbours drawn over the hair's breadth they took. */
+function withoutSpecks(path: Path): Path {
+  const out: Point[] = [path[0]!];
+  for (let i = 0; i < cubicCount(path); i++) {
+    const cubic = cubicOf(path, i);
+    const size = Math.max(...cubic.map((p) => distance(p, cubic[0])));
+    if (size > SPECK_MM) out.push(cubic[1], cubic[2], cubic[3]);
+    else if (out.length > 1) out[out.length - 1] = cubic[3];
+  }
+  return out.length > 1 ? out : path;
+}
+
 /** The side cut at the corners inside of its path; those are mitred. */
-function smoothRuns(side: OffsetSide): OffsetSide[] {
-  const { path } = side;
+function smoothRuns(given: OffsetSide): OffsetSide[] {
+  const path = withoutSpecks(given.path);
+  const side = path.length === given.path.length ? given : { ...given, path };
   const cuts = [0];
   for (let i = 1; i < cubicCount(path); i++) {
     const before = placeTangent(path, { cubic: i - 1, t: 1 });

@@ -1,7 +1,7 @@
 import {
-  SAME_MM,
   add,
   distance,
+  dot,
   linePath,
   pathBetween,
   pathEnd,
@@ -54,8 +54,17 @@ function cap(edge: Path, point: Point, mouth: Point, far: Point): Path | undefin
   const near = pathBetween(mirrored, { cubic: 0, t: 0 }, meet.place);
   // The other half is the edge itself turned about the dart's point: the mirrored half mirrored again across the middle.
   const turned = pathReverse(pathReflect(near, point, sub(middle, point)));
-  const end = pathEnd(turned);
-  return distance(end, far) <= SAME_MM
-    ? pathJoin([near, turned])
-    : pathJoin([near, turned, linePath(end, far)]);
+  return pathJoin([near, endingAt(turned, far)]);
+}
+
+/** The path sheared so that it ends at `far`: the legs of a dart differ by a rounding or, untrued, by more, and the cap must meet both. */
+function endingAt(path: Path, far: Point): Path {
+  const start = pathStart(path);
+  const chord = sub(pathEnd(path), start);
+  const miss = sub(far, pathEnd(path));
+  const whole = dot(chord, chord);
+  if (whole === 0) return path;
+  return path.map((p, i) =>
+    i === path.length - 1 ? far : add(p, scale(miss, dot(sub(p, start), chord) / whole)),
+  );
 }

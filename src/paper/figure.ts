@@ -23,6 +23,8 @@ export interface FigureChoices {
   readonly size: string;
   /** ISO date, printed as given. */
   readonly date: string;
+  /** Further lines for the first page: cautions above all. */
+  readonly notes?: readonly string[];
   /** Draw the cutting line outside of the stitching line. Without, the stitching line is all there is. */
   readonly allowances: boolean;
   /** The pattern whose other sizes are drawn faintly; absent: none. */

@@ -13,13 +13,13 @@ export interface Heading {
   readonly person?: string;
   readonly size: string;
   readonly date: string;
+  /** Further lines for the first page, ready to read: cautions, how it is to be sewn. */
+  readonly notes?: readonly string[];
 }
 
 /** Room for the rulers and squares; nothing smaller can hold a 200 mm ruler. */
 export const FRONT_WIDTH_MM = 190;
 export const FRONT_HEIGHT_MM = 215;
-/** Height above the map that heading, squares and words take. */
-const UPPER_MM = 118;
 const SQUARES_AT = 76;
 const KEY_AT_X = 118;
 
@@ -100,15 +100,31 @@ export function front(
     y -= 4.8;
   }
 
-  how.forEach((says, i) =>
-    words.push(text(says, { x: 0, y: height - SQUARES_AT - 14 - i * 4.9 }, 3.2, i === 0)),
-  );
+  const lines = [...how, ...(heading.notes ?? []).flatMap((note) => broken(note, LINE_LETTERS))];
+  let under = height - SQUARES_AT - 14;
+  lines.forEach((says, i) => {
+    words.push(text(says, { x: 0, y: under }, 3.2, i === 0));
+    under -= 4.9;
+  });
   const foot = 12;
-  return {
-    strokes,
-    words,
-    free: { at: { x: 0, y: foot }, width: width - 14, height: height - UPPER_MM - foot },
-  };
+  const free = { at: { x: 0, y: foot }, width: width - 14, height: Math.max(20, under - foot) };
+  return { strokes, words, free };
+}
+
+/** Letters that fit beside the upright ruler at the words' size. */
+const LINE_LETTERS = 105;
+
+/** A sentence broken between words into lines of at most so many letters. */
+function broken(sentence: string, letters: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of sentence.split(/\s+/).filter((w) => w !== '')) {
+    if (line !== '' && line.length + 1 + word.length > letters) {
+      lines.push(line);
+      line = word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  return line === '' ? lines : [...lines, line];
 }
 
 /** How to see that the print is true; the bounds are those of trade.md 7.7 (half a millimetre in a hundred). */

@@ -99,6 +99,21 @@ describe('the pages of a paper', () => {
     expect(squares).toContain('2 in');
   });
 
+  it('bear on the first page what else the sewist must read, broken into lines', () => {
+    const notes = [
+      'No cord or ribbon at the neck of a child’s garment: it can catch and strangle. Follow the rules where you live, and close the neck with a button and loop.',
+    ];
+    const { pages } = printPages(
+      garmentOf(rectangle('cloth', 300, 400)),
+      { ...CHOICES, notes },
+      readPaper('letter'),
+    );
+    const said = pages[0]!.furniture.words.map((w) => w.text);
+    const first = said.findIndex((t) => t.startsWith('No cord'));
+    expect(`${said[first]!} ${said[first + 1]!}`).toBe(notes[0]);
+    expect(pages.slice(1).flatMap((p) => p.furniture.words.map((w) => w.text))).not.toContain(said[first]);
+  });
+
   it('end a roll where the drawing ends', () => {
     const { pages } = printPages(garmentOf(dartedSkirt()), CHOICES, readPaper('roll-36'));
     expect(pages[0]!.width).toBeWithinMm(914.4, 1e-9);
