@@ -1,5 +1,5 @@
 import { DEFAULT_CHOICES } from '../garment/index.ts';
-import type { Body, Fabric, Fitting, Observation, PlanChoices } from '../garment/index.ts';
+import type { Body, Fabric, Fitting, Observation, PlanChoices, Step } from '../garment/index.ts';
 import { CAST } from './cast-table.ts';
 import { sample } from './catalogue.ts';
 
@@ -31,6 +31,8 @@ interface Part {
   readonly title: string;
   readonly choices?: Partial<PlanChoices>;
   readonly observations?: readonly Observation[];
+  /** Alterations in the order a fitter makes them; truing comes last and is added. */
+  readonly steps?: readonly Step[];
   readonly notes: string;
 }
 
@@ -43,12 +45,21 @@ const PARTS: readonly Part[] = [
     observations: [
       {
         id: 'waist-low',
-        line: 'waist',
-        where: 'back',
+        line: 'waist line',
+        where: 'all',
         direction: 'low',
-        centre: 38,
-        side: 30,
-        note: 'Paper trial: the waist line lies well below the tape all round, most at the centre back.',
+        centre: 25.4,
+        side: 25.4,
+        note: 'Paper trial: the waist line lies 1 in below the tape all round.',
+      },
+    ],
+    steps: [
+      {
+        id: 'short-waist',
+        kind: 'alter',
+        entry: 'length-above-waist',
+        params: { back: -25.4, front: -25.4, side: -25.4 },
+        note: 'Her waist is 1 in higher than the pattern’s, all round.',
       },
     ],
     notes: 'Opens behind with hooks under a placket; she changes in the wings in forty seconds.',
@@ -80,6 +91,15 @@ const PARTS: readonly Part[] = [
     wears: 'work-trousers',
     fabric: TWILL,
     title: 'Moon’s trousers',
+    steps: [
+      {
+        id: 'long-rise',
+        kind: 'alter',
+        entry: 'crotch-depth',
+        params: { amount: 15 },
+        note: 'Longer from waist to seat than the pattern.',
+      },
+    ],
     notes: 'Long from waist to seat.',
   },
   {
@@ -104,7 +124,7 @@ function fittingOf(part: Part): Fitting {
     pattern: sample(part.wears),
     fabric: part.fabric,
     choices: { ...DEFAULT_CHOICES, ...part.choices },
-    steps: [],
+    steps: [...(part.steps ?? []), { id: 'true', kind: 'true' }],
     observations: part.observations ?? [],
     paper: { paper: 'a4', allowances: true, nest: 'faint' },
     notes: part.notes,

@@ -110,7 +110,7 @@ export function legs(r: TrouserRules): { readonly front: LegLines; readonly back
       darts,
     ),
     centre: fly,
-    crotch: crotch(flyEnd, unit(sub(flyEnd, centreFront)), frontFork, frontInseam, 0.76),
+    crotch: crotch(flyEnd, unit(sub(flyEnd, centreFront)), frontFork, frontInseam, 0.84),
     inseam: frontInseam,
   };
 
@@ -148,7 +148,7 @@ export function legs(r: TrouserRules): { readonly front: LegLines; readonly back
       darts,
     ),
     centre: centreBack,
-    crotch: crotch(seatEnd, slant, backInseam[0]!, backInseam, 0.78),
+    crotch: crotch(seatEnd, slant, backInseam[0]!, backInseam, 0.84),
     inseam: backInseam,
   };
   return { front, back };

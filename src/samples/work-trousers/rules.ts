@@ -6,8 +6,8 @@ const HIP_EASE = 56;
 const KNEE_EASE = 90;
 /** The waist seam is this much longer than the band it is eased on to, all round. */
 export const EASED_ON = 6;
-/** Below the body's own crotch when sitting. */
-const CROTCH_EASE = 15;
+/** Below the body's own crotch when sitting: 1 in (docs/trade.md 3.2, NM209 for hips over 38 in, US bulletins ½ to 1 in). */
+const CROTCH_EASE = 25;
 /** The hem hangs this far above the floor. */
 const OFF_FLOOR = 30;
 
@@ -17,8 +17,10 @@ export function trouserRules(body: WomanBody) {
   const waist = (body.waist + WAIST_EASE + EASED_ON) / 4;
   const crotchLevel = -(body.crotchDepth + CROTCH_EASE);
   const frontHip = hip - 7;
-  const frontFork = body.hip / 16;
-  const backFork = body.hip / 8 - 6;
+  /** A larger seat is deeper still than its girth says. */
+  const larger = body.hip - 960;
+  const frontFork = body.hip / 16 + 4 + 0.012 * larger;
+  const backFork = body.hip / 8 - 2 + 0.02 * larger;
   const knee = body.knee + KNEE_EASE;
   const hem = 0.85 * knee;
   return {
@@ -43,8 +45,8 @@ export function trouserRules(body: WomanBody) {
     sideIntake: 0.38 * (hip - waist),
     sideRaise: 9,
     /** Centre front: taken in and lowered at the waist; centre back: slanted and raised. */
-    centreFront: { x: 8, y: -7 },
-    centreBack: { x: 30, y: 32 },
+    centreFront: { x: 8, y: -4 },
+    centreBack: { x: 31, y: 34 + 0.02 * larger },
     band: body.waist + WAIST_EASE,
   };
 }
