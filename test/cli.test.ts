@@ -440,6 +440,103 @@ describe('read and write', () => {
   });
 });
 
+describe('lay and cloth', () => {
+  const fresh = async () => {
+    const w = world({ 'anna.csv': ANNA });
+    await w.run('make', '--body', 'anna.csv', '--pattern', 'a-line-skirt', '--out', 'f.json');
+    return w;
+  };
+
+  it('lays the shell on cloth and says where each piece lies', async () => {
+    const { run, text } = await fresh();
+    const { code, json } = await run(
+      'lay',
+      'f.json',
+      '--width',
+      '1400mm',
+      '--fold',
+      'lengthwise',
+      '--sweeps',
+      '1',
+      '--out',
+      'lay.svg',
+      '--projector',
+      'beam.svg',
+      '--json',
+    );
+    expect(code).toBe(EXIT.fine);
+    const lay = json<{
+      cloth: string;
+      width: number;
+      length: number;
+      density: number;
+      placements: Record<string, unknown>[];
+      findings: unknown[];
+    }>();
+    expect(lay).toMatchObject({ cloth: 'shell', width: 1400 });
+    expect(lay.length).toBeGreaterThan(500);
+    expect(lay.density).toBeGreaterThan(0.3);
+    for (const key of ['piece', 'copy', 'x', 'y', 'rotation', 'mirrored'])
+      expect(lay.placements[0]).toHaveProperty(key);
+    for (const file of ['lay.svg', 'beam.svg', 'beam-calibrate.svg']) expect(text(file)).toMatch(/^<svg/);
+  });
+
+  it('tells at once when a piece is wider than the cloth, with the width that would do; nothing is written', async () => {
+    const { run, wrote } = await fresh();
+    const { code, json } = await run('lay', 'f.json', '--width', '200mm', '--out', 'lay.svg', '--json');
+    expect(code).toBe(EXIT.error);
+    const [finding] = json<{ findings: { code: string; amount: number }[] }>().findings;
+    expect(finding!.code).toBe('lay-too-wide');
+    expect(finding!.amount).toBeGreaterThan(200);
+    expect(wrote).toEqual(['f.json']);
+  });
+
+  it('says what to buy of each cloth, and the cutting list', async () => {
+    const { run } = await fresh();
+    const { json } = await run(
+      'cloth',
+      'f.json',
+      '--width',
+      '1400mm',
+      '--fold',
+      'lengthwise',
+      '--sweeps',
+      '1',
+      '--shrink',
+      '5%',
+      '--price',
+      '10/m',
+      '--json',
+    );
+    const { buy, cutting } = json<{
+      buy: { cloth: string; needed: number; beforeWashing: number; metres: string; cost: number }[];
+      cutting: { cloth: string; parts: number }[];
+    }>();
+    expect(buy.map((b) => b.cloth)).toContain('shell');
+    // Length before washing is what is needed after it, divided by what is left of a metre (trade notes 7.2).
+    for (const b of buy) expect(b.beforeWashing).toBeWithinMm(b.needed / 0.95, 1e-6);
+    for (const b of buy) expect(b.cost).toBeCloseTo(Number.parseFloat(b.metres) * 10, 2);
+    // Front and back of a skirt, on the fold or in halves, and a waistband at least.
+    expect(cutting.find((b) => b.cloth === 'shell')!.parts).toBeGreaterThanOrEqual(3);
+  });
+
+  it.each([
+    [['lay', 'f.json', '--out', 'l.svg'], '--width is missing'],
+    [['lay', 'f.json', '--width', '1400', '--out', 'l.svg'], 'write the unit too'],
+    [
+      ['lay', 'f.json', '--width', '1400mm', '--cloth', 'contrast', '--out', 'l.svg'],
+      'No piece is cut of contrast',
+    ],
+    [['cloth', 'f.json', '--width', 'felt=1m'], 'there is no such cloth'],
+    [['cloth', 'f.json', '--price', 'cheap'], '--price should read'],
+  ])('%j is told', async (argv, message) => {
+    const { run } = await fresh();
+    const { code, err } = await run(...argv);
+    expect(err).toContain(message);
+    expect(code).toBe(EXIT.input);
+  });
+});
+
 describe('what can’t be used is told with its place, exit 2, and nothing is written', () => {
   const good = { 'anna.csv': ANNA, 'chart.csv': CHART };
   it.each<[string, Record<string, string>, string[], string]>([

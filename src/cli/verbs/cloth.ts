@@ -1,0 +1,138 @@
+import { say, type Cloth, type Fitting } from '../../garment/index.ts';
+import { bundles, clothNeeds, notions, type ClothChoice, type ClothNeed } from '../../layout/index.ts';
+import { cuttingPieces, make } from '../../pipeline/index.ts';
+import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
+import { loadFitting } from '../load.ts';
+import { lengthWord, pairOptions, shareOption, textOption, textOptions } from '../option.ts';
+import { UsageError, type Options, type Verb } from '../verb.ts';
+import { table } from '../words.ts';
+
+/** Widths that cloth is commonly sold in: 45, 54 and 60 in. mm */
+const WIDTHS = [1143, 1371.6, 1524];
+/** Search per cloth, width and fold when nothing is said, seconds. */
+const SECONDS = 3;
+
+function price(options: Options): ClothChoice['price'] {
+  const word = textOption(options, 'price');
+  if (word === undefined) return undefined;
+  const m = /^(\d+(?:[.,]\d+)?)\/(m|metre|yd|yard)$/i.exec(word);
+  if (m === null) throw new UsageError(`--price should read 12.50/m or 9/yd, not "${word}".`);
+  return {
+    amount: Number(m[1]!.replace(',', '.')),
+    per: m[2]!.toLowerCase().startsWith('m') ? 'metre' : 'yard',
+  };
+}
+
+/** Widths for one cloth: those said for it, else those said for all, else the common ones. */
+function widthsFor(options: Options, cloth: Cloth): readonly number[] {
+  const words = textOptions(options, 'width');
+  const own = pairOptions({ width: words.filter((w) => w.includes('=')) }, 'width');
+  const stray = own.find(([name]) => !CLOTHS.some((c) => c === name));
+  if (stray !== undefined)
+    throw new UsageError(`--width ${stray[0]}: there is no such cloth; there are ${CLOTHS.join(', ')}.`);
+  const mine = own.filter(([name]) => name === cloth).map(([, w]) => lengthWord(w, '--width'));
+  const all = words.filter((w) => !w.includes('=')).map((w) => lengthWord(w, '--width'));
+  return mine.length > 0 ? mine : all.length > 0 ? all : WIDTHS;
+}
+
+function choicesFor(
+  options: Options,
+  fitting: Fitting,
+  cloths: readonly Cloth[],
+  said: LaySaid,
+): readonly ClothChoice[] {
+  const folds = textOptions(options, 'fold');
+  const wrong = folds.find((f) => !FOLDS.some((x) => x === f));
+  if (wrong !== undefined)
+    throw new UsageError(`--fold should be one of ${FOLDS.join(', ')}, not "${wrong}".`);
+  const [cost, shrink] = [price(options), shareOption(options, 'shrink')];
+  return cloths.map((cloth): ClothChoice => {
+    const lengthwise = shrink ?? (cloth === 'shell' ? fitting.fabric.shrinkLength : undefined);
+    const crosswise = cloth === 'shell' ? fitting.fabric.shrinkWidth : undefined;
+    return {
+      cloth,
+      widths: widthsFor(options, cloth),
+      folds: folds.length > 0 ? FOLDS.filter((f) => folds.includes(f)) : ['lengthwise', 'none'],
+      nap: said.nap,
+      gap: said.gap,
+      selvage: said.selvage,
+      ...(said.repeat === null || cloth !== 'shell' ? {} : { repeat: said.repeat }),
+      ...(lengthwise === undefined ? {} : { shrinkLength: lengthwise }),
+      ...(crosswise === undefined ? {} : { shrinkWidth: crosswise }),
+      ...(cost === undefined ? {} : { price: cost }),
+    };
+  });
+}
+
+function plain({ purchase: p, lay, repeatCost }: ClothNeed) {
+  return {
+    cloth: p.cloth,
+    width: p.width,
+    fold: lay.fold,
+    density: lay.density,
+    needed: p.needed,
+    beforeWashing: p.before,
+    yards: p.yards.text,
+    metres: p.metres.text,
+    remnant: p.remnant,
+    ...(p.cost === undefined ? {} : { cost: p.cost }),
+    ...(repeatCost === undefined ? {} : { repeatCost }),
+  };
+}
+
+export const cloth: Verb = {
+  name: 'cloth',
+  usage: ['cloth FITTING.json [--width 1400mm …] [--width lining=1500mm]'],
+  about: 'what to buy of each cloth at each width, notions, and the cutting list',
+  options: {
+    width: { type: 'string', multiple: true },
+    fold: { type: 'string', multiple: true },
+    shrink: { type: 'string' },
+    price: { type: 'string' },
+    ...LAY_OPTIONS,
+  },
+  explain: {
+    width: 'a width, or CLOTH=WIDTH (again for each); 45, 54 and 60 in when not said',
+    fold: 'a way to fold (again for each); the shortest is taken of lengthwise and none when not said',
+    shrink: 'share lost lengthwise in washing, from a test square, e.g. 5%',
+    price: '12.50/m or 9/yd',
+    ...LAY_WORDS,
+    seconds: `how long to search for each cloth, width and fold, ${SECONDS} when not said`,
+  },
+  run: async ({ words, options, io }) => {
+    const [file] = words;
+    if (file === undefined || words.length > 1) throw new UsageError('cloth takes one fitting.');
+    const said = readLay(options, io, SECONDS);
+    const fitting = await loadFitting(io, file);
+    const { garment } = make(fitting);
+    const cloths = CLOTHS.filter((c) => garment.pieces.some((p) => p.cloth === c));
+    const { needs, findings } = clothNeeds(
+      cuttingPieces(garment),
+      choicesFor(options, fitting, cloths, said),
+      said.search,
+    );
+    const buy = needs.map(plain);
+    const small = notions(garment);
+    const parts = bundles(garment.pieces);
+    const rows = buy.map((n) => [
+      n.cloth,
+      say(n.width),
+      n.fold,
+      n.yards,
+      n.metres,
+      `${(n.density * 100).toFixed(0)} %`,
+      n.cost === undefined ? '' : n.cost.toFixed(2),
+    ]);
+    const text = [
+      table(['cloth', 'width', 'fold', 'yards', 'metres', 'used', 'cost'], rows),
+      '',
+      ...small.map((n) => n.say),
+      ...parts.flatMap((b) => [
+        '',
+        `${b.cloth}: ${b.parts} parts`,
+        ...b.lines.map((l) => `  ${l.number} ${l.name}: ${l.cut}`),
+      ]),
+    ].join('\n');
+    return { json: { buy, notions: small, cutting: parts, findings }, text, findings };
+  },
+};

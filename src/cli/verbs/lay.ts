@@ -1,0 +1,210 @@
+import type { Cloth, Finding, Garment } from '../../garment/index.ts';
+import { say } from '../../garment/index.ts';
+import {
+  cuttingOrder,
+  garmentMatches,
+  lay as layOut,
+  LayImpossible,
+  laySvg,
+  matchStripes,
+  projectorPages,
+  proveLay,
+  type CuttingPiece,
+  type Lay,
+  type LayJob,
+} from '../../layout/index.ts';
+import { cuttingPieces, make } from '../../pipeline/index.ts';
+import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
+import { loadFitting } from '../load.ts';
+import { choiceOption, lengthWord, needOption, textOption } from '../option.ts';
+import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
+import { table } from '../words.ts';
+
+/** How long the search goes on when nothing is said, seconds. */
+const SECONDS = 20;
+/** Least time between two messages about a better lay, ms. */
+const QUIET = 1_000;
+
+function piecesFor(
+  garment: Garment,
+  cloth: Cloth,
+  said: LaySaid,
+): { pieces: CuttingPiece[]; findings: Finding[] } {
+  const pieces = cuttingPieces(garment, cloth);
+  if (pieces.length === 0)
+    throw new UsageError(
+      `No piece is cut of ${cloth}; there are pieces of ${[...new Set(garment.pieces.map((p) => p.cloth))].join(', ')}.`,
+    );
+  if (said.repeat === null) return { pieces, findings: [] };
+  const matched = matchStripes(pieces, garmentMatches(garment), said.repeat);
+  const findings = matched.misfits
+    .filter((m) => m.mm > 1)
+    .map((m): Finding => ({
+      code: 'stripes-miss',
+      severity: 'warning',
+      where: {},
+      amount: m.mm,
+      message: `Stripes can't meet at ${m.say}: they miss by ${say(m.mm)}.`,
+    }));
+  return { pieces: matched.pieces, findings };
+}
+
+/** The best lay in the time given; each better one is told as it comes. */
+function search(job: LayJob, said: LaySaid, { io }: Call): Lay | null {
+  let best: Lay | null = null;
+  let told = -QUIET;
+  for (const better of layOut(job, said.search)) {
+    best = better;
+    if (io.now() - told < QUIET) continue;
+    told = io.now();
+    io.err(
+      `so far ${(better.length / 1000).toFixed(3)} m, ${(better.density * 100).toFixed(1)} % of the cloth used\n`,
+    );
+  }
+  return best;
+}
+
+function impossible(job: LayJob, error: LayImpossible): Answer {
+  const finding: Finding = {
+    code: `lay-${error.code}`,
+    severity: 'error',
+    where: error.piece === '' ? {} : { piece: error.piece },
+    amount: error.needs,
+    message: error.message,
+  };
+  return {
+    json: {
+      cloth: job.cloth,
+      width: job.width,
+      length: null,
+      density: null,
+      placements: [],
+      findings: [finding],
+    },
+    text: 'It does not fit. Nothing was written.',
+    findings: [finding],
+  };
+}
+
+function tell(job: LayJob, lay: Lay, findings: readonly Finding[], wrote: readonly string[]): Answer {
+  const placements = lay.placements.map(({ piece, copy, x, y, rotation, mirrored, as }) => ({
+    piece,
+    copy,
+    x,
+    y,
+    rotation,
+    mirrored,
+    as,
+  }));
+  const rows = cuttingOrder(lay).map((p, i) => [
+    String(i + 1),
+    job.pieces.find((c) => c.piece === p.piece)?.name ?? p.piece,
+    p.as,
+    `${(p.x / 10).toFixed(1)} cm`,
+  ]);
+  const text = [
+    `${lay.cloth}: ${say(lay.length)} of cloth ${say(lay.width)} wide, folded: ${lay.fold}; ${(lay.density * 100).toFixed(1)} % of it used.`,
+    '',
+    'In the order of cutting',
+    table(['', 'piece', 'as', 'from the end'], rows),
+    ...wrote.map((w) => `Wrote ${w}.`),
+  ].join('\n');
+  return {
+    json: {
+      cloth: lay.cloth,
+      width: lay.width,
+      fold: lay.fold,
+      length: lay.length,
+      density: lay.density,
+      placements,
+      findings,
+      wrote,
+    },
+    text,
+    findings,
+  };
+}
+
+async function run(call: Call): Promise<Answer> {
+  const { words, options, io } = call;
+  const [file] = words;
+  if (file === undefined || words.length > 1) throw new UsageError('lay takes one fitting.');
+  const width = lengthWord(
+    needOption(options, 'width', 'how wide the cloth is, selvage to selvage'),
+    '--width',
+  );
+  const out = needOption(options, 'out', 'the picture to write, LAY.svg');
+  const cloth = choiceOption(options, 'cloth', CLOTHS) ?? 'shell';
+  const fold = choiceOption(options, 'fold', FOLDS) ?? 'none';
+  const said = readLay(options, io, SECONDS);
+  const fitting = await loadFitting(io, file);
+  const { pieces, findings } = piecesFor(make(fitting).garment, cloth, said);
+  const job: LayJob = {
+    cloth,
+    width,
+    selvage: said.selvage,
+    fold,
+    nap: said.nap,
+    gap: said.gap,
+    pieces,
+    flaws: [],
+    pins: [],
+    ...(said.repeat === null ? {} : { repeat: said.repeat }),
+  };
+  try {
+    const lay = search(job, said, call);
+    if (lay === null) {
+      const none: Finding = {
+        code: 'no-lay-found',
+        severity: 'error',
+        where: {},
+        message: 'No lay was found in the time given. Give it longer, or loosen the repeat.',
+      };
+      return {
+        json: { cloth, width, length: null, density: null, placements: [], findings: [none] },
+        text: 'Nothing was written.',
+        findings: [none],
+      };
+    }
+    const proof = proveLay(job, lay);
+    const projector = textOption(options, 'projector');
+    const wrote = [
+      out,
+      ...(projector === undefined ? [] : [projector, projector.replace(/(\.svg)?$/i, '-calibrate.svg')]),
+    ];
+    await io.writeFile(out, laySvg(job, lay, { measures: true, style: fitting.body.show }));
+    if (projector !== undefined) {
+      const pages = projectorPages(job, lay);
+      await io.writeFile(wrote[1]!, pages.lay);
+      await io.writeFile(wrote[2]!, pages.calibration);
+    }
+    return tell(job, lay, [...findings, ...proof], wrote);
+  } catch (error) {
+    if (error instanceof LayImpossible) return impossible(job, error);
+    throw error;
+  }
+}
+
+export const lay: Verb = {
+  name: 'lay',
+  usage: ['lay FITTING.json --width 1400mm [--cloth shell] [--fold none|lengthwise|crosswise] --out LAY.svg'],
+  about: 'lay the pieces on cloth: a picture with measurements, proven free of overlaps',
+  options: {
+    width: { type: 'string' },
+    out: { type: 'string' },
+    cloth: { type: 'string' },
+    fold: { type: 'string' },
+    projector: { type: 'string' },
+    ...LAY_OPTIONS,
+  },
+  explain: {
+    width: 'how wide the cloth is, selvage to selvage, with its unit',
+    out: 'the picture to write (SVG, true to scale)',
+    cloth: 'shell (default), lining, interfacing or contrast',
+    fold: 'none (default), lengthwise, crosswise, partial or double',
+    projector: 'FILE.svg  a sheet for a projector, and beside it FILE-calibrate.svg',
+    ...LAY_WORDS,
+    seconds: `how long to search, ${SECONDS} when not said`,
+  },
+  run,
+};
