@@ -6,7 +6,9 @@ import { serveFolder } from './serve.ts';
 
 /** `npm start`: serves the built workbench on a free port of this machine and shows it. `--no-open` only prints the address; `--port N` asks for one. */
 const here = dirname(fileURLToPath(import.meta.url));
-const folder = [join(here, '..', 'workbench'), join(here, '..', '..', 'dist', 'workbench')].find((f) => existsSync(join(f, 'index.html')));
+const folder = [join(here, '..', 'workbench'), join(here, '..', '..', 'dist', 'workbench')].find((f) =>
+  existsSync(join(f, 'index.html')),
+);
 if (!folder) {
   console.error('The workbench is not built yet: run `npm run build` first.');
   process.exit(1);

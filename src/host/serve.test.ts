@@ -24,7 +24,11 @@ afterAll(() => {
   rmSync(base, { recursive: true });
 });
 
-function get(path: string, headers: Record<string, string> = {}, method = 'GET'): Promise<{ code: number; body: string; headers: Record<string, unknown> }> {
+function get(
+  path: string,
+  headers: Record<string, string> = {},
+  method = 'GET',
+): Promise<{ code: number; body: string; headers: Record<string, unknown> }> {
   return new Promise((done, failed) => {
     const r = request({ host: '127.0.0.1', port, path, method, headers }, (response) => {
       let body = '';
@@ -46,7 +50,14 @@ describe('the local server', () => {
   });
 
   it('never leaves its folder', async () => {
-    for (const path of ['/../secret.txt', '/%2e%2e/secret.txt', '/assets/..%2f..%2fsecret.txt', '/%00', '/%zz', '//../secret.txt']) {
+    for (const path of [
+      '/../secret.txt',
+      '/%2e%2e/secret.txt',
+      '/assets/..%2f..%2fsecret.txt',
+      '/%00',
+      '/%zz',
+      '//../secret.txt',
+    ]) {
       const { code, body } = await get(path);
       expect([path, code === 200 ? body : 'refused']).toEqual([path, 'refused']);
     }

@@ -43,8 +43,10 @@ export async function serveFolder(folder: string, port = 0): Promise<{ server: S
     const plain = (code: number, text: string): void => {
       response.writeHead(code, { 'content-type': 'text/plain; charset=utf-8' }).end(text);
     };
-    if (!['127.0.0.1', 'localhost', '[::1]'].includes(host)) return plain(403, 'This server answers this machine only.');
-    if (request.method !== 'GET' && request.method !== 'HEAD') return plain(405, 'Only reading is possible here.');
+    if (!['127.0.0.1', 'localhost', '[::1]'].includes(host))
+      return plain(403, 'This server answers this machine only.');
+    if (request.method !== 'GET' && request.method !== 'HEAD')
+      return plain(405, 'Only reading is possible here.');
     const path = (request.url ?? '/').split(/[?#]/)[0]!;
     fileFor(root, path)
       .then(async (file) => {

@@ -103,7 +103,14 @@ export function Tape({ route, fitting, open }: { route: Route; fitting?: string;
 export function Mark() {
   return (
     <svg viewBox="0 0 64 64" width="34" height="34" aria-hidden="true">
-      <path d="M6 50C26 46 36 36 40 26 42 18 48 14 58 12" fill="none" stroke="var(--thread)" strokeWidth="4" strokeDasharray="8 5" strokeLinecap="round" />
+      <path
+        d="M6 50C26 46 36 36 40 26 42 18 48 14 58 12"
+        fill="none"
+        stroke="var(--thread)"
+        strokeWidth="4"
+        strokeDasharray="8 5"
+        strokeLinecap="round"
+      />
       <path d="M17 14 40 50" stroke="currentColor" strokeWidth="2.6" strokeLinecap="round" />
       <circle cx="16" cy="12" r="5.4" fill="currentColor" />
     </svg>

@@ -76,7 +76,11 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
                 This could not be computed: {trouble} The last good state is shown.
               </p>
             )}
-            {made ? <Screen bench={{ ...bench, made }} /> : <p role="status">Bringing body and pattern together …</p>}
+            {made ? (
+              <Screen bench={{ ...bench, made }} />
+            ) : (
+              <p role="status">Bringing body and pattern together …</p>
+            )}
           </div>
         )}
       </Work>

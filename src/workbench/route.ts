@@ -18,7 +18,11 @@ export type Station = (typeof STATIONS)[number]['id'];
 export type Route =
   | { readonly at: 'start' }
   | { readonly at: 'people' | 'patterns'; readonly id?: string }
-  | { readonly at: Exclude<Station, 'people' | 'patterns'>; readonly id: string; readonly ask: URLSearchParams };
+  | {
+      readonly at: Exclude<Station, 'people' | 'patterns'>;
+      readonly id: string;
+      readonly ask: URLSearchParams;
+    };
 
 export function parseRoute(hash: string): Route {
   const [path, query] = hash.replace(/^#\/?/, '').split('?');

@@ -16,16 +16,27 @@ async function audit({ page }: Opened): Promise<string[]> {
   // Evaluated by the debugger, so that the page's own policy (no foreign script) stays as it is.
   await page.evaluate(AXE);
   const found = await page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: { run: (options: object) => Promise<{ violations: Violation[] }> } };
-    return (await axe.run({ resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } })).violations;
+    const { axe } = globalThis as unknown as {
+      axe: { run: (options: object) => Promise<{ violations: Violation[] }> };
+    };
+    return (await axe.run({ resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } }))
+      .violations;
   });
-  return found.flatMap((v) => v.nodes.map((n) => `${v.id}: ${n.html.slice(0, 160)} ${n.failureSummary.replaceAll(/\s+/g, ' ').slice(0, 240)}`));
+  return found.flatMap((v) =>
+    v.nodes.map(
+      (n) => `${v.id}: ${n.html.slice(0, 160)} ${n.failureSummary.replaceAll(/\s+/g, ' ').slice(0, 240)}`,
+    ),
+  );
 }
 
 /** Buttons, links, fields and handles under the finger that are smaller than they may be; what lies inside a line of text, in a chart or in a drawing is excepted. */
 async function smallTargets({ page }: Opened): Promise<string[]> {
   return page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('button, a[href], select, summary, input:not([type=checkbox], [type=radio], [type=file])')]
+    [
+      ...document.querySelectorAll<HTMLElement>(
+        'button, a[href], select, summary, input:not([type=checkbox], [type=radio], [type=file])',
+      ),
+    ]
       .filter((e) => !e.closest('p, .chart, svg, dialog:not([open])') && e.checkVisibility())
       .map((e) => ({ e, r: e.getBoundingClientRect() }))
       .filter(({ r }) => r.width > 2 && r.height > 0 && r.bottom > 0)

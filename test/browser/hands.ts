@@ -34,7 +34,11 @@ export async function beginFitting(page: Page, name = 'Odile Fenn', pattern = 'S
   await addPerson(page, name);
   for (const [measure, typed] of Object.entries(ODILE)) await takeMeasure(page, measure, typed);
   await page.getByRole('link', { name: `Next: choose a pattern for ${name}` }).click();
-  await page.getByRole('listitem').filter({ hasText: pattern }).getByRole('button', { name: 'Put it in the cupboard' }).click();
+  await page
+    .getByRole('listitem')
+    .filter({ hasText: pattern })
+    .getByRole('button', { name: 'Put it in the cupboard' })
+    .click();
   await page.getByRole('button', { name: 'Begin the fitting' }).click();
   await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
 }

@@ -61,8 +61,11 @@ describe('nothing already entered is lost', () => {
     await other.goto(page.url());
     await other.getByText('This is open in another tab too').waitFor();
     await page.getByText('This is open in another tab too').waitFor();
-    const ease = (p: typeof page, level: string) => p.getByRole('slider', { name: `${level}: ease`, exact: true });
-    const before = await Promise.all(['bust', 'waist'].map(async (l) => Number(await ease(page, l).getAttribute('aria-valuenow'))));
+    const ease = (p: typeof page, level: string) =>
+      p.getByRole('slider', { name: `${level}: ease`, exact: true });
+    const before = await Promise.all(
+      ['bust', 'waist'].map(async (l) => Number(await ease(page, l).getAttribute('aria-valuenow'))),
+    );
     // Both hands at the same moment, on different levels: neither may swallow the other.
     await Promise.all([
       (async () => {
@@ -75,7 +78,10 @@ describe('nothing already entered is lost', () => {
       })(),
     ]);
     await page.waitForTimeout(1500);
-    const read = async (p: typeof page) => [await ease(p, 'bust').getAttribute('aria-valuetext'), await ease(p, 'waist').getAttribute('aria-valuetext')];
+    const read = async (p: typeof page) => [
+      await ease(p, 'bust').getAttribute('aria-valuetext'),
+      await ease(p, 'waist').getAttribute('aria-valuetext'),
+    ];
     const here = await read(page);
     expect(await read(other)).toEqual(here);
     const fresh = await context.newPage();
@@ -83,7 +89,9 @@ describe('nothing already entered is lost', () => {
     await ease(fresh, 'bust').waitFor();
     expect(await read(fresh)).toEqual(here);
     // Four quarter inches on top of what the plan had, rounded to a quarter: neither tab's hand was swallowed.
-    const after = await Promise.all(['bust', 'waist'].map(async (l) => Number(await ease(fresh, l).getAttribute('aria-valuenow'))));
+    const after = await Promise.all(
+      ['bust', 'waist'].map(async (l) => Number(await ease(fresh, l).getAttribute('aria-valuenow'))),
+    );
     for (const [i, mm] of after.entries()) expect(mm).toBeWithinMm(before[i]! + 25.4, 6.35 / 2 + 1);
     await walkTo(page, 'Record');
     await page.getByText('bust: ease').first().waitFor();
@@ -95,7 +103,8 @@ describe('nothing already entered is lost', () => {
       before: () => {
         const put = IDBObjectStore.prototype.put;
         IDBObjectStore.prototype.put = function (...args: [unknown, IDBValidKey?]) {
-          if ((globalThis as { full?: boolean }).full) throw new DOMException('no room', 'QuotaExceededError');
+          if ((globalThis as { full?: boolean }).full)
+            throw new DOMException('no room', 'QuotaExceededError');
           return put.apply(this, args);
         };
       },
@@ -118,7 +127,14 @@ describe('nothing already entered is lost', () => {
 
   it('works without any storage, and says so', async () => {
     const { page } = await open({
-      before: () => Object.defineProperty(globalThis, 'indexedDB', { value: { open: () => { throw new DOMException('no', 'SecurityError'); } } }),
+      before: () =>
+        Object.defineProperty(globalThis, 'indexedDB', {
+          value: {
+            open: () => {
+              throw new DOMException('no', 'SecurityError');
+            },
+          },
+        }),
     });
     await page.getByText('gives the page no storage').waitFor();
     await addPerson(page, 'Odile Fenn');
@@ -160,9 +176,17 @@ describe('nothing already entered is lost', () => {
     const { page } = await open();
     await addPerson(page, 'Odile Fenn');
     await page.goto(page.url().replace(/#.*/, '#/'));
-    await page.setInputFiles('input[type=file]', { name: 'old.json', mimeType: 'application/json', buffer: Buffer.from('{"format":"pintrue-fitting","version":1,') });
+    await page.setInputFiles('input[type=file]', {
+      name: 'old.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{"format":"pintrue-fitting","version":1,'),
+    });
     await page.getByText('“old.json” was not opened, and nothing was changed.').waitFor();
-    await page.setInputFiles('input[type=file]', { name: 'm.csv', mimeType: 'text/csv', buffer: Buffer.from('measure,value,unit\nbust-girth,forty,in\n') });
+    await page.setInputFiles('input[type=file]', {
+      name: 'm.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from('measure,value,unit\nbust-girth,forty,in\n'),
+    });
     await page.getByText(/m\.csv, row 2/).waitFor();
     await walkTo(page, 'People');
     expect(await page.getByRole('link', { name: 'Odile Fenn' }).count()).toBe(1);
@@ -196,7 +220,11 @@ describe('a person’s data is theirs', () => {
     );
     expect(left).not.toContain('Odile');
     await page.goto(`${url}#/`);
-    await page.setInputFiles('input[type=file]', { name: 'odile.json', mimeType: 'application/json', buffer: bytes });
+    await page.setInputFiles('input[type=file]', {
+      name: 'odile.json',
+      mimeType: 'application/json',
+      buffer: bytes,
+    });
     await page.getByRole('heading', { level: 1, name: 'Odile Fenn' }).waitFor();
     expect(await page.getByLabel(bust, { exact: true }).inputValue()).toBe('40 1/2');
     await page.goto(`${url}#/`);

@@ -8,7 +8,12 @@ const built = join(import.meta.dirname, '..', '..', 'dist', 'workbench');
 
 /** `npm test` says where the browser is; run alone, the usual places are looked at. */
 function findChromium(): string | undefined {
-  const places = [process.env['CHROME_PATH'], '/usr/bin/chromium', '/usr/bin/google-chrome', '/usr/bin/chromium-browser'];
+  const places = [
+    process.env['CHROME_PATH'],
+    '/usr/bin/chromium',
+    '/usr/bin/google-chrome',
+    '/usr/bin/chromium-browser',
+  ];
   return places.find((place) => place !== undefined && existsSync(place));
 }
 
@@ -39,7 +44,8 @@ export interface How {
 
 /** A fresh Chromium with an empty profile on the built page, served as `npm start` serves it. */
 export async function openPage(how: How = {}): Promise<Opened> {
-  if (!existsSync(join(built, 'index.html'))) throw new Error('The page is not built: run `npm run build` first.');
+  if (!existsSync(join(built, 'index.html')))
+    throw new Error('The page is not built: run `npm run build` first.');
   const executablePath = findChromium();
   if (!executablePath) throw new Error('No Chromium or Chrome was found; set CHROME_PATH.');
   const profile = mkdtempSync(join(tmpdir(), 'pintrue-chromium-'));

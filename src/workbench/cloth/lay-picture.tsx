@@ -10,8 +10,16 @@ interface Props {
   readonly onPins: (pins: readonly Pin[], say: string) => void;
 }
 
-const isPinned = (pins: readonly Pin[], l: Lying): boolean => pins.some((p) => p.piece === l.piece && p.copy === l.copy);
-const pinOf = ({ piece, copy, x, y, rotation, mirrored }: Lying): Pin => ({ piece, copy, x, y, rotation, mirrored });
+const isPinned = (pins: readonly Pin[], l: Lying): boolean =>
+  pins.some((p) => p.piece === l.piece && p.copy === l.copy);
+const pinOf = ({ piece, copy, x, y, rotation, mirrored }: Lying): Pin => ({
+  piece,
+  copy,
+  x,
+  y,
+  rotation,
+  mirrored,
+});
 
 /** The cloth as it is spread, cut end at the left, fold or lower selvage below. A piece can be pinned where it lies, or dragged and so pinned; the rest is filled round it. */
 export function LayPicture({ picture, pins, fold, selvage, onPins }: Props) {
@@ -22,16 +30,28 @@ export function LayPicture({ picture, pins, fold, selvage, onPins }: Props) {
   const without = (l: Lying): readonly Pin[] => pins.filter((p) => p.piece !== l.piece || p.copy !== l.copy);
   const toggle = (l: Lying): void => {
     const pinned = isPinned(pins, l);
-    onPins(pinned ? without(l) : [...pins, pinOf(l)], pinned ? `${l.name}: let go` : `${l.name}: pinned where it lies`);
+    onPins(
+      pinned ? without(l) : [...pins, pinOf(l)],
+      pinned ? `${l.name}: let go` : `${l.name}: pinned where it lies`,
+    );
   };
-  const moved = (l: Lying, dx: number, dy: number): void => onPins([...without(l), { ...pinOf(l), x: l.x + dx, y: l.y + dy }], `${l.name}: put elsewhere and pinned`);
+  const moved = (l: Lying, dx: number, dy: number): void =>
+    onPins([...without(l), { ...pinOf(l), x: l.x + dx, y: l.y + dy }], `${l.name}: put elsewhere and pinned`);
   return (
-    <svg className="lay-picture" viewBox={`${-room} ${-across - room} ${spread + 2 * room} ${across + 2 * room}`} role="group" aria-label="The lay: Enter pins a piece or lets it go, arrow keys move it">
+    <svg
+      className="lay-picture"
+      viewBox={`${-room} ${-across - room} ${spread + 2 * room} ${across + 2 * room}`}
+      role="group"
+      aria-label="The lay: Enter pins a piece or lets it go, arrow keys move it"
+    >
       <g transform="scale(1 -1)">
         <rect className="bolt" x={0} y={0} width={spread} height={across} />
         {fold !== 'none' && fold !== 'crosswise' && <path className="fold-edge" d={`M0 0H${spread}`} />}
         {fold === 'crosswise' && <path className="fold-edge" d={`M0 0V${across}`} />}
-        <path className="selvage" d={`M0 ${across - selvage}H${spread}${fold === 'none' || fold === 'crosswise' ? `M0 ${selvage}H${spread}` : ''}`} />
+        <path
+          className="selvage"
+          d={`M0 ${across - selvage}H${spread}${fold === 'none' || fold === 'crosswise' ? `M0 ${selvage}H${spread}` : ''}`}
+        />
       </g>
       {lying.map((l) => {
         const key = `${l.piece}/${l.copy}`;
@@ -48,11 +68,20 @@ export function LayPicture({ picture, pins, fold, selvage, onPins }: Props) {
             aria-label={`${l.number} ${l.name}${l.copy ? `, copy ${l.copy + 1}` : ''}, ${Math.round(l.at.x)} mm from the cut end${pinned ? ', pinned' : ''}`}
             onPointerDown={(event) => {
               event.currentTarget.setPointerCapture(event.pointerId);
-              from.current = { x: event.clientX, y: event.clientY, scale: 1 / (event.currentTarget.ownerSVGElement!.getScreenCTM()?.a ?? 1) };
+              from.current = {
+                x: event.clientX,
+                y: event.clientY,
+                scale: 1 / (event.currentTarget.ownerSVGElement!.getScreenCTM()?.a ?? 1),
+              };
             }}
             onPointerMove={(event) => {
               const start = from.current;
-              if (start) setHeld({ key, dx: (event.clientX - start.x) * start.scale, dy: -(event.clientY - start.y) * start.scale });
+              if (start)
+                setHeld({
+                  key,
+                  dx: (event.clientX - start.x) * start.scale,
+                  dy: -(event.clientY - start.y) * start.scale,
+                });
             }}
             onPointerUp={() => {
               from.current = null;
@@ -61,7 +90,12 @@ export function LayPicture({ picture, pins, fold, selvage, onPins }: Props) {
               setHeld(null);
             }}
             onKeyDown={(event) => {
-              const step: Record<string, [number, number]> = { ArrowLeft: [-10, 0], ArrowRight: [10, 0], ArrowUp: [0, 10], ArrowDown: [0, -10] };
+              const step: Record<string, [number, number]> = {
+                ArrowLeft: [-10, 0],
+                ArrowRight: [10, 0],
+                ArrowUp: [0, 10],
+                ArrowDown: [0, -10],
+              };
               const by10 = step[event.key];
               if (!by10 && event.key !== 'Enter' && event.key !== ' ') return;
               event.preventDefault();

@@ -13,20 +13,34 @@ export interface LaySettings {
   readonly pins: readonly Pin[];
 }
 
-const DEFAULTS: LaySettings = { width: 1400, fold: 'lengthwise', nap: 'two-way', gap: DEFAULT_GAP, selvage: DEFAULT_SELVAGE, repeatAlong: 0, repeatAcross: 0, pins: [] };
+const DEFAULTS: LaySettings = {
+  width: 1400,
+  fold: 'lengthwise',
+  nap: 'two-way',
+  gap: DEFAULT_GAP,
+  selvage: DEFAULT_SELVAGE,
+  repeatAlong: 0,
+  repeatAcross: 0,
+  pins: [],
+};
 const FOLDS: readonly Fold[] = ['none', 'lengthwise', 'crosswise', 'partial', 'double'];
 const NAPS: readonly Nap[] = ['one-way', 'two-way', 'free'];
 
 /** The settings of a cloth as kept in a fitting (of which the core only promises that they come back as they were put), with what is missing or odd as usual. */
 export function settingsOf(fitting: Fitting, cloth: Cloth): LaySettings {
   const kept = (fitting.lay?.[cloth] ?? {}) as Partial<Record<keyof LaySettings, unknown>>;
-  const number = (key: 'width' | 'gap' | 'selvage' | 'repeatAlong' | 'repeatAcross', least: number): number => {
+  const number = (
+    key: 'width' | 'gap' | 'selvage' | 'repeatAlong' | 'repeatAcross',
+    least: number,
+  ): number => {
     const value = kept[key];
     return typeof value === 'number' && Number.isFinite(value) && value >= least ? value : DEFAULTS[key];
   };
   return {
     width: number('width', 100),
-    fold: FOLDS.find((f) => f === kept.fold) ?? (cloth === 'shell' || cloth === 'lining' ? DEFAULTS.fold : 'none'),
+    fold:
+      FOLDS.find((f) => f === kept.fold) ??
+      (cloth === 'shell' || cloth === 'lining' ? DEFAULTS.fold : 'none'),
     nap: NAPS.find((n) => n === kept.nap) ?? DEFAULTS.nap,
     gap: number('gap', 0),
     selvage: number('selvage', 0),

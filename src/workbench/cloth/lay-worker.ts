@@ -1,6 +1,16 @@
 import type { Cloth, Finding, Garment } from '../../garment/index.ts';
 import { movePoint } from '../../geometry/index.ts';
-import { garmentMatches, matchStripes, openedOutline, proveLay, startLay, type Lay, type LayJob, type LayRun, type Placement } from '../../layout/index.ts';
+import {
+  garmentMatches,
+  matchStripes,
+  openedOutline,
+  proveLay,
+  startLay,
+  type Lay,
+  type LayJob,
+  type LayRun,
+  type Placement,
+} from '../../layout/index.ts';
 import { ringD } from '../drawing/path-d.ts';
 import { answerCalls } from '../worker/call.ts';
 import { cuttingPieces } from '../../pipeline/index.ts';
@@ -27,12 +37,28 @@ let run: LayRun | null = null;
 let misfits: readonly { say: string; mm: number }[] = [];
 
 function jobOf(garment: Garment, cloth: Cloth, s: LaySettings): LayJob {
-  const repeat = { ...(s.repeatAlong > 0 ? { along: s.repeatAlong } : {}), ...(s.repeatAcross > 0 ? { across: s.repeatAcross } : {}) };
+  const repeat = {
+    ...(s.repeatAlong > 0 ? { along: s.repeatAlong } : {}),
+    ...(s.repeatAcross > 0 ? { across: s.repeatAcross } : {}),
+  };
   const plain = cuttingPieces(garment, cloth);
   const striped = s.repeatAlong > 0 || s.repeatAcross > 0;
-  const matched = striped ? matchStripes(plain, garmentMatches(garment), repeat) : { pieces: plain, misfits: [] };
+  const matched = striped
+    ? matchStripes(plain, garmentMatches(garment), repeat)
+    : { pieces: plain, misfits: [] };
   misfits = matched.misfits;
-  return { cloth, width: s.width, selvage: s.selvage, fold: s.fold, nap: s.nap, gap: s.gap, pieces: matched.pieces, flaws: [], pins: s.pins, ...(striped ? { repeat } : {}) };
+  return {
+    cloth,
+    width: s.width,
+    selvage: s.selvage,
+    fold: s.fold,
+    nap: s.nap,
+    gap: s.gap,
+    pieces: matched.pieces,
+    flaws: [],
+    pins: s.pins,
+    ...(striped ? { repeat } : {}),
+  };
 }
 
 /** Width of the cloth as it lies on the table. */
@@ -51,8 +77,13 @@ function picture(of: LayJob, lay: Lay): LayPicture {
     lying: lay.placements.map((p): Lying => {
       const piece = of.pieces.find((x) => x.piece === p.piece)!;
       const motion = { angle: (p.rotation * Math.PI) / 180, dx: p.x, dy: p.y, mirror: p.mirrored };
-      const ring = (p.as === 'opened' ? openedOutline(piece) : piece.outline).map((q) => movePoint(q, motion));
-      const at = { x: ring.reduce((s, q) => s + q.x, 0) / ring.length, y: ring.reduce((s, q) => s + q.y, 0) / ring.length };
+      const ring = (p.as === 'opened' ? openedOutline(piece) : piece.outline).map((q) =>
+        movePoint(q, motion),
+      );
+      const at = {
+        x: ring.reduce((s, q) => s + q.x, 0) / ring.length,
+        y: ring.reduce((s, q) => s + q.y, 0) / ring.length,
+      };
       return { ...p, name: piece.name, number: piece.number, d: ringD(ring), at };
     }),
   };
@@ -60,7 +91,15 @@ function picture(of: LayJob, lay: Lay): LayPicture {
 
 const doings = {
   /** Begins a lay; refuses an impossible one at once, with the width that would do. */
-  begin: ({ garment, cloth, settings }: { garment: Garment; cloth: Cloth; settings: LaySettings }): LayPicture | null => {
+  begin: ({
+    garment,
+    cloth,
+    settings,
+  }: {
+    garment: Garment;
+    cloth: Cloth;
+    settings: LaySettings;
+  }): LayPicture | null => {
     job = jobOf(garment, cloth, settings);
     run = startLay(job, 1);
     const best = run.best();

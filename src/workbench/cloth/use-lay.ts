@@ -21,7 +21,13 @@ export interface LayState {
 
 /** Lays one cloth in a worker of its own: the first picture at once, better ones as they come; stopping keeps the best, and it can be sent on. */
 export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): LayState {
-  const layer = useMemo(() => new Caller<LayDoings>(() => new Worker(new URL('./lay-worker.ts', import.meta.url), { type: 'module', name: 'lay' })), []);
+  const layer = useMemo(
+    () =>
+      new Caller<LayDoings>(
+        () => new Worker(new URL('./lay-worker.ts', import.meta.url), { type: 'module', name: 'lay' }),
+      ),
+    [],
+  );
   const [picture, setPicture] = useState<LayPicture | null>(null);
   const [running, setRunning] = useState(false);
   const [share, setShare] = useState(0);

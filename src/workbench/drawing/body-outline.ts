@@ -14,7 +14,10 @@ export function bodyOutline(shape: BodyShape): { head: string; trunk: string; ar
     { x: neck * 0.84, y: p.chin.y - 30 },
     { x: neck * 0.88, y: (p.chin.y + p.sideNeck.y) / 2 - 6 },
     { x: p.sideNeck.x * 0.98, y: p.sideNeck.y - 8 },
-    { x: p.sideNeck.x + (p.shoulder.x - p.sideNeck.x) * 0.55, y: p.sideNeck.y + (p.shoulder.y - p.sideNeck.y) * 0.52 },
+    {
+      x: p.sideNeck.x + (p.shoulder.x - p.sideNeck.x) * 0.55,
+      y: p.sideNeck.y + (p.shoulder.y - p.sideNeck.y) * 0.52,
+    },
     { x: p.shoulder.x - 4, y: p.shoulder.y },
     { x: p.shoulder.x - 2, y: p.shoulder.y + 34 },
     { x: Math.max(p.armpit.x, l['upper-bust'].half * 0.98), y: p.armpit.y },
@@ -74,5 +77,8 @@ function arm(shape: BodyShape, way: 1 | -1): string {
     { x: elbow.x - w(limbs.elbow), y: elbow.y },
     { x: Math.max(armpit.x - 2, shoulder.x - w(limbs.upperArm) * 0.96), y: armpit.y + 18 },
   ];
-  return smoothPath(outer.map((q) => ({ x: q.x * way, y: q.y })), true);
+  return smoothPath(
+    outer.map((q) => ({ x: q.x * way, y: q.y })),
+    true,
+  );
 }

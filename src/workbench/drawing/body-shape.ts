@@ -22,13 +22,33 @@ export interface BodyShape {
   >;
   readonly points: Readonly<
     Record<
-      | 'crown' | 'chin' | 'backNeck' | 'frontNeck' | 'sideNeck' | 'shoulder' | 'armpit' | 'bustPoint'
-      | 'elbow' | 'wrist' | 'crotch' | 'knee' | 'ankle' | 'floor',
+      | 'crown'
+      | 'chin'
+      | 'backNeck'
+      | 'frontNeck'
+      | 'sideNeck'
+      | 'shoulder'
+      | 'armpit'
+      | 'bustPoint'
+      | 'elbow'
+      | 'wrist'
+      | 'crotch'
+      | 'knee'
+      | 'ankle'
+      | 'floor',
       Point
     >
   >;
   readonly headHalf: number;
-  readonly limbs: { readonly upperArm: number; readonly elbow: number; readonly wrist: number; readonly thigh: number; readonly knee: number; readonly calf: number; readonly ankle: number };
+  readonly limbs: {
+    readonly upperArm: number;
+    readonly elbow: number;
+    readonly wrist: number;
+    readonly thigh: number;
+    readonly knee: number;
+    readonly calf: number;
+    readonly ankle: number;
+  };
   readonly guessed: readonly MeasureId[];
 }
 
@@ -63,7 +83,10 @@ export function bodyShape(body: Body): BodyShape {
   const bust = take('bust-girth', child ? 620 : stature * 0.56);
   const waist = take('waist-girth', child ? bust * 0.93 : -149 + 0.674 * bust + 0.271 * (bust + 60));
   const hip = take('hip-girth', child ? bust * 1.04 : 92 + 0.208 * bust + 0.487 * waist + 0.204 * stature);
-  const under = take('under-bust-girth', child ? bust * 0.98 : body.wearer === 'man' ? bust * 0.95 : bust - 137 * (bust / 920));
+  const under = take(
+    'under-bust-girth',
+    child ? bust * 0.98 : body.wearer === 'man' ? bust * 0.95 : bust - 137 * (bust / 920),
+  );
   const upper = take('upper-bust-girth', child ? bust : body.wearer === 'man' ? bust * 1.01 : bust - 20);
   const highHip = take('high-hip-girth', waist + (hip - waist) * 0.62);
   const headHigh = child ? stature * 0.165 : stature * 0.132;
@@ -73,7 +96,10 @@ export function bodyShape(body: Body): BodyShape {
   const waistY = backNeckY + backWaist * 0.985;
   const hipDepth = take('hip-depth', stature * 0.122);
   const highHipDepth = take('high-hip-depth', hipDepth * 0.45);
-  const neckGirth = take('neck-base-girth', child ? bust * 0.44 : 113 + 0.049 * bust + 0.104 * waist + 0.07 * stature);
+  const neckGirth = take(
+    'neck-base-girth',
+    child ? bust * 0.44 : 113 + 0.049 * bust + 0.104 * waist + 0.07 * stature,
+  );
   const neckHalf = neckGirth / (2 * Math.PI) + 4;
   const shoulderLength = take('shoulder-length', stature * 0.077 + (bust - stature * 0.56) * 0.02);
   const slope = (take('shoulder-slope', 22) * Math.PI) / 180;
@@ -83,7 +109,10 @@ export function bodyShape(body: Body): BodyShape {
     y: sideNeck.y + shoulderLength * Math.sin(slope),
   };
   const bustY = sideNeck.y + take('bust-height', stature * 0.158) * 0.93;
-  const armpitY = Math.min(bustY - 24, backNeckY + take('scye-depth', 2 + 0.074 * stature + 0.07 * bust) * 1.02);
+  const armpitY = Math.min(
+    bustY - 24,
+    backNeckY + take('scye-depth', 2 + 0.074 * stature + 0.07 * bust) * 1.02,
+  );
   const crotchY = waistY + take('crotch-depth', hipDepth * 1.3) * 0.98;
   const kneeY = stature * 0.728;
   const armLength = take('arm-length', stature * 0.345);

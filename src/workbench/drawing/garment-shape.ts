@@ -22,7 +22,8 @@ export interface GarmentShape {
 
 const FIGURE_LEVELS = ['upper-bust', 'bust', 'under-bust', 'waist', 'high-hip', 'hip'] as const;
 type FigureLevel = (typeof FIGURE_LEVELS)[number];
-const isFigureLevel = (level: string): level is FigureLevel => (FIGURE_LEVELS as readonly string[]).includes(level);
+const isFigureLevel = (level: string): level is FigureLevel =>
+  (FIGURE_LEVELS as readonly string[]).includes(level);
 const BELOW_WAIST: readonly GarmentKind[] = ['skirt', 'trousers'];
 const mirror = (points: readonly Point[]): Point[] => points.map((p) => ({ x: -p.x, y: p.y })).reverse();
 
@@ -40,19 +41,31 @@ function hemOf(garment: Garment): { level: FigureLevel; drop: number; girth: num
       if (!line) continue;
       const y = pathBox(line.path).minY;
       const drop = y - boxOf(piece).minY;
-      if (!found || FIGURE_LEVELS.indexOf(level) > FIGURE_LEVELS.indexOf(found.level)) found = { level, y, drop };
+      if (!found || FIGURE_LEVELS.indexOf(level) > FIGURE_LEVELS.indexOf(found.level))
+        found = { level, y, drop };
     }
   }
   if (!found) return null;
   const trunk = new Set(garment.levels.find((l) => l.level === found.level)?.pieces ?? []);
   const girth = garment.pieces
     .filter((p) => trunk.has(p.id))
-    .reduce((sum, p) => sum + timesCut(p) * p.edges.filter((e) => e.kind === 'hem').reduce((s, e) => s + pathLength(e.path), 0), 0);
+    .reduce(
+      (sum, p) =>
+        sum +
+        timesCut(p) * p.edges.filter((e) => e.kind === 'hem').reduce((s, e) => s + pathLength(e.path), 0),
+      0,
+    );
   return { level: found.level, drop: found.drop, girth };
 }
 
 /** The garment's silhouette round the figure: at each level as much broader than the body as its target is larger. */
-export function garmentShape(shape: BodyShape, kind: GarmentKind, plan: readonly LevelPlan[], garment: Garment, view: 'front' | 'back' = 'front'): GarmentShape {
+export function garmentShape(
+  shape: BodyShape,
+  kind: GarmentKind,
+  plan: readonly LevelPlan[],
+  garment: Garment,
+  view: 'front' | 'back' = 'front',
+): GarmentShape {
   const hangs: Hang[] = plan
     .filter((p) => isFigureLevel(p.level))
     .map((p) => {
@@ -64,7 +77,10 @@ export function garmentShape(shape: BodyShape, kind: GarmentKind, plan: readonly
   const lowest = hangs.at(-1);
   const hemY = hem ? shape.levels[hem.level].y + hem.drop : (lowest?.y ?? shape.levels.hip.y) + 60;
   const bottom = Math.min(hemY, shape.stature - 40);
-  const hemHalf = hem && hem.girth > 0 ? Math.max((hem.girth / Math.PI) * 0.56, (lowest?.half ?? 0) * 0.9) : (lowest?.half ?? shape.levels.hip.half) * 1.02;
+  const hemHalf =
+    hem && hem.girth > 0
+      ? Math.max((hem.girth / Math.PI) * 0.56, (lowest?.half ?? 0) * 0.9)
+      : (lowest?.half ?? shape.levels.hip.half) * 1.02;
   const below = BELOW_WAIST.includes(kind);
   const p = shape.points;
   const shoulders: Point[] = below
@@ -75,14 +91,25 @@ export function garmentShape(shape: BodyShape, kind: GarmentKind, plan: readonly
         { x: p.shoulder.x - 4, y: p.shoulder.y + 50 },
         { x: Math.max(p.armpit.x, (hangs[0]?.half ?? 0) * 0.97), y: p.armpit.y + 8 },
       ];
-  const side = [...shoulders, ...hangs.filter((h) => h.y < bottom - 15).map((h) => ({ x: h.half, y: h.y })), { x: hemHalf, y: bottom }];
-  const neckDrop: Point[] = below ? [] : [{ x: 0, y: view === 'front' ? p.frontNeck.y + 8 : p.backNeck.y + 14 }];
+  const side = [
+    ...shoulders,
+    ...hangs.filter((h) => h.y < bottom - 15).map((h) => ({ x: h.half, y: h.y })),
+    { x: hemHalf, y: bottom },
+  ];
+  const neckDrop: Point[] = below
+    ? []
+    : [{ x: 0, y: view === 'front' ? p.frontNeck.y + 8 : p.backNeck.y + 14 }];
   const left = smoothPath(side);
   const right = smoothPath(mirror(side));
   const dip = bottom + hemHalf * 0.05;
   const top = below ? (hangs[0]?.y ?? shape.levels.waist.y) : p.sideNeck.y;
-  const neck = neckDrop[0] ? `Q${-p.sideNeck.x * 0.75} ${neckDrop[0].y} 0 ${neckDrop[0].y}Q${p.sideNeck.x * 0.75} ${neckDrop[0].y} ${side[0]!.x} ${side[0]!.y}` : `L${side[0]?.x ?? 0} ${side[0]?.y ?? 0}`;
-  const trunk = kind === 'trousers' ? trousers(shape, side, bottom) : `${left}Q0 ${dip} ${-hemHalf} ${bottom}${right.replace(/^M[^C]*/, '')}${neck}Z`;
+  const neck = neckDrop[0]
+    ? `Q${-p.sideNeck.x * 0.75} ${neckDrop[0].y} 0 ${neckDrop[0].y}Q${p.sideNeck.x * 0.75} ${neckDrop[0].y} ${side[0]!.x} ${side[0]!.y}`
+    : `L${side[0]?.x ?? 0} ${side[0]?.y ?? 0}`;
+  const trunk =
+    kind === 'trousers'
+      ? trousers(shape, side, bottom)
+      : `${left}Q0 ${dip} ${-hemHalf} ${bottom}${right.replace(/^M[^C]*/, '')}${neck}Z`;
   return { hangs, trunk, sleeves: sleeves(shape, plan, garment), bottom, top };
 }
 
@@ -91,8 +118,16 @@ function trousers(shape: BodyShape, side: readonly Point[], bottom: number): str
   const { knee, crotch, ankle } = shape.points;
   const wide = side.at(-1)!.x / shape.levels.hip.half;
   const legHalf = (shape.limbs.knee / Math.PI) * 0.62 * Math.max(1, wide);
-  const out: Point[] = [...side.slice(0, -1), { x: knee.x + legHalf, y: knee.y }, { x: ankle.x + legHalf * 0.9, y: bottom }];
-  const inn: Point[] = [{ x: Math.max(8, ankle.x - legHalf * 0.8), y: bottom }, { x: Math.max(6, knee.x - legHalf * 0.8), y: knee.y }, { x: 0, y: crotch.y + 20 }];
+  const out: Point[] = [
+    ...side.slice(0, -1),
+    { x: knee.x + legHalf, y: knee.y },
+    { x: ankle.x + legHalf * 0.9, y: bottom },
+  ];
+  const inn: Point[] = [
+    { x: Math.max(8, ankle.x - legHalf * 0.8), y: bottom },
+    { x: Math.max(6, knee.x - legHalf * 0.8), y: knee.y },
+    { x: 0, y: crotch.y + 20 },
+  ];
   return `${smoothPath(out)}L${inn[0]!.x} ${inn[0]!.y}${smoothPath(inn).replace(/^M[^C]*/, '')}${smoothPath(mirror(inn)).replace(/^M[^C]*/, '')}L${-out.at(-1)!.x} ${bottom}${smoothPath(mirror(out)).replace(/^M[^C]*/, '')}Z`;
 }
 
@@ -104,8 +139,14 @@ function sleeves(shape: BodyShape, plan: readonly LevelPlan[], garment: Garment)
   if (!piece || !line) return [];
   const { shoulder, wrist, armpit, elbow } = shape.points;
   const length = pathBox(line.path).minY - boxOf(piece).minY;
-  const share = Math.min(1, (length + (armpit.y - shoulder.y)) / Math.hypot(wrist.x - shoulder.x, wrist.y - shoulder.y));
-  const at = (t: number): Point => ({ x: shoulder.x + 6 + (wrist.x - shoulder.x) * t, y: shoulder.y + (wrist.y - shoulder.y) * t });
+  const share = Math.min(
+    1,
+    (length + (armpit.y - shoulder.y)) / Math.hypot(wrist.x - shoulder.x, wrist.y - shoulder.y),
+  );
+  const at = (t: number): Point => ({
+    x: shoulder.x + 6 + (wrist.x - shoulder.x) * t,
+    y: shoulder.y + (wrist.y - shoulder.y) * t,
+  });
   const half = (girth: number): number => (girth / Math.PI) * 0.52;
   const upper = plan.find((p) => p.level === 'upper-arm')?.target ?? shape.limbs.upperArm * 1.14;
   const end = plan.find((p) => p.level === 'wrist')?.target ?? upper * (1 - 0.36 * share);

@@ -5,7 +5,9 @@ const n = (v: number): string => v.toFixed(1);
 /** An SVG path through points without overshoot at flat runs (Catmull-Rom with tension): for pictures only, never for pieces. */
 export function smoothPath(points: readonly Point[], closed = false): string {
   const at = (i: number): Point =>
-    closed ? points[(i + points.length) % points.length]! : points[Math.max(0, Math.min(points.length - 1, i))]!;
+    closed
+      ? points[(i + points.length) % points.length]!
+      : points[Math.max(0, Math.min(points.length - 1, i))]!;
   const first = points[0]!;
   const parts = [`M${n(first.x)} ${n(first.y)}`];
   const last = closed ? points.length : points.length - 1;

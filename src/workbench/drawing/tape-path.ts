@@ -4,17 +4,34 @@ import type { BodyShape } from './body-shape.ts';
 
 /** Where the tape runs for one measure: round a level, or along a line; and the landmarks it starts and ends at. */
 export type TapePath =
-  | { readonly kind: 'round'; readonly at: Point; readonly half: number; readonly drop: number; readonly tilt?: number }
+  | {
+      readonly kind: 'round';
+      readonly at: Point;
+      readonly half: number;
+      readonly drop: number;
+      readonly tilt?: number;
+    }
   | { readonly kind: 'line'; readonly points: readonly Point[]; readonly behind?: boolean };
 
-const round = (y: number, half: number, drop = 0.16): TapePath => ({ kind: 'round', at: { x: 0, y }, half, drop });
+const round = (y: number, half: number, drop = 0.16): TapePath => ({
+  kind: 'round',
+  at: { x: 0, y },
+  half,
+  drop,
+});
 const line = (...points: Point[]): TapePath => ({ kind: 'line', points });
 const behind = (...points: Point[]): TapePath => ({ kind: 'line', points, behind: true });
 
 /** The tape's way for a measure on this person, or null where a drawing would not help. The wearer's left is drawn on the right. */
 export function tapePath(id: MeasureId, shape: BodyShape): TapePath | null {
   const { levels: l, points: p, limbs, stature } = shape;
-  const limb = (at: Point, girth: number): TapePath => ({ kind: 'round', at, half: (girth / Math.PI) * 0.52, drop: 0.22, tilt: -10 });
+  const limb = (at: Point, girth: number): TapePath => ({
+    kind: 'round',
+    at,
+    half: (girth / Math.PI) * 0.52,
+    drop: 0.22,
+    tilt: -10,
+  });
   const arm = { x: (p.shoulder.x + p.elbow.x) / 2 + 6, y: (p.shoulder.y + p.elbow.y) / 2 };
   const sideX = l.hip.half + 26;
   switch (id) {
@@ -34,9 +51,17 @@ export function tapePath(id: MeasureId, shape: BodyShape): TapePath | null {
       return round(level.y, level.half);
     }
     case 'front-bust-arc':
-      return line({ x: -l.bust.half, y: l.bust.y }, { x: 0, y: l.bust.y + 14 }, { x: l.bust.half, y: l.bust.y });
+      return line(
+        { x: -l.bust.half, y: l.bust.y },
+        { x: 0, y: l.bust.y + 14 },
+        { x: l.bust.half, y: l.bust.y },
+      );
     case 'front-waist-arc':
-      return line({ x: -l.waist.half, y: l.waist.y }, { x: 0, y: l.waist.y + 12 }, { x: l.waist.half, y: l.waist.y });
+      return line(
+        { x: -l.waist.half, y: l.waist.y },
+        { x: 0, y: l.waist.y + 12 },
+        { x: l.waist.half, y: l.waist.y },
+      );
     case 'front-hip-arc':
       return line({ x: -l.hip.half, y: l.hip.y }, { x: 0, y: l.hip.y + 14 }, { x: l.hip.half, y: l.hip.y });
     case 'upper-arm-girth':
@@ -48,7 +73,12 @@ export function tapePath(id: MeasureId, shape: BodyShape): TapePath | null {
     case 'hand-girth':
       return limb({ x: p.wrist.x + 10, y: p.wrist.y + 60 }, limbs.wrist * 1.2);
     case 'thigh-girth':
-      return { kind: 'round', at: { x: p.knee.x + 14, y: p.crotch.y + 60 }, half: (limbs.thigh / Math.PI) * 0.45, drop: 0.18 };
+      return {
+        kind: 'round',
+        at: { x: p.knee.x + 14, y: p.crotch.y + 60 },
+        half: (limbs.thigh / Math.PI) * 0.45,
+        drop: 0.18,
+      };
     case 'knee-girth':
       return limb(p.knee, limbs.knee * 0.92);
     case 'calf-girth':
@@ -79,7 +109,11 @@ export function tapePath(id: MeasureId, shape: BodyShape): TapePath | null {
     case 'across-front':
       return line({ x: -p.armpit.x + 10, y: p.armpit.y - 38 }, { x: p.armpit.x - 10, y: p.armpit.y - 38 });
     case 'hip-depth':
-      return line({ x: l.waist.half, y: l.waist.y }, { x: l['high-hip'].half + 3, y: l['high-hip'].y }, { x: l.hip.half + 2, y: l.hip.y });
+      return line(
+        { x: l.waist.half, y: l.waist.y },
+        { x: l['high-hip'].half + 3, y: l['high-hip'].y },
+        { x: l.hip.half + 2, y: l.hip.y },
+      );
     case 'high-hip-depth':
       return line({ x: l.waist.half, y: l.waist.y }, { x: l['high-hip'].half + 2, y: l['high-hip'].y });
     case 'arm-length':
@@ -96,9 +130,18 @@ export function tapePath(id: MeasureId, shape: BodyShape): TapePath | null {
     case 'inside-leg-length':
       return line({ x: 4, y: p.crotch.y }, { x: p.ankle.x - 30, y: stature });
     case 'outside-leg-length':
-      return line({ x: l.waist.half, y: l.waist.y }, { x: l.hip.half + 4, y: l.hip.y }, { x: l.knee.half + 6, y: p.knee.y }, { x: l.knee.half, y: stature });
+      return line(
+        { x: l.waist.half, y: l.waist.y },
+        { x: l.hip.half + 4, y: l.hip.y },
+        { x: l.knee.half + 6, y: p.knee.y },
+        { x: l.knee.half, y: stature },
+      );
     case 'waist-to-knee':
-      return line({ x: l.waist.half, y: l.waist.y }, { x: l.hip.half + 4, y: l.hip.y }, { x: l.knee.half + 8, y: p.knee.y });
+      return line(
+        { x: l.waist.half, y: l.waist.y },
+        { x: l.hip.half + 4, y: l.hip.y },
+        { x: l.knee.half + 8, y: p.knee.y },
+      );
     default:
       return null;
   }

@@ -43,7 +43,14 @@ function openTable(name: string, text: string): string {
     return hrefTo('patterns', pattern.id);
   }
   const table = parseMeasuresCsv(text);
-  const body: Body = { id: crypto.randomUUID(), name: title, wearer: 'woman', show: 'in', waist: 'unsaid', readings: table.readings };
+  const body: Body = {
+    id: crypto.randomUUID(),
+    name: title,
+    wearer: 'woman',
+    show: 'in',
+    waist: 'unsaid',
+    readings: table.readings,
+  };
   store.create('person', body, `Read the measures from ${name}`);
   return hrefTo('people', body.id);
 }
@@ -70,20 +77,24 @@ function openDocument(text: string): string {
 
 /** A document that is here already is not written over in silence: what was there becomes an earlier state that undo brings back. */
 function keepPerson(body: Body): string {
-  if (store.state().held.has(docKey('person', body.id))) store.change('person', body.id, () => body, 'Opened from a file');
+  if (store.state().held.has(docKey('person', body.id)))
+    store.change('person', body.id, () => body, 'Opened from a file');
   else store.create('person', body, 'Opened from a file');
   return hrefTo('people', body.id);
 }
 
 function keepPattern(pattern: Pattern): string {
-  if (store.state().held.has(docKey('pattern', pattern.id))) store.change('pattern', pattern.id, () => pattern, 'Opened from a file');
+  if (store.state().held.has(docKey('pattern', pattern.id)))
+    store.change('pattern', pattern.id, () => pattern, 'Opened from a file');
   else store.create('pattern', pattern, 'Opened from a file');
   return hrefTo('patterns', pattern.id);
 }
 
 function keepFitting(fitting: Fitting): string {
-  if (!store.state().held.has(docKey('person', fitting.body.id))) store.create('person', fitting.body, 'Came with a fitting');
-  if (store.state().held.has(docKey('fitting', fitting.id))) store.change('fitting', fitting.id, () => fitting, 'Opened from a file');
+  if (!store.state().held.has(docKey('person', fitting.body.id)))
+    store.create('person', fitting.body, 'Came with a fitting');
+  if (store.state().held.has(docKey('fitting', fitting.id)))
+    store.change('fitting', fitting.id, () => fitting, 'Opened from a file');
   else store.create('fitting', fitting, 'Opened from a file');
   return hrefTo('fit', fitting.id);
 }

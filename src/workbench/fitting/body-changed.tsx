@@ -9,13 +9,16 @@ export function BodyChanged({ bench }: { bench: Bench }) {
   return (
     <div className="ask">
       <p>
-        {person.name}’s sheet has changed since this fitting was begun. The fitting still uses the earlier measures.
+        {person.name}’s sheet has changed since this fitting was begun. The fitting still uses the earlier
+        measures.
       </p>
       <div className="row">
         <button
           type="button"
           className="act main"
-          onClick={() => bench.change((f) => ({ ...f, body: person }), `Took over ${person.name}’s newer measures`)}
+          onClick={() =>
+            bench.change((f) => ({ ...f, body: person }), `Took over ${person.name}’s newer measures`)
+          }
         >
           Use the newer measures
         </button>

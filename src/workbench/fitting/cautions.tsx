@@ -6,8 +6,10 @@ const SAY: Readonly<Record<string, string>> = {
     'No drawstrings or cords at the hood, neck or waist of children’s clothes: they catch and strangle. Use elastic, buttons or snaps, and follow your country’s rules.',
   'child-sleepwear':
     'Children’s sleepwear falls under fire-safety rules in many countries (snug fit or treated cloth). Check yours before you cut.',
-  'child-small-parts': 'Buttons, beads and bows within a small child’s reach must be sewn to stay; none for children under three.',
-  tight: 'A tight garment must still let the wearer breathe, sit and raise an arm. Try it in cloth before you trust the numbers, and stop where it hurts.',
+  'child-small-parts':
+    'Buttons, beads and bows within a small child’s reach must be sewn to stay; none for children under three.',
+  tight:
+    'A tight garment must still let the wearer breathe, sit and raise an arm. Try it in cloth before you trust the numbers, and stop where it hurts.',
 };
 
 /** Where work can hurt, it is said, once and at the top. */

@@ -6,16 +6,24 @@ export function FabricChoice({ bench }: { bench: ReadyBench }) {
   const { fabric } = bench.fitting;
   const put = (part: Partial<Fabric>, say: string, merge?: string) =>
     bench.change((f) => ({ ...f, fabric: { ...f.fabric, ...part } }), say, merge);
-  const share = (value: number | undefined): string => (value === undefined ? '' : String(Math.round(value * 100)));
+  const share = (value: number | undefined): string =>
+    value === undefined ? '' : String(Math.round(value * 100));
   return (
     <div className="row about">
       <label className="field">
         <span className="label">Cloth</span>
-        <input type="text" value={fabric.name} onChange={(e) => put({ name: e.target.value }, 'Named the cloth', 'fabric/name')} />
+        <input
+          type="text"
+          value={fabric.name}
+          onChange={(e) => put({ name: e.target.value }, 'Named the cloth', 'fabric/name')}
+        />
       </label>
       <label className="field">
         <span className="label">Kind</span>
-        <select value={fabric.kind} onChange={(e) => put({ kind: e.target.value as Fabric['kind'] }, `Cloth: ${e.target.value}`)}>
+        <select
+          value={fabric.kind}
+          onChange={(e) => put({ kind: e.target.value as Fabric['kind'] }, `Cloth: ${e.target.value}`)}
+        >
           <option value="woven">woven</option>
           <option value="knit">knit</option>
         </select>
@@ -29,7 +37,13 @@ export function FabricChoice({ bench }: { bench: ReadyBench }) {
             max={150}
             step={5}
             value={share(fabric.stretch)}
-            onChange={(e) => put({ stretch: Number(e.target.value) / 100 }, `Stretches by ${e.target.value} %`, 'fabric/stretch')}
+            onChange={(e) =>
+              put(
+                { stretch: Number(e.target.value) / 100 },
+                `Stretches by ${e.target.value} %`,
+                'fabric/stretch',
+              )
+            }
           />
         </label>
       )}
@@ -41,7 +55,13 @@ export function FabricChoice({ bench }: { bench: ReadyBench }) {
           max={20}
           step={0.5}
           value={fabric.shrinkLength === undefined ? '' : Math.round(fabric.shrinkLength * 1000) / 10}
-          onChange={(e) => put({ shrinkLength: Number(e.target.value) / 100 }, `Shrinks ${e.target.value} % lengthwise`, 'fabric/long')}
+          onChange={(e) =>
+            put(
+              { shrinkLength: Number(e.target.value) / 100 },
+              `Shrinks ${e.target.value} % lengthwise`,
+              'fabric/long',
+            )
+          }
         />
       </label>
     </div>

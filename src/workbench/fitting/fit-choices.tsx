@@ -23,7 +23,12 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
           <span className="label">How it should sit</span>
           <select
             value={choices.category ?? ''}
-            onChange={(e) => bench.change(setCategory((e.target.value || null) as FitCategory | null), `Sits ${e.target.selectedOptions[0]?.text}`)}
+            onChange={(e) =>
+              bench.change(
+                setCategory((e.target.value || null) as FitCategory | null),
+                `Sits ${e.target.selectedOptions[0]?.text}`,
+              )
+            }
           >
             <option value="">as the pattern has it</option>
             {CATEGORIES.map((c) => (
@@ -37,7 +42,12 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
           <span className="label">Between two sizes</span>
           <select
             value={choices.between}
-            onChange={(e) => bench.change(choose({ between: e.target.value as 'smaller' }), `Between two sizes: the ${e.target.value}`)}
+            onChange={(e) =>
+              bench.change(
+                choose({ between: e.target.value as 'smaller' }),
+                `Between two sizes: the ${e.target.value}`,
+              )
+            }
           >
             <option value="smaller">the smaller</option>
             <option value="larger">the larger</option>
@@ -47,7 +57,12 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
           <span className="label">What is left over</span>
           <select
             value={choices.method}
-            onChange={(e) => bench.change(choose({ method: e.target.value as 'whole' }), `What is left over: ${e.target.selectedOptions[0]?.text}`)}
+            onChange={(e) =>
+              bench.change(
+                choose({ method: e.target.value as 'whole' }),
+                `What is left over: ${e.target.selectedOptions[0]?.text}`,
+              )
+            }
           >
             <option value="whole">is spread on the seams</option>
             <option value="part">draw between the sizes instead</option>
@@ -57,7 +72,12 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
           <span className="label">Full bust on a small frame</span>
           <select
             value={choices.upperBust}
-            onChange={(e) => bench.change(choose({ upperBust: e.target.value as 'off' }), `Upper bust: ${e.target.selectedOptions[0]?.text}`)}
+            onChange={(e) =>
+              bench.change(
+                choose({ upperBust: e.target.value as 'off' }),
+                `Upper bust: ${e.target.selectedOptions[0]?.text}`,
+              )
+            }
           >
             <option value="chart-difference">by the table’s own difference</option>
             <option value="two-inches">by the 2 in rule</option>
@@ -76,7 +96,12 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
                   <input
                     type="checkbox"
                     checked={!choices.still.includes(s.id)}
-                    onChange={(e) => bench.change(holdStill(s.id, !e.target.checked), `${s.name}: ${e.target.checked ? 'takes part' : 'stays as it is'}`)}
+                    onChange={(e) =>
+                      bench.change(
+                        holdStill(s.id, !e.target.checked),
+                        `${s.name}: ${e.target.checked ? 'takes part' : 'stays as it is'}`,
+                      )
+                    }
                   />
                   {s.name}
                 </label>

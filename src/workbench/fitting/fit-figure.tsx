@@ -44,12 +44,15 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
   const from = useRef<{ x: number; ease: number; scale: number } | null>(null);
   const ease = plan.target - plan.body;
   const name = levelName(plan.level);
-  const rounded = (mm: number): number => (bench.show === 'in' ? Math.round(mm / 6.35) * 6.35 : Math.round(mm / 5) * 5);
+  const rounded = (mm: number): number =>
+    bench.show === 'in' ? Math.round(mm / 6.35) * 6.35 : Math.round(mm / 5) * 5;
   const easeAt = (event: React.PointerEvent): number => {
     const start = from.current!;
     return rounded(start.ease + ((event.clientX - start.x) * start.scale * plan.body) / hang.bodyHalf);
   };
-  const keep = (mm: number): void => bench.change(setEase(plan.level, mm), `${name}: ease ${amountText(mm, bench.show)}`, `ease/${plan.level}`);
+  // A pull is one decision by itself; presses of a key in a row are one.
+  const keep = (mm: number, merge?: string): void =>
+    bench.change(setEase(plan.level, mm), `${name}: ease ${amountText(mm, bench.show)}`, merge);
   return (
     <g className="hold">
       <path className="gap" d={`M${hang.bodyHalf} ${hang.y}H${hang.half}`} />
@@ -80,10 +83,15 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
         }}
         onKeyDown={(event) => {
           const step = bench.show === 'in' ? 6.35 : 5;
-          const by = event.key === 'ArrowRight' || event.key === 'ArrowUp' ? step : event.key === 'ArrowLeft' || event.key === 'ArrowDown' ? -step : 0;
+          const by =
+            event.key === 'ArrowRight' || event.key === 'ArrowUp'
+              ? step
+              : event.key === 'ArrowLeft' || event.key === 'ArrowDown'
+                ? -step
+                : 0;
           if (by === 0) return;
           event.preventDefault();
-          keep(rounded(ease + by));
+          keep(rounded(ease + by), `ease/${plan.level}`);
         }}
       />
       <text x={hang.half + 28} y={hang.y - 6} className="hold-name">

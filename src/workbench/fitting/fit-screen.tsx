@@ -13,7 +13,8 @@ export default function FitScreen({ bench }: { bench: ReadyBench }) {
       <section className="sheet fit-picture" aria-label="The garment on the person">
         <FitFigure bench={bench} />
         <p className="small">
-          Chalk: the body. Basting: the garment. The gap between them is the ease; take hold of a dot to change it.
+          Chalk: the body. Basting: the garment. The gap between them is the ease; take hold of a dot to
+          change it.
         </p>
         <Slices bench={bench} />
       </section>
@@ -24,7 +25,9 @@ export default function FitScreen({ bench }: { bench: ReadyBench }) {
           {plan.levels.map((level) => (
             <LevelRow key={level.level} level={level} bench={bench} />
           ))}
-          {plan.levels.length === 0 && <p>No level of this garment can be compared with the measures taken so far.</p>}
+          {plan.levels.length === 0 && (
+            <p>No level of this garment can be compared with the measures taken so far.</p>
+          )}
         </section>
         {plan.lengths.length > 0 && <LengthRows bench={bench} />}
         <FitChoices bench={bench} />

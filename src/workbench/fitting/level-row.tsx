@@ -11,9 +11,7 @@ import { Shares } from './shares.tsx';
 export function WhyNote({ why, about }: { why: Why; about: string }) {
   return (
     <details className="why">
-      <summary>
-        Why<span className="unseen"> {about}</span>?
-      </summary>
+      <summary>Why {about}?</summary>
       <p>
         {why.sentence}
         {why.source && <em> ({why.source})</em>}
@@ -22,7 +20,17 @@ export function WhyNote({ why, about }: { why: Why; about: string }) {
   );
 }
 
-function SizePick({ level, size, chosen, bench }: { level: string; size: string; chosen: string | undefined; bench: ReadyBench }) {
+function SizePick({
+  level,
+  size,
+  chosen,
+  bench,
+}: {
+  level: string;
+  size: string;
+  chosen: string | undefined;
+  bench: ReadyBench;
+}) {
   const { sizes } = bench.fitting.pattern.chart;
   const name = level === 'base' ? 'neck and shoulder' : levelName(level);
   return (
@@ -35,7 +43,12 @@ function SizePick({ level, size, chosen, bench }: { level: string; size: string;
         value={chosen ?? ''}
         onChange={(e) => {
           const next = e.target.value || null;
-          bench.change(setSize(level, next), next ? `${name}: size ${sizes.find((s) => s.id === next)?.label ?? next}` : `${name}: size by the plan`);
+          bench.change(
+            setSize(level, next),
+            next
+              ? `${name}: size ${sizes.find((s) => s.id === next)?.label ?? next}`
+              : `${name}: size by the plan`,
+          );
         }}
       >
         <option value="">{sizes.find((s) => s.id === size)?.label ?? size} (by the plan)</option>
@@ -92,7 +105,12 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
         </div>
       </dl>
       <div className="row level-set">
-        <SizePick level={level.level} size={level.size} chosen={fitting.choices.size[level.level]} bench={bench} />
+        <SizePick
+          level={level.level}
+          size={level.size}
+          chosen={fitting.choices.size[level.level]}
+          bench={bench}
+        />
         <LengthField
           label={`Ease wanted${own ? ' (yours)' : ''}`}
           mm={ease}
@@ -106,11 +124,15 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
       </div>
       <Leftover level={level} bench={bench} />
       <div className="row whys">
-        <WhyNote why={level.why.size} about={`this size at the ${name}`} />
-        <WhyNote why={level.why.ease} about={`this ease at the ${name}`} />
-        <WhyNote why={level.why.residual} about={`this amount left at the ${name}`} />
+        <WhyNote why={level.why.size} about="this size" />
+        <WhyNote why={level.why.ease} about="this ease" />
+        <WhyNote why={level.why.residual} about="this left over" />
         {own && (
-          <button type="button" className="act quiet" onClick={() => bench.change(setEase(level.level, null), `${name}: ease by the pattern`)}>
+          <button
+            type="button"
+            className="act quiet"
+            onClick={() => bench.change(setEase(level.level, null), `${name}: ease by the pattern`)}
+          >
             Ease by the pattern again
           </button>
         )}
@@ -156,7 +178,8 @@ function EaseSlide({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
 function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   const { show } = bench;
   const given = bench.fitting.choices.front[level.level];
-  if (Math.abs(level.residual) < 0.05) return <p className="leftover small">The size meets the target: nothing is left to spread.</p>;
+  if (Math.abs(level.residual) < 0.05)
+    return <p className="leftover small">The size meets the target: nothing is left to spread.</p>;
   const way = level.residual > 0 ? 'let out' : 'take in';
   return (
     <div className="leftover">
@@ -179,7 +202,8 @@ function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
           <Shares level={level} bench={bench} />
           <label className="field">
             <span className="label">
-              To the front: {Math.round((given ?? frontShare(level, bench)) * 100)} %{given === undefined ? ' (as the body has it)' : ' (yours)'}
+              To the front: {Math.round((given ?? frontShare(level, bench)) * 100)} %
+              {given === undefined ? ' (as the body has it)' : ' (yours)'}
             </span>
             <input
               type="range"
@@ -188,7 +212,13 @@ function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
               max={1}
               step={0.05}
               value={given ?? frontShare(level, bench)}
-              onChange={(e) => bench.change(setFront(level.level, Number(e.target.value)), `${levelName(level.level)}: front and back split`, `front/${level.level}`)}
+              onChange={(e) =>
+                bench.change(
+                  setFront(level.level, Number(e.target.value)),
+                  `${levelName(level.level)}: front and back split`,
+                  `front/${level.level}`,
+                )
+              }
             />
           </label>
         </details>
@@ -199,7 +229,8 @@ function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
 
 /** The share of the change that lies on front pieces now. Pieces say in their name which they are. */
 function frontShare(level: LevelPlan, bench: ReadyBench): number {
-  const name = (id: string): string => bench.fitting.pattern.pieces.find((p) => p.id === id)?.name.toLowerCase() ?? id;
+  const name = (id: string): string =>
+    bench.fitting.pattern.pieces.find((p) => p.id === id)?.name.toLowerCase() ?? id;
   const sum = level.shares.reduce((s, x) => s + x.change, 0);
   if (sum === 0) return 0.5;
   return level.shares.filter((x) => name(x.piece).includes('front')).reduce((s, x) => s + x.change, 0) / sum;

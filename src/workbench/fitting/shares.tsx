@@ -16,7 +16,10 @@ export function Shares({ level, bench }: { level: LevelPlan; bench: ReadyBench }
               {piece?.name ?? s.piece}, {edge?.name ?? s.edge}
             </span>
             <span className="bar" aria-hidden="true">
-              <i style={{ inlineSize: `${(Math.abs(s.change) / most) * 100}%` }} data-in={s.change < 0 || undefined} />
+              <i
+                style={{ inlineSize: `${(Math.abs(s.change) / most) * 100}%` }}
+                data-in={s.change < 0 || undefined}
+              />
             </span>
             <Amount mm={s.change} show={bench.show} signed in={16} />
           </li>

@@ -18,7 +18,11 @@ export function Slices({ bench }: { bench: ReadyBench }) {
         const deep = s.depth / 2;
         return (
           <li key={l.level}>
-            <svg viewBox={`${-widest - 8} ${-deep * grow - 10} ${2 * widest + 16} ${2 * deep * grow + 20}`} role="img" aria-label={`${levelName(l.level)} from above: ease ${amountText(l.target - l.body, bench.show)} all round`}>
+            <svg
+              viewBox={`${-widest - 8} ${-deep * grow - 10} ${2 * widest + 16} ${2 * deep * grow + 20}`}
+              role="img"
+              aria-label={`${levelName(l.level)} from above: ease ${amountText(l.target - l.body, bench.show)} all round`}
+            >
               <ellipse className="skin" rx={s.half} ry={deep} />
               <ellipse className="round" rx={s.half * grow} ry={deep * grow} />
             </svg>

@@ -17,7 +17,9 @@ self.addEventListener('activate', (event) => {
     caches
       .keys()
       .then((names) =>
-        Promise.all(names.filter((n) => n.startsWith('pintrue-') && n !== SHELF).map((n) => caches.delete(n))),
+        Promise.all(
+          names.filter((n) => n.startsWith('pintrue-') && n !== SHELF).map((n) => caches.delete(n)),
+        ),
       )
       .then(() => self.clients.claim()),
   );

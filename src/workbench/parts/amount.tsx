@@ -10,7 +10,11 @@ export interface AmountParts {
 }
 
 /** Takes a length in mm apart for show. Inches to the nearest 1/8 (or 1/16), centimetres to a millimetre. */
-export function amountParts(mm: number, show: 'in' | 'cm', options: { signed?: boolean; in?: 8 | 16 } = {}): AmountParts {
+export function amountParts(
+  mm: number,
+  show: 'in' | 'cm',
+  options: { signed?: boolean; in?: 8 | 16 } = {},
+): AmountParts {
   const rounded = show === 'in' ? roundedEighths(mm, options.in ?? 8) : { value: Math.abs(Math.round(mm)) };
   const zero = rounded.value === 0;
   const sign = zero ? '' : mm < 0 ? '−' : options.signed ? '+' : '';
@@ -39,13 +43,20 @@ function roundedEighths(mm: number, steps: number): { value: number } {
 }
 
 /** The same as plain text, for labels and sentences: `40 1/2 in`. */
-export function amountText(mm: number, show: 'in' | 'cm', options: { signed?: boolean; in?: 8 | 16 } = {}): string {
+export function amountText(
+  mm: number,
+  show: 'in' | 'cm',
+  options: { signed?: boolean; in?: 8 | 16 } = {},
+): string {
   const p = amountParts(mm, show, options);
   return `${p.sign}${[p.whole, p.fraction].filter(Boolean).join(' ')} ${p.unit}`;
 }
 
 export function Amount(props: { mm: number; show: 'in' | 'cm'; signed?: boolean; in?: 8 | 16 }) {
-  const p = amountParts(props.mm, props.show, { ...(props.signed ? { signed: true } : {}), in: props.in ?? 8 });
+  const p = amountParts(props.mm, props.show, {
+    ...(props.signed ? { signed: true } : {}),
+    in: props.in ?? 8,
+  });
   return (
     <span className="amount">
       {p.sign}

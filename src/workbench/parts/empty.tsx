@@ -1,7 +1,15 @@
 import type { ReactNode } from 'react';
 
 /** A place with nothing in it yet: what it is for, and what to do first. */
-export function Empty({ title, picture, children }: { title: string; picture?: ReactNode; children: ReactNode }) {
+export function Empty({
+  title,
+  picture,
+  children,
+}: {
+  title: string;
+  picture?: ReactNode;
+  children: ReactNode;
+}) {
   return (
     <section className="sheet pinned">
       <div className="empty">
@@ -23,7 +31,13 @@ function Spool() {
       {[42, 50, 58, 66, 74, 82].map((y) => (
         <path key={y} d={`M36 ${y}q24 7 48 0`} fill="none" stroke="var(--thread)" strokeWidth="2.4" />
       ))}
-      <path d="M84 82c20 6 10 22 26 24" fill="none" stroke="var(--thread)" strokeWidth="2.4" strokeDasharray="7 4" />
+      <path
+        d="M84 82c20 6 10 22 26 24"
+        fill="none"
+        stroke="var(--thread)"
+        strokeWidth="2.4"
+        strokeDasharray="7 4"
+      />
     </svg>
   );
 }

@@ -7,7 +7,8 @@ export function Notices() {
     <div className="notices" role="status" aria-live="polite">
       {shared && (
         <p className="said">
-          <Tabs /> This is open in another tab too. Both follow each other: what you do in one appears in the other.
+          <Tabs /> This is open in another tab too. Both follow each other: what you do in one appears in the
+          other.
         </p>
       )}
       {disk === 'full' && !notices.some((n) => n.kind === 'trouble') && (

@@ -1,6 +1,10 @@
 import type { Severity } from '../../garment/index.ts';
 
-const WORDS: Record<Severity, string> = { error: 'Cannot be cut', warning: 'Stop and look', note: 'Worth knowing' };
+const WORDS: Record<Severity, string> = {
+  error: 'Cannot be cut',
+  warning: 'Stop and look',
+  note: 'Worth knowing',
+};
 
 /** What a finding's weight is called, in words. */
 export const severityWord = (severity: Severity): string => WORDS[severity];

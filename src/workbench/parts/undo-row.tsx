@@ -21,10 +21,20 @@ export function UndoRow({ held }: { held: Held }) {
       <span className="small said-last" role="status">
         {held.at > 0 ? held.say : ''}
       </span>
-      <button type="button" className="act" disabled={held.at === 0} onClick={() => void store.move(key, (at) => at - 1)}>
+      <button
+        type="button"
+        className="act"
+        disabled={held.at === 0}
+        onClick={() => void store.move(key, (at) => at - 1)}
+      >
         Undo
       </button>
-      <button type="button" className="act" disabled={held.at === held.last} onClick={() => void store.move(key, (at) => at + 1)}>
+      <button
+        type="button"
+        className="act"
+        disabled={held.at === held.last}
+        onClick={() => void store.move(key, (at) => at + 1)}
+      >
         Redo
       </button>
     </div>

@@ -12,10 +12,20 @@ const HEADS: Record<RowKind, string> = {
 };
 
 export const rowName = (kind: RowKind, name: string): string =>
-  kind === 'finished' ? (LEVELS.find((l) => l.level === name)?.name ?? name) : (MEASURES[name as MeasureId]?.name ?? name);
+  kind === 'finished'
+    ? (LEVELS.find((l) => l.level === name)?.name ?? name)
+    : (MEASURES[name as MeasureId]?.name ?? name);
 
 /** The maker's table, corrected in place: every figure a field, arrow keys from one to the next. */
-export function ChartTable({ pattern, show, change }: { pattern: Pattern; show: 'in' | 'cm'; change: Change }) {
+export function ChartTable({
+  pattern,
+  show,
+  change,
+}: {
+  pattern: Pattern;
+  show: 'in' | 'cm';
+  change: Change;
+}) {
   const { chart } = pattern;
   const kinds = (['body', 'finished', 'finishedLengths'] as const).filter(
     (k) => k !== 'finishedLengths' || Object.keys(chart[k]).length > 0,
@@ -31,7 +41,9 @@ export function ChartTable({ pattern, show, change }: { pattern: Pattern; show: 
                 <input
                   aria-label={`Name of size ${i + 1}`}
                   value={size.label}
-                  onChange={(e) => change((p) => renameSize(p, i, e.target.value), `Renamed size ${i + 1}`, `size/${i}`)}
+                  onChange={(e) =>
+                    change((p) => renameSize(p, i, e.target.value), `Renamed size ${i + 1}`, `size/${i}`)
+                  }
                 />
               </th>
             ))}
@@ -67,7 +79,12 @@ export function ChartTable({ pattern, show, change }: { pattern: Pattern; show: 
                       label={`${rowName(kind, name)}, size ${size.label}`}
                       mm={row[i] ?? null}
                       show={show}
-                      onPut={(mm) => change((p) => putCell(p, kind, name, i, mm), `${rowName(kind, name)}, size ${size.label}`)}
+                      onPut={(mm) =>
+                        change(
+                          (p) => putCell(p, kind, name, i, mm),
+                          `${rowName(kind, name)}, size ${size.label}`,
+                        )
+                      }
                     />
                   </td>
                 ))}
@@ -76,7 +93,9 @@ export function ChartTable({ pattern, show, change }: { pattern: Pattern; show: 
                     type="button"
                     className="act quiet"
                     aria-label={`Take away the row ${rowName(kind, name)}`}
-                    onClick={() => change((p) => dropRow(p, kind, name), `Took away the row ${rowName(kind, name)}`)}
+                    onClick={() =>
+                      change((p) => dropRow(p, kind, name), `Took away the row ${rowName(kind, name)}`)
+                    }
                   >
                     ×
                   </button>
@@ -91,7 +110,17 @@ export function ChartTable({ pattern, show, change }: { pattern: Pattern; show: 
   );
 }
 
-function Cell({ label, mm, show, onPut }: { label: string; mm: number | null; show: 'in' | 'cm'; onPut: (mm: number | null) => void }) {
+function Cell({
+  label,
+  mm,
+  show,
+  onPut,
+}: {
+  label: string;
+  mm: number | null;
+  show: 'in' | 'cm';
+  onPut: (mm: number | null) => void;
+}) {
   const shown = mm === null ? '' : amountText(mm, show, { in: 16 }).replace(/ (in|cm)$/, '');
   const [text, setText] = useState<string | null>(null);
   const value = text ?? shown;
@@ -133,12 +162,26 @@ function walkCells(event: React.KeyboardEvent<HTMLTableElement>): void {
   }
 }
 
-const BODY_ROWS: readonly MeasureId[] = ['upper-bust-girth', 'bust-girth', 'under-bust-girth', 'waist-girth', 'high-hip-girth', 'hip-girth', 'upper-arm-girth', 'back-waist-length', 'front-waist-length', 'shoulder-length', 'stature'];
+const BODY_ROWS: readonly MeasureId[] = [
+  'upper-bust-girth',
+  'bust-girth',
+  'under-bust-girth',
+  'waist-girth',
+  'high-hip-girth',
+  'hip-girth',
+  'upper-arm-girth',
+  'back-waist-length',
+  'front-waist-length',
+  'shoulder-length',
+  'stature',
+];
 
 function AddRow({ pattern, change }: { pattern: Pattern; change: Change }) {
   const body = BODY_ROWS.filter((id) => !(id in pattern.chart.body));
   const finished = LEVELS.filter((l) => l.girth && !(l.level in pattern.chart.finished));
-  const lengths = BODY_ROWS.filter((id) => MEASURES[id].kind === 'length' && !(id in pattern.chart.finishedLengths));
+  const lengths = BODY_ROWS.filter(
+    (id) => MEASURES[id].kind === 'length' && !(id in pattern.chart.finishedLengths),
+  );
   return (
     <label className="row small addrow">
       Add a row

@@ -4,14 +4,24 @@ import { boxAround, pathAt, pathBox } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
 
 /** A piece drawn large; every edge can be pointed at, or reached with the keyboard. */
-export function EdgePicker(props: { piece: NestedPiece; size: number; edge: string | null; onEdge: (id: string) => void }) {
+export function EdgePicker(props: {
+  piece: NestedPiece;
+  size: number;
+  edge: string | null;
+  onEdge: (id: string) => void;
+}) {
   const { piece, edge, onEdge } = props;
   const drawn = useMemo(() => pieceAtSize(piece, props.size), [piece, props.size]);
   const box = boxAround(piece.edges.flatMap((e) => e.path.map(pathBox)));
   const room = Math.max(box.maxX - box.minX, box.maxY - box.minY) * 0.07 + 12;
   const [w, h] = [box.maxX - box.minX + 2 * room, box.maxY - box.minY + 2 * room];
   return (
-    <svg className="edge-picker" viewBox={`${box.minX - room} ${-box.maxY - room} ${w} ${h}`} role="group" aria-label={`${piece.name}: edges`}>
+    <svg
+      className="edge-picker"
+      viewBox={`${box.minX - room} ${-box.maxY - room} ${w} ${h}`}
+      role="group"
+      aria-label={`${piece.name}: edges`}
+    >
       <g transform="scale(1 -1)">
         <path className="nest" d={piece.edges.flatMap((e) => e.path.map(pathD)).join('')} />
         <path className={`own ${piece.cloth}`} d={outlineD(drawn)} />

@@ -25,8 +25,13 @@ export function putCell(p: Pattern, row: Row, name: string, size: number, mm: nu
 }
 
 export function addRow(p: Pattern, row: Row, name: string): Pattern {
-  const levels = p.levels.some((l) => l.level === name) || row !== 'finished' ? p.levels : [...p.levels, { level: name, pieces: [] }];
-  return inChart({ ...p, levels }, (c) => (name in c[row] ? c : { ...c, [row]: { ...c[row], [name]: c.sizes.map(() => null) } }));
+  const levels =
+    p.levels.some((l) => l.level === name) || row !== 'finished'
+      ? p.levels
+      : [...p.levels, { level: name, pieces: [] }];
+  return inChart({ ...p, levels }, (c) =>
+    name in c[row] ? c : { ...c, [row]: { ...c[row], [name]: c.sizes.map(() => null) } },
+  );
 }
 
 export function dropRow(p: Pattern, row: Row, name: string): Pattern {
@@ -59,14 +64,17 @@ export function putPiece(p: Pattern, id: string, part: Partial<NestedPiece>): Pa
 
 export function putEdge(p: Pattern, pieceId: string, edgeId: string, part: Partial<Edge<'nest'>>): Pattern {
   const pieces = p.pieces.map((piece) =>
-    piece.id !== pieceId ? piece : { ...piece, edges: piece.edges.map((e) => (e.id === edgeId ? { ...e, ...part } : e)) },
+    piece.id !== pieceId
+      ? piece
+      : { ...piece, edges: piece.edges.map((e) => (e.id === edgeId ? { ...e, ...part } : e)) },
   );
   return { ...p, pieces };
 }
 
 /** Joins two edges. They lie in one seam only: earlier plain seams of just these edges are replaced. */
 export function joinEdges(p: Pattern, id: string, a: EdgeRef, b: EdgeRef, name: string): Pattern {
-  const touches = (s: Seam, r: EdgeRef): boolean => [...s.a, ...s.b].some((x) => x.piece === r.piece && x.edge === r.edge);
+  const touches = (s: Seam, r: EdgeRef): boolean =>
+    [...s.a, ...s.b].some((x) => x.piece === r.piece && x.edge === r.edge);
   const rest = p.seams.filter((s) => !(touches(s, a) && touches(s, b)));
   const order = Math.max(0, ...rest.map((s) => s.order)) + 1;
   const seam: Seam = { id, name, a: [a], b: [b], join: { kind: 'plain' }, order, movable: true };
@@ -77,7 +85,10 @@ export function putSeam(p: Pattern, id: string, part: Partial<Seam>): Pattern {
   return { ...p, seams: p.seams.map((s) => (s.id === id ? { ...s, ...part } : s)) };
 }
 
-export const dropSeam = (p: Pattern, id: string): Pattern => ({ ...p, seams: p.seams.filter((s) => s.id !== id) });
+export const dropSeam = (p: Pattern, id: string): Pattern => ({
+  ...p,
+  seams: p.seams.filter((s) => s.id !== id),
+});
 
 /** Says that a piece repeats another. Edges are matched by name; a piece follows one parent. */
 export function follow(p: Pattern, piece: string, parent: string | null, role: Follower['role']): Pattern {

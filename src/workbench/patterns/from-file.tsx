@@ -18,7 +18,13 @@ const GARMENTS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'tr
 /** A drawn pattern as it was found in a file: every guess with its reason, nothing kept until it is said to be right. */
 export function FromFile() {
   const [file] = useState(takeFile);
-  const reader = useMemo(() => new Caller<ReadDoings>(() => new Worker(new URL('./read-worker.ts', import.meta.url), { type: 'module', name: 'read' })), []);
+  const reader = useMemo(
+    () =>
+      new Caller<ReadDoings>(
+        () => new Worker(new URL('./read-worker.ts', import.meta.url), { type: 'module', name: 'read' }),
+      ),
+    [],
+  );
   const [found, setFound] = useState<Found | null>(null);
   const [progress, setProgress] = useState<Progress | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -31,7 +37,11 @@ export function FromFile() {
     setTrouble(null);
     void file.arrayBuffer().then((buffer) =>
       reader
-        .call('read', { bytes: new Uint8Array(buffer), name: file.name, ...(scaleBy ? { scaleBy } : {}) }, ((p: Progress) => wanted && setProgress(p)) as never)
+        .call(
+          'read',
+          { bytes: new Uint8Array(buffer), name: file.name, ...(scaleBy ? { scaleBy } : {}) },
+          ((p: Progress) => wanted && setProgress(p)) as never,
+        )
         .then((result) => wanted && setFound(result))
         .catch((error: Error) => wanted && setTrouble(error.message)),
     );
@@ -112,7 +122,8 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
       .finally(() => setBusy(false));
   }
 
-  const correct = (id: string, part: PieceCorrection): void => setPieces({ ...pieces, [id]: { ...pieces[id], ...part } });
+  const correct = (id: string, part: PieceCorrection): void =>
+    setPieces({ ...pieces, [id]: { ...pieces[id], ...part } });
   return (
     <>
       <section className="sheet stack tight" aria-labelledby="scale-head">
@@ -128,7 +139,9 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
             }}
           >
             <label className="field wide">
-              <span className="label">A length drawn in the file whose size you know, such as “100 mm square” or “4 in square”</span>
+              <span className="label">
+                A length drawn in the file whose size you know, such as “100 mm square” or “4 in square”
+              </span>
               <input type="text" value={scale} onChange={(e) => setScale(e.target.value)} />
             </label>
             <button type="submit" className="act">
@@ -158,11 +171,19 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
             <option>child</option>
           </select>
         </label>
-        <LengthField label="Allowance drawn inside the lines (none: they are stitching lines)" mm={included || undefined} show={show} narrow onAmount={setIncluded} onClear={() => setIncluded(0)} />
+        <LengthField
+          label="Allowance drawn inside the lines (none: they are stitching lines)"
+          mm={included || undefined}
+          show={show}
+          narrow
+          onAmount={setIncluded}
+          onClear={() => setIncluded(0)}
+        />
       </section>
       <section className="sheet stack" aria-labelledby="found-head">
         <h2 id="found-head">
-          {found.pieces.length} pieces in {found.sizes.length} sizes: {found.sizes.map((s) => s.label).join(', ')}
+          {found.pieces.length} pieces in {found.sizes.length} sizes:{' '}
+          {found.sizes.map((s) => s.label).join(', ')}
         </h2>
         <ul className="cards">
           {found.pieces.map((p) => (
@@ -178,7 +199,13 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
             .map((s) => (
               <li key={s.id}>
                 <label className="tick">
-                  <input type="checkbox" checked={!refused.includes(s.id)} onChange={(e) => setRefused(e.target.checked ? refused.filter((x) => x !== s.id) : [...refused, s.id])} />
+                  <input
+                    type="checkbox"
+                    checked={!refused.includes(s.id)}
+                    onChange={(e) =>
+                      setRefused(e.target.checked ? refused.filter((x) => x !== s.id) : [...refused, s.id])
+                    }
+                  />
                   <span>
                     {s.say} <small>{s.evidence}</small>
                   </span>
@@ -200,16 +227,31 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
           Leave it
         </a>
       </div>
-      <p className="small">Levels, edges, seams and what repeats what can be corrected afterwards by pointing.</p>
+      <p className="small">
+        Levels, edges, seams and what repeats what can be corrected afterwards by pointing.
+      </p>
     </>
   );
 }
 
-function FoundCard({ piece, said, onSay }: { piece: FoundPiece; said: PieceCorrection; onSay: (part: PieceCorrection) => void }) {
+function FoundCard({
+  piece,
+  said,
+  onSay,
+}: {
+  piece: FoundPiece;
+  said: PieceCorrection;
+  onSay: (part: PieceCorrection) => void;
+}) {
   const box = boxAround(piece.paths.flatMap((size) => size.map(pathBox)));
   return (
     <li className="card plain">
-      <svg className="piece-figure" viewBox={`${box.minX - 8} ${-box.maxY - 8} ${box.maxX - box.minX + 16} ${box.maxY - box.minY + 16}`} role="img" aria-label={`${piece.name}, all sizes`}>
+      <svg
+        className="piece-figure"
+        viewBox={`${box.minX - 8} ${-box.maxY - 8} ${box.maxX - box.minX + 16} ${box.maxY - box.minY + 16}`}
+        role="img"
+        aria-label={`${piece.name}, all sizes`}
+      >
         <g transform="scale(1 -1)">
           <path className="nest" d={piece.paths.flatMap((size) => size.map(pathD)).join('')} />
           <path className="own" d={piece.paths[Math.floor(piece.paths.length / 2)]!.map(pathD).join('')} />
@@ -217,13 +259,27 @@ function FoundCard({ piece, said, onSay }: { piece: FoundPiece; said: PieceCorre
       </svg>
       <label className="field">
         <span className="label">Piece</span>
-        <input type="text" value={said.name ?? piece.name} onChange={(e) => onSay({ name: e.target.value })} />
+        <input
+          type="text"
+          value={said.name ?? piece.name}
+          onChange={(e) => onSay({ name: e.target.value })}
+        />
       </label>
       <label className="tick">
-        <input type="checkbox" checked={said.leaveOut ?? false} onChange={(e) => onSay({ leaveOut: e.target.checked })} /> leave it out
+        <input
+          type="checkbox"
+          checked={said.leaveOut ?? false}
+          onChange={(e) => onSay({ leaveOut: e.target.checked })}
+        />{' '}
+        leave it out
       </label>
       <label className="tick">
-        <input type="checkbox" checked={said.mirror ?? false} onChange={(e) => onSay({ mirror: e.target.checked })} /> turn it over
+        <input
+          type="checkbox"
+          checked={said.mirror ?? false}
+          onChange={(e) => onSay({ mirror: e.target.checked })}
+        />{' '}
+        turn it over
       </label>
       <p className="small">{piece.evidence}</p>
     </li>

@@ -35,8 +35,9 @@ export function PasteTable() {
         >
           <h2 id="paste-title">A pattern by its table only</h2>
           <p className="small">
-            One row per measure: its name, whether it is of the body or of the finished garment, the unit, then one figure for each
-            size. Tabs, commas or semicolons between. Everything can be corrected in place afterwards.
+            One row per measure: its name, whether it is of the body or of the finished garment, the unit,
+            then one figure for each size. Tabs, commas or semicolons between. Everything can be corrected in
+            place afterwards.
           </p>
           <label className="field">
             <span className="label">Name of the pattern</span>
@@ -44,10 +45,18 @@ export function PasteTable() {
           </label>
           <label className="field">
             <span className="label">Table</span>
-            <textarea rows={8} value={text} placeholder={EXAMPLE} spellCheck={false} onChange={(e) => setText(e.target.value)} />
+            <textarea
+              rows={8}
+              value={text}
+              placeholder={EXAMPLE}
+              spellCheck={false}
+              onChange={(e) => setText(e.target.value)}
+            />
           </label>
           <p className="small" role="status">
-            {text.trim() === '' ? 'Nothing pasted yet: the faint table shows the form.' : (why ?? `${chart!.sizes.length} sizes read.`)}
+            {text.trim() === ''
+              ? 'Nothing pasted yet: the faint table shows the form.'
+              : (why ?? `${chart!.sizes.length} sizes read.`)}
           </p>
           <div className="row">
             <button type="submit" className="act main" disabled={!chart}>

@@ -8,12 +8,23 @@ import { SeamList } from './seam-list.tsx';
 export type Change = (act: (p: Pattern) => Pattern, say: string, merge?: string) => void;
 
 /** Pieces, edges, seams and followers, set by pointing: choose a piece, point at its edges, point at what they are sewn to. */
-export function PatternPieces({ pattern, change, show }: { pattern: Pattern; change: Change; show: 'in' | 'cm' }) {
+export function PatternPieces({
+  pattern,
+  change,
+  show,
+}: {
+  pattern: Pattern;
+  change: Change;
+  show: 'in' | 'cm';
+}) {
   const [chosen, setChosen] = useState(pattern.pieces[0]!.id);
   const [edge, setEdge] = useState<string | null>(null);
   const [joining, setJoining] = useState<{ piece: string; edge: string } | null>(null);
   const mid = Math.floor(pattern.chart.sizes.length / 2);
-  const piece = useMemo(() => pattern.pieces.find((p) => p.id === chosen) ?? pattern.pieces[0]!, [pattern, chosen]);
+  const piece = useMemo(
+    () => pattern.pieces.find((p) => p.id === chosen) ?? pattern.pieces[0]!,
+    [pattern, chosen],
+  );
   const choose = (p: NestedPiece): void => {
     setChosen(p.id);
     setEdge(null);
@@ -22,8 +33,8 @@ export function PatternPieces({ pattern, change, show }: { pattern: Pattern; cha
     <section className="sheet stack" aria-labelledby="pieces-head">
       <h2 id="pieces-head">Pieces and how they join</h2>
       <p className="small">
-        Choose a piece, then point at an edge of it: say what it is, at which level it begins, and what it is sewn to. Corners carry
-        the level whose size they take.
+        Choose a piece, then point at an edge of it: say what it is, at which level it begins, and what it is
+        sewn to. Corners carry the level whose size they take.
       </p>
       <div className="piece-strip" role="group" aria-label="Pieces">
         {pattern.pieces.map((p) => (

@@ -34,7 +34,10 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
                 value={pattern.chart.waist}
                 onChange={(e) =>
                   change(
-                    (p) => ({ ...p, chart: { ...p.chart, waist: e.target.value as Pattern['chart']['waist'] } }),
+                    (p) => ({
+                      ...p,
+                      chart: { ...p.chart, waist: e.target.value as Pattern['chart']['waist'] },
+                    }),
                     'Said which waist the table means',
                   )
                 }
@@ -58,7 +61,11 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
       </section>
       {pattern.pieces.length > 0 && <PatternPieces pattern={pattern} change={change} show={show} />}
       <section className="row">
-        <button type="button" className="act" onClick={() => saveFile(`${pattern.name}.json`, writePattern(pattern), 'application/json')}>
+        <button
+          type="button"
+          className="act"
+          onClick={() => saveFile(`${pattern.name}.json`, writePattern(pattern), 'application/json')}
+        >
           Save the pattern to a file
         </button>
         <button
@@ -66,7 +73,9 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
           className="act quiet"
           onClick={() => {
             void store.erase([docKey('pattern', pattern.id)]);
-            store.say(`“${pattern.name}” is taken out of the cupboard. Fittings made with it keep their own copy.`);
+            store.say(
+              `“${pattern.name}” is taken out of the cupboard. Fittings made with it keep their own copy.`,
+            );
             go('#/patterns');
           }}
         >

@@ -34,8 +34,8 @@ function Cupboard({ missing }: { missing: boolean }) {
       {patterns.length === 0 && (
         <Empty title="No pattern in the cupboard yet">
           <p>
-            Take one of the theatre’s own patterns below, bring in a file you bought (PDF, SVG or DXF with all sizes nested), or type
-            the table from the envelope: a table alone is enough for a plan.
+            Take one of the theatre’s own patterns below, bring in a file you bought (PDF, SVG or DXF with all
+            sizes nested), or type the table from the envelope: a table alone is enough for a plan.
           </p>
         </Empty>
       )}

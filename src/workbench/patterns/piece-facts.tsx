@@ -30,17 +30,27 @@ export function PieceFacts(props: Props) {
   const { pattern, piece, change } = props;
   const follower = pattern.followers.find((f) => f.piece === piece.id);
   const edge = piece.edges.find((e) => e.id === props.edge);
-  const put = (part: Partial<NestedPiece>, say: string, merge?: string) => change((p) => putPiece(p, piece.id, part), say, merge);
+  const put = (part: Partial<NestedPiece>, say: string, merge?: string) =>
+    change((p) => putPiece(p, piece.id, part), say, merge);
   return (
     <div className="stack">
       <div className="row about">
         <label className="field">
           <span className="label">Name of the piece</span>
-          <input type="text" value={piece.name} onChange={(e) => put({ name: e.target.value }, 'Renamed a piece', `piece/${piece.id}`)} />
+          <input
+            type="text"
+            value={piece.name}
+            onChange={(e) => put({ name: e.target.value }, 'Renamed a piece', `piece/${piece.id}`)}
+          />
         </label>
         <label className="field">
           <span className="label">Cloth</span>
-          <select value={piece.cloth} onChange={(e) => put({ cloth: e.target.value as NestedPiece['cloth'] }, `${piece.name}: another cloth`)}>
+          <select
+            value={piece.cloth}
+            onChange={(e) =>
+              put({ cloth: e.target.value as NestedPiece['cloth'] }, `${piece.name}: another cloth`)
+            }
+          >
             {(['shell', 'lining', 'interfacing', 'contrast'] as const).map((c) => (
               <option key={c}>{c}</option>
             ))}
@@ -50,14 +60,23 @@ export function PieceFacts(props: Props) {
           <span className="label">Cut</span>
           <select
             value={`${piece.cut.count}${piece.cut.mirrored ? 'm' : ''}`}
-            onChange={(e) => put({ cut: { count: Number.parseInt(e.target.value, 10), mirrored: e.target.value.endsWith('m') } }, `${piece.name}: how many to cut`)}
+            onChange={(e) =>
+              put(
+                {
+                  cut: { count: Number.parseInt(e.target.value, 10), mirrored: e.target.value.endsWith('m') },
+                },
+                `${piece.name}: how many to cut`,
+              )
+            }
           >
-            {[...new Set([`${piece.cut.count}${piece.cut.mirrored ? 'm' : ''}`, '1', '2m', '2', '4m'])].map((c) => (
-              <option key={c} value={c}>
-                {Number.parseInt(c, 10)}
-                {c.endsWith('m') ? ', half mirrored' : ''}
-              </option>
-            ))}
+            {[...new Set([`${piece.cut.count}${piece.cut.mirrored ? 'm' : ''}`, '1', '2m', '2', '4m'])].map(
+              (c) => (
+                <option key={c} value={c}>
+                  {Number.parseInt(c, 10)}
+                  {c.endsWith('m') ? ', half mirrored' : ''}
+                </option>
+              ),
+            )}
           </select>
         </label>
         <label className="field">
@@ -66,7 +85,10 @@ export function PieceFacts(props: Props) {
             value={follower ? `${follower.role}/${follower.parent}` : ''}
             onChange={(e) => {
               const [role, parent] = e.target.value.split('/');
-              change((p) => follow(p, piece.id, parent ?? null, (role || 'lining') as 'lining'), `${piece.name}: what it repeats`);
+              change(
+                (p) => follow(p, piece.id, parent ?? null, (role || 'lining') as 'lining'),
+                `${piece.name}: what it repeats`,
+              );
             }}
           >
             <option value="">no</option>
@@ -92,7 +114,12 @@ export function PieceFacts(props: Props) {
       <ul className="row edge-list" aria-label="Edges">
         {piece.edges.map((e) => (
           <li key={e.id}>
-            <button type="button" className="act" aria-pressed={e.id === props.edge} onClick={() => props.onEdge(e.id)}>
+            <button
+              type="button"
+              className="act"
+              aria-pressed={e.id === props.edge}
+              onClick={() => props.onEdge(e.id)}
+            >
               {e.name} <small>{e.kind}</small>
             </button>
           </li>
@@ -102,19 +129,38 @@ export function PieceFacts(props: Props) {
   );
 }
 
-function EdgeFacts({ pattern, piece, edgeData: edge, change, show, joining, onJoining }: Props & { edgeData: Edge<'nest'> }) {
+function EdgeFacts({
+  pattern,
+  piece,
+  edgeData: edge,
+  change,
+  show,
+  joining,
+  onJoining,
+}: Props & { edgeData: Edge<'nest'> }) {
   const mid = Math.floor(pattern.chart.sizes.length / 2);
-  const put = (part: Partial<Edge<'nest'>>, say: string, merge?: string) => change((p) => putEdge(p, piece.id, edge.id, part), say, merge);
-  const from = joining && pattern.pieces.find((p) => p.id === joining.piece)?.edges.find((e) => e.id === joining.edge);
+  const put = (part: Partial<Edge<'nest'>>, say: string, merge?: string) =>
+    change((p) => putEdge(p, piece.id, edge.id, part), say, merge);
+  const from =
+    joining && pattern.pieces.find((p) => p.id === joining.piece)?.edges.find((e) => e.id === joining.edge);
   return (
     <div className="row about edge-facts">
       <label className="field">
         <span className="label">Edge</span>
-        <input type="text" value={edge.name} onChange={(e) => put({ name: e.target.value }, 'Renamed an edge', `edge/${edge.id}`)} />
+        <input
+          type="text"
+          value={edge.name}
+          onChange={(e) => put({ name: e.target.value }, 'Renamed an edge', `edge/${edge.id}`)}
+        />
       </label>
       <label className="field">
         <span className="label">What it is</span>
-        <select value={edge.kind} onChange={(e) => put({ kind: e.target.value as EdgeKind }, `${edge.name}: ${KINDS[e.target.value as EdgeKind]}`)}>
+        <select
+          value={edge.kind}
+          onChange={(e) =>
+            put({ kind: e.target.value as EdgeKind }, `${edge.name}: ${KINDS[e.target.value as EdgeKind]}`)
+          }
+        >
           {Object.entries(KINDS).map(([kind, say]) => (
             <option key={kind} value={kind}>
               {say}
@@ -124,7 +170,10 @@ function EdgeFacts({ pattern, piece, edgeData: edge, change, show, joining, onJo
       </label>
       <label className="field">
         <span className="label">Its first corner lies at the</span>
-        <select value={edge.from} onChange={(e) => put({ from: e.target.value }, `${edge.name}: begins at the ${e.target.value}`)}>
+        <select
+          value={edge.from}
+          onChange={(e) => put({ from: e.target.value }, `${edge.name}: begins at the ${e.target.value}`)}
+        >
           {[...new Set([edge.from, ...LEVELS.map((l) => l.level)])].map((level) => (
             <option key={level} value={level}>
               {LEVELS.find((l) => l.level === level)?.name ?? level}
@@ -132,9 +181,17 @@ function EdgeFacts({ pattern, piece, edgeData: edge, change, show, joining, onJo
           ))}
         </select>
       </label>
-      <LengthField label="Allowance" mm={edge.allowance} show={show} narrow signed onAmount={(mm) => put({ allowance: Math.max(0, mm) }, `${edge.name}: allowance`)} />
+      <LengthField
+        label="Allowance"
+        mm={edge.allowance}
+        show={show}
+        narrow
+        signed
+        onAmount={(mm) => put({ allowance: Math.max(0, mm) }, `${edge.name}: allowance`)}
+      />
       <p className="small">
-        Length in size {pattern.chart.sizes[mid]?.label}: <Amount mm={pathLength(edge.path[mid]!)} show={show} />
+        Length in size {pattern.chart.sizes[mid]?.label}:{' '}
+        <Amount mm={pathLength(edge.path[mid]!)} show={show} />
       </p>
       {from && (joining.piece !== piece.id || joining.edge !== edge.id) ? (
         <button
@@ -143,7 +200,14 @@ function EdgeFacts({ pattern, piece, edgeData: edge, change, show, joining, onJo
           onClick={() => {
             const name = `${from.name} to ${edge.name}`;
             change(
-              (p) => joinEdges(p, `seam-${joining.piece}-${joining.edge}-${edge.id}`, { piece: joining.piece, edge: joining.edge }, { piece: piece.id, edge: edge.id, backwards: true }, name),
+              (p) =>
+                joinEdges(
+                  p,
+                  `seam-${joining.piece}-${joining.edge}-${edge.id}`,
+                  { piece: joining.piece, edge: joining.edge },
+                  { piece: piece.id, edge: edge.id, backwards: true },
+                  name,
+                ),
               `Joined ${name}`,
             );
             onJoining(null);
@@ -152,7 +216,12 @@ function EdgeFacts({ pattern, piece, edgeData: edge, change, show, joining, onJo
           Sew {from.name} to this edge
         </button>
       ) : (
-        <button type="button" className="act" aria-pressed={Boolean(joining)} onClick={() => onJoining(joining ? null : { piece: piece.id, edge: edge.id })}>
+        <button
+          type="button"
+          className="act"
+          aria-pressed={Boolean(joining)}
+          onClick={() => onJoining(joining ? null : { piece: piece.id, edge: edge.id })}
+        >
           {joining ? 'Now point at the other edge' : 'Sew it to …'}
         </button>
       )}

@@ -46,12 +46,22 @@ export function SeamList({ pattern, change }: { pattern: Pattern; change: Change
                         type="checkbox"
                         aria-label={`${s.name} may take part when width is spread`}
                         checked={s.movable}
-                        onChange={(e) => change((p) => putSeam(p, s.id, { movable: e.target.checked }), `${s.name}: ${e.target.checked ? 'may' : 'may not'} widen`)}
+                        onChange={(e) =>
+                          change(
+                            (p) => putSeam(p, s.id, { movable: e.target.checked }),
+                            `${s.name}: ${e.target.checked ? 'may' : 'may not'} widen`,
+                          )
+                        }
                       />
                     </label>
                   </td>
                   <td>
-                    <button type="button" className="act quiet" aria-label={`Take apart ${s.name}`} onClick={() => change((p) => dropSeam(p, s.id), `Took apart ${s.name}`)}>
+                    <button
+                      type="button"
+                      className="act quiet"
+                      aria-label={`Take apart ${s.name}`}
+                      onClick={() => change((p) => dropSeam(p, s.id), `Took apart ${s.name}`)}
+                    >
                       ×
                     </button>
                   </td>

@@ -28,11 +28,18 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
         {taken && taken.from > 1 && (
           <small>
             {' '}
-            used: {measure.kind === 'angle' ? `${taken.value.toFixed(1)}°` : <Amount mm={taken.value} show={body.show} in={16} />} (mean of{' '}
-            {taken.from})
+            used:{' '}
+            {measure.kind === 'angle' ? (
+              `${taken.value.toFixed(1)}°`
+            ) : (
+              <Amount mm={taken.value} show={body.show} in={16} />
+            )}{' '}
+            (mean of {taken.from})
           </small>
         )}
-        {readings.length > 0 && <small className="dates">{[...new Set(recent.map((r) => r.on).filter(Boolean))].join(', ')}</small>}
+        {readings.length > 0 && (
+          <small className="dates">{[...new Set(recent.map((r) => r.on).filter(Boolean))].join(', ')}</small>
+        )}
       </span>
       <span className="row readings">
         {[...recent, undefined].slice(0, readings.length ? 4 : 1).map((reading, i) => {
@@ -49,7 +56,11 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
             onClear: () => change((b) => dropReading(b, id, n), `Took away a reading of the ${measure.name}`),
           };
           const put = (value: number, typed: string) =>
-            change((b) => putReading(b, id, n, value, typed, today()), `${measure.name}: ${typed} ${measure.kind === 'angle' ? '°' : body.show}`, `${id}/${n}`);
+            change(
+              (b) => putReading(b, id, n, value, typed, today()),
+              `${measure.name}: ${typed} ${measure.kind === 'angle' ? '°' : body.show}`,
+              `${id}/${n}`,
+            );
           return measure.kind === 'angle' ? (
             <AngleField key={n} {...common} degrees={reading?.value} onAngle={put} />
           ) : (

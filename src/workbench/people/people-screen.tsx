@@ -30,8 +30,8 @@ function Everybody({ missing }: { missing: boolean }) {
           picture={<Figure body={newPerson('nobody', 'Somebody', 'cm')} label="" />}
         >
           <p>
-            Add a person and take six measures; a drawing shows where the tape goes. Everything stays on this machine, and a
-            person can be saved to a file or erased at any time.
+            Add a person and take six measures; a drawing shows where the tape goes. Everything stays on this
+            machine, and a person can be saved to a file or erased at any time.
           </p>
         </Empty>
       )}
@@ -47,7 +47,13 @@ function Everybody({ missing }: { missing: boolean }) {
                   return (
                     <div key={m}>
                       <dt>{m.replace('-girth', '')}</dt>
-                      <dd>{value === undefined ? <span className="small">not taken</span> : <Amount mm={value} show={doc.show} />}</dd>
+                      <dd>
+                        {value === undefined ? (
+                          <span className="small">not taken</span>
+                        ) : (
+                          <Amount mm={value} show={doc.show} />
+                        )}
+                      </dd>
                     </div>
                   );
                 })}

@@ -13,8 +13,8 @@ export function PersonData({ body }: { body: Body }) {
     <section className="sheet stack" aria-label="This person’s data">
       <h2>Whose data this is</h2>
       <p className="small">
-        These measures are {body.name}’s own. They are kept in this browser on this machine and sent nowhere. For a child, ask a
-        parent first.
+        These measures are {body.name}’s own. They are kept in this browser on this machine and sent nowhere.
+        For a child, ask a parent first.
       </p>
       <div className="row">
         <button
@@ -23,7 +23,11 @@ export function PersonData({ body }: { body: Body }) {
           onClick={() =>
             saveFile(
               `${body.name} - everything kept.json`,
-              JSON.stringify({ format: 'pintrue-person', version: 1, body, fittings: fittings.map((f) => f.doc) }, null, 1),
+              JSON.stringify(
+                { format: 'pintrue-person', version: 1, body, fittings: fittings.map((f) => f.doc) },
+                null,
+                1,
+              ),
               'application/json',
             )
           }
@@ -38,8 +42,13 @@ export function PersonData({ body }: { body: Body }) {
         <form method="dialog" className="stack">
           <h2 id="erase-title">Erase everything about {body.name}?</h2>
           <p>
-            All measures with their dates, {fittings.length === 0 ? 'no fittings' : fittings.length === 1 ? 'one fitting' : `${fittings.length} fittings`}, their
-            versions, photographs and the whole list of changes. This cannot be undone.
+            All measures with their dates,{' '}
+            {fittings.length === 0
+              ? 'no fittings'
+              : fittings.length === 1
+                ? 'one fitting'
+                : `${fittings.length} fittings`}
+            , their versions, photographs and the whole list of changes. This cannot be undone.
           </p>
           <div className="row">
             <button

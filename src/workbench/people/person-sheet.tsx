@@ -28,7 +28,11 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
         <section className="sheet guide" aria-label="Where the tape goes">
           <Figure
             body={body}
-            label={lit ? `Where to take: ${MEASURES[lit].name}. ${MEASURES[lit].how}` : `${body.name}, drawn to their measures`}
+            label={
+              lit
+                ? `Where to take: ${MEASURES[lit].name}. ${MEASURES[lit].how}`
+                : `${body.name}, drawn to their measures`
+            }
             over={(shape) => lit && <Tape id={lit} shape={shape} />}
           />
           {lit && (
@@ -36,7 +40,10 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
               <h2>{MEASURES[lit].name}</h2>
               <p>{MEASURES[lit].how}</p>
               <p className="small">
-                {[MEASURES[lit].iso && `ISO 8559-1: ${MEASURES[lit].iso}`, MEASURES[lit].us.length && `also called ${MEASURES[lit].us.join(', ')}`]
+                {[
+                  MEASURES[lit].iso && `ISO 8559-1: ${MEASURES[lit].iso}`,
+                  MEASURES[lit].us.length && `also called ${MEASURES[lit].us.join(', ')}`,
+                ]
                   .filter(Boolean)
                   .join(' · ')}
               </p>
@@ -47,14 +54,25 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
           <About body={body} change={change} />
           <Questions questions={questions} body={body} onLight={setLit} />
           {GROUPS.map((group) => (
-            <details key={group.name} className="sheet measures" open={group.open || group.ids.some((id) => body.readings[id])}>
+            <details
+              key={group.name}
+              className="sheet measures"
+              open={group.open || group.ids.some((id) => body.readings[id])}
+            >
               <summary>
                 <h2>{group.name}</h2>
               </summary>
               <p className="small">{group.say}</p>
               <ul>
                 {group.ids.map((id) => (
-                  <MeasureRow key={id} id={id} body={body} change={change} onLight={() => setLit(id)} lit={lit === id} />
+                  <MeasureRow
+                    key={id}
+                    id={id}
+                    body={body}
+                    change={change}
+                    onLight={() => setLit(id)}
+                    lit={lit === id}
+                  />
                 ))}
               </ul>
             </details>
@@ -71,7 +89,13 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
   );
 }
 
-function About({ body, change }: { body: Body; change: (act: (b: Body) => Body, say: string, merge?: string) => void }) {
+function About({
+  body,
+  change,
+}: {
+  body: Body;
+  change: (act: (b: Body) => Body, say: string, merge?: string) => void;
+}) {
   return (
     <section className="sheet row about" aria-label="About this person">
       <label className="field">
@@ -86,7 +110,9 @@ function About({ body, change }: { body: Body; change: (act: (b: Body) => Body, 
         <span className="label">Body</span>
         <select
           value={body.wearer}
-          onChange={(e) => change((b) => ({ ...b, wearer: e.target.value as Body['wearer'] }), 'Changed whose body it is')}
+          onChange={(e) =>
+            change((b) => ({ ...b, wearer: e.target.value as Body['wearer'] }), 'Changed whose body it is')
+          }
         >
           <option value="woman">woman</option>
           <option value="man">man</option>
@@ -97,7 +123,9 @@ function About({ body, change }: { body: Body; change: (act: (b: Body) => Body, 
         <span className="label">Tape in</span>
         <select
           value={body.show}
-          onChange={(e) => change((b) => ({ ...b, show: e.target.value as Body['show'] }), 'Changed the unit')}
+          onChange={(e) =>
+            change((b) => ({ ...b, show: e.target.value as Body['show'] }), 'Changed the unit')
+          }
         >
           <option value="in">inches</option>
           <option value="cm">centimetres</option>
@@ -107,7 +135,9 @@ function About({ body, change }: { body: Body; change: (act: (b: Body) => Body, 
         <span className="label">Waist taken</span>
         <select
           value={body.waist}
-          onChange={(e) => change((b) => ({ ...b, waist: e.target.value as Body['waist'] }), 'Said which waist was taken')}
+          onChange={(e) =>
+            change((b) => ({ ...b, waist: e.target.value as Body['waist'] }), 'Said which waist was taken')
+          }
         >
           <option value="natural">where a cord settles</option>
           <option value="iso">between lowest rib and hip bone</option>

@@ -4,9 +4,18 @@ import { store } from '../store/use-store.ts';
 import { putReading } from './readings.ts';
 
 /** Doubts put to the person, kindly: nothing is corrected by itself, and each can be answered with “it is right”. */
-export function Questions({ questions, body, onLight }: { questions: readonly Question[]; body: Body; onLight: (id: MeasureId) => void }) {
+export function Questions({
+  questions,
+  body,
+  onLight,
+}: {
+  questions: readonly Question[];
+  body: Body;
+  onLight: (id: MeasureId) => void;
+}) {
   const [kept, setKept] = useState<readonly string[]>([]);
-  const name = (q: Question): string => `${q.code}/${q.measure}/${q.other ?? ''}/${JSON.stringify(body.readings[q.measure])}`;
+  const name = (q: Question): string =>
+    `${q.code}/${q.measure}/${q.other ?? ''}/${JSON.stringify(body.readings[q.measure])}`;
   const again = questions.filter((q) => q.code === 'second-reading');
   const open = questions.filter((q) => q.code !== 'second-reading' && !kept.includes(name(q)));
   if (open.length === 0 && again.length === 0) return null;
@@ -32,8 +41,8 @@ export function Questions({ questions, body, onLight }: { questions: readonly Qu
       ))}
       {again.length > 0 && (
         <p className="small">
-          Read once so far: {again.map((q) => MEASURES[q.measure].name).join(', ')}. A slip of an inch there cannot be told from a
-          real body; a second reading beside the first settles it.
+          Read once so far: {again.map((q) => MEASURES[q.measure].name).join(', ')}. A slip of an inch there
+          cannot be told from a real body; a second reading beside the first settles it.
         </p>
       )}
     </section>
@@ -55,6 +64,8 @@ function answer(body: Body, q: Question): void {
       }
       return putReading(b, q.measure, last(q.measure), suggest.value, suggest.say, on);
     },
-    q.other ? `Exchanged ${MEASURES[q.measure].name} and ${MEASURES[q.other].name}` : `${MEASURES[q.measure].name}: ${suggest.say}`,
+    q.other
+      ? `Exchanged ${MEASURES[q.measure].name} and ${MEASURES[q.other].name}`
+      : `${MEASURES[q.measure].name}: ${suggest.say}`,
   );
 }

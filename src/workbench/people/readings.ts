@@ -1,7 +1,14 @@
 import type { Body, MeasureId, Reading } from '../../garment/index.ts';
 
 /** Puts a reading in the place of number `n`, or after the last. `typed` and the day are kept with it. */
-export function putReading(body: Body, id: MeasureId, n: number, value: number, typed: string, on: string): Body {
+export function putReading(
+  body: Body,
+  id: MeasureId,
+  n: number,
+  value: number,
+  typed: string,
+  on: string,
+): Body {
   const old = body.readings[id] ?? [];
   const reading: Reading = { value, typed, on };
   const next = n < old.length ? old.map((r, i) => (i === n ? reading : r)) : [...old, reading];

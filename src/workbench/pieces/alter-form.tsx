@@ -20,12 +20,16 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
       {entry.params.map((param) => {
         const key = `step/${step.id}/${param.id}`;
         const value = step.params[param.id];
-        const put = (next: string | number | undefined, said: string): void => change(putParam(step.id, param.id, next), `${entry.name}, ${param.name}: ${said}`, key);
+        const put = (next: string | number | undefined, said: string): void =>
+          change(putParam(step.id, param.id, next), `${entry.name}, ${param.name}: ${said}`, key);
         if (param.kind === 'choice') {
           return (
             <label key={param.id} className="field">
               <span className="label">{param.name}</span>
-              <select value={String(value ?? param.default)} onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}>
+              <select
+                value={String(value ?? param.default)}
+                onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}
+              >
                 {param.choices.map((c) => (
                   <option key={c.id} value={c.id}>
                     {c.name}
@@ -39,7 +43,10 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
           return (
             <label key={param.id} className="field">
               <span className="label">{param.name}</span>
-              <select value={String(value ?? param.default)} onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}>
+              <select
+                value={String(value ?? param.default)}
+                onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}
+              >
                 <option value="">the first that fits</option>
                 {optionsOf(fitting, param.kind).map((o) => (
                   <option key={o.id} value={o.id}>
@@ -57,12 +64,28 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
               <span className="label">
                 {param.name}: {Math.round(number * 100)} %
               </span>
-              <input type="range" className="slide" min={param.min} max={param.max} step={0.01} value={number} onChange={(e) => put(Number(e.target.value), `${Math.round(Number(e.target.value) * 100)} %`)} />
+              <input
+                type="range"
+                className="slide"
+                min={param.min}
+                max={param.max}
+                step={0.01}
+                value={number}
+                onChange={(e) => put(Number(e.target.value), `${Math.round(Number(e.target.value) * 100)} %`)}
+              />
             </label>
           );
         }
         if (!isAmount(param)) return null;
-        return <AmountParam key={param.id} param={param} value={typeof value === 'number' ? value : undefined} show={bench.show} put={put} />;
+        return (
+          <AmountParam
+            key={param.id}
+            param={param}
+            value={typeof value === 'number' ? value : undefined}
+            show={bench.show}
+            put={put}
+          />
+        );
       })}
       <details className="why">
         <summary>What else changes, and who says so</summary>
@@ -74,21 +97,41 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
   );
 }
 
-function optionsOf(fitting: ReadyBench['fitting'], kind: 'piece' | 'edge' | 'dart'): { id: string; name: string }[] {
+function optionsOf(
+  fitting: ReadyBench['fitting'],
+  kind: 'piece' | 'edge' | 'dart',
+): { id: string; name: string }[] {
   const { pieces } = fitting.pattern;
   if (kind === 'piece') return pieces.map((p) => ({ id: p.id, name: p.name }));
-  if (kind === 'dart') return pieces.flatMap((p) => p.darts.map((d) => ({ id: d.id, name: `${p.name}: ${d.name}` })));
+  if (kind === 'dart')
+    return pieces.flatMap((p) => p.darts.map((d) => ({ id: d.id, name: `${p.name}: ${d.name}` })));
   return pieces.flatMap((p) => p.edges.map((e) => ({ id: e.id, name: `${p.name}: ${e.name}` })));
 }
 
 /** One length or angle with its published bound. A blank one is left out of the step. */
-function AmountParam({ param, value, show, put }: { param: Amount; value: number | undefined; show: 'in' | 'cm'; put: (next: number | undefined, said: string) => void }) {
+function AmountParam({
+  param,
+  value,
+  show,
+  put,
+}: {
+  param: Amount;
+  value: number | undefined;
+  show: 'in' | 'cm';
+  put: (next: number | undefined, said: string) => void;
+}) {
   const clear = (): void => put(param.blank ? undefined : 0, param.blank ?? 'nothing');
   const limited = param.limit && Math.abs(value ?? 0) > param.limit.most;
   return (
     <div className="stack tight">
       {param.kind === 'angle' ? (
-        <AngleField label={param.name} degrees={value} placeholder={param.blank ?? ''} onAngle={(d, typed) => put(d, `${typed}°`)} onClear={clear} />
+        <AngleField
+          label={param.name}
+          degrees={value}
+          placeholder={param.blank ?? ''}
+          onAngle={(d, typed) => put(d, `${typed}°`)}
+          onClear={clear}
+        />
       ) : (
         <LengthField
           label={param.name}
@@ -103,8 +146,8 @@ function AmountParam({ param, value, show, put }: { param: Amount; value: number
       )}
       {limited && (
         <p className="small limit">
-          Beyond {param.kind === 'length' ? amountText(param.limit!.most, show) : `${param.limit!.most}°`}: {param.limit!.say}{' '}
-          <em>({param.limit!.source})</em>
+          Beyond {param.kind === 'length' ? amountText(param.limit!.most, show) : `${param.limit!.most}°`}:{' '}
+          {param.limit!.say} <em>({param.limit!.source})</em>
         </p>
       )}
     </div>

@@ -21,7 +21,10 @@ function fits(entry: CatalogueEntry, pattern: Pattern): boolean {
 export function AlterList({ catalogue, pattern, onPick, onLeave }: Props) {
   const [word, setWord] = useState('');
   const asked = word.trim().toLowerCase();
-  const shown = catalogue.filter((e) => fits(e, pattern) && (asked === '' || `${e.name} ${e.when} ${e.group}`.toLowerCase().includes(asked)));
+  const shown = catalogue.filter(
+    (e) =>
+      fits(e, pattern) && (asked === '' || `${e.name} ${e.when} ${e.group}`.toLowerCase().includes(asked)),
+  );
   const groups = [...new Set(shown.map((e) => e.group))];
   return (
     <>
@@ -35,9 +38,20 @@ export function AlterList({ catalogue, pattern, onPick, onLeave }: Props) {
       </div>
       <label className="field">
         <span className="label">What is wrong, in a word</span>
-        <input type="search" value={word} placeholder="waist, gapes, shoulder …" onChange={(e) => setWord(e.target.value)} />
+        <input
+          type="search"
+          value={word}
+          placeholder="waist, gapes, shoulder …"
+          onChange={(e) => setWord(e.target.value)}
+        />
       </label>
-      {shown.length === 0 && <p className="small">{catalogue.length === 0 ? 'Fetching the catalogue …' : 'Nothing of that name. Try another word for it.'}</p>}
+      {shown.length === 0 && (
+        <p className="small">
+          {catalogue.length === 0
+            ? 'Fetching the catalogue …'
+            : 'Nothing of that name. Try another word for it.'}
+        </p>
+      )}
       {groups.map((group) => (
         <details key={group} className="chapter" open={asked !== '' || group === 'length'}>
           <summary>

@@ -35,7 +35,9 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
 
   function add(chosen: CatalogueEntry): void {
     const id = crypto.randomUUID().slice(0, 8);
-    const params = Object.fromEntries(chosen.params.filter((p) => !('blank' in p && p.blank)).map((p) => [p.id, p.default]));
+    const params = Object.fromEntries(
+      chosen.params.filter((p) => !('blank' in p && p.blank)).map((p) => [p.id, p.default]),
+    );
     const fresh: Step = { id, kind: 'alter', entry: chosen.id, params };
     change(addSteps(fresh), `Added: ${chosen.name}`);
     onStep(id);
@@ -43,7 +45,14 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
   }
 
   if (adding || fitting.steps.length === 0) {
-    return <AlterList catalogue={catalogue} pattern={fitting.pattern} onPick={add} {...(fitting.steps.length ? { onLeave: () => setAdding(false) } : {})} />;
+    return (
+      <AlterList
+        catalogue={catalogue}
+        pattern={fitting.pattern}
+        onPick={add}
+        {...(fitting.steps.length ? { onLeave: () => setAdding(false) } : {})}
+      />
+    );
   }
   return (
     <>
@@ -59,27 +68,53 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
           const open = s.id === step;
           return (
             <li key={s.id} data-off={s.off || undefined} data-open={open || undefined}>
-              <button type="button" className="act quiet step-name" aria-expanded={open} onClick={() => onStep(open ? null : s.id)}>
+              <button
+                type="button"
+                className="act quiet step-name"
+                aria-expanded={open}
+                onClick={() => onStep(open ? null : s.id)}
+              >
                 <span className="unseen">Step {i + 1}: </span>
                 {s.off ? <s>{nameOf(s, catalogue)}</s> : (result?.sentence ?? nameOf(s, catalogue))}
               </button>
               {open && (
                 <div className="stack tight">
                   {s.kind === 'alter' && entry && <AlterForm bench={bench} step={s} entry={entry} />}
-                  {s.kind === 'true' && <p className="small">Evens the seams, runs the lines that cross them smooth or square, and re-places the notches. It can be taken back like any other step.</p>}
+                  {s.kind === 'true' && (
+                    <p className="small">
+                      Evens the seams, runs the lines that cross them smooth or square, and re-places the
+                      notches. It can be taken back like any other step.
+                    </p>
+                  )}
                   {result?.findings.map((f) => (
                     <p key={`${f.code}/${f.message}`} className="small">
                       {f.message}
                     </p>
                   ))}
                   <div className="row">
-                    <button type="button" className="act" onClick={() => change(switchStep(s.id, !s.off), s.off ? 'Took a step back in' : 'Left a step out')}>
+                    <button
+                      type="button"
+                      className="act"
+                      onClick={() =>
+                        change(switchStep(s.id, !s.off), s.off ? 'Took a step back in' : 'Left a step out')
+                      }
+                    >
                       {s.off ? 'Take it back in' : 'Leave it out'}
                     </button>
-                    <button type="button" className="act" disabled={i === 0} onClick={() => change(moveStep(s.id, -1), 'Moved a step earlier')}>
+                    <button
+                      type="button"
+                      className="act"
+                      disabled={i === 0}
+                      onClick={() => change(moveStep(s.id, -1), 'Moved a step earlier')}
+                    >
                       Earlier
                     </button>
-                    <button type="button" className="act" disabled={i === fitting.steps.length - 1} onClick={() => change(moveStep(s.id, 1), 'Moved a step later')}>
+                    <button
+                      type="button"
+                      className="act"
+                      disabled={i === fitting.steps.length - 1}
+                      onClick={() => change(moveStep(s.id, 1), 'Moved a step later')}
+                    >
                       Later
                     </button>
                     <button
@@ -100,7 +135,13 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
         })}
       </ol>
       {!fitting.steps.some((s) => s.kind === 'true') && (
-        <button type="button" className="act" onClick={() => change(addSteps({ id: crypto.randomUUID().slice(0, 8), kind: 'true' }), 'Trued all seams')}>
+        <button
+          type="button"
+          className="act"
+          onClick={() =>
+            change(addSteps({ id: crypto.randomUUID().slice(0, 8), kind: 'true' }), 'Trued all seams')
+          }
+        >
           True all seams
         </button>
       )}

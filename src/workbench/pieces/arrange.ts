@@ -29,13 +29,18 @@ export function nestBox(piece: NestedPiece): Box {
  */
 export function arrange(pieces: readonly NestedPiece[], aspect: number): Table {
   const sized = pieces.map((piece) => ({ piece, box: nestBox(piece) }));
-  const area = sized.reduce((sum, { box }) => sum + (box.maxX - box.minX + 2 * ROOM_MM) * (box.maxY - box.minY + 2 * ROOM_MM), 0);
+  const area = sized.reduce(
+    (sum, { box }) => sum + (box.maxX - box.minX + 2 * ROOM_MM) * (box.maxY - box.minY + 2 * ROOM_MM),
+    0,
+  );
   const widest = Math.max(0, ...sized.map(({ box }) => box.maxX - box.minX + 2 * ROOM_MM));
   const width = Math.max(widest, Math.sqrt(area * aspect) * 1.08);
   const slots: Slot[] = [];
   let y = 0;
   for (const cloth of ORDER) {
-    const row = sized.filter(({ piece }) => piece.cloth === cloth).sort((a, b) => a.piece.number - b.piece.number || a.piece.id.localeCompare(b.piece.id));
+    const row = sized
+      .filter(({ piece }) => piece.cloth === cloth)
+      .sort((a, b) => a.piece.number - b.piece.number || a.piece.id.localeCompare(b.piece.id));
     let x = 0;
     let deep = 0;
     for (const { piece, box } of row) {
@@ -57,5 +62,8 @@ export function arrange(pieces: readonly NestedPiece[], aspect: number): Table {
     }
     y -= deep;
   }
-  return { slots, box: slots.length ? boxAround(slots.map((s) => s.box)) : { minX: 0, minY: -100, maxX: 100, maxY: 0 } };
+  return {
+    slots,
+    box: slots.length ? boxAround(slots.map((s) => s.box)) : { minX: 0, minY: -100, maxX: 100, maxY: 0 },
+  };
 }

@@ -18,12 +18,17 @@ export const toTable = (c: Camera, p: Point): Point => ({ x: c.x + p.x / c.k, y:
 
 /** Shows the whole box with a little room. */
 export function showBox(box: Box, frame: Frame): Camera {
-  const k = Math.min(frame.width / (box.maxX - box.minX || 1), frame.height / (box.maxY - box.minY || 1)) * 0.96;
+  const k =
+    Math.min(frame.width / (box.maxX - box.minX || 1), frame.height / (box.maxY - box.minY || 1)) * 0.96;
   const mid = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   return { k, x: mid.x - frame.width / 2 / k, y: mid.y + frame.height / 2 / k };
 }
 
-export const pan = (c: Camera, dx: number, dy: number): Camera => ({ ...c, x: c.x - dx / c.k, y: c.y + dy / c.k });
+export const pan = (c: Camera, dx: number, dy: number): Camera => ({
+  ...c,
+  x: c.x - dx / c.k,
+  y: c.y + dy / c.k,
+});
 
 /** Nearer or farther about a screen point, which stays where it is. */
 export function zoom(c: Camera, by: number, about: Point): Camera {

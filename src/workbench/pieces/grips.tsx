@@ -9,7 +9,8 @@ import type { Slot } from './arrange.ts';
 import { putParam } from './steps.ts';
 
 /** What a pull or a key is rounded to: an eighth of an inch or a millimetre; half degrees. */
-export const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number => (kind === 'angle' ? 0.5 : show === 'in' ? 25.4 / 8 : 1);
+export const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number =>
+  kind === 'angle' ? 0.5 : show === 'in' ? 25.4 / 8 : 1;
 
 interface Props {
   readonly bench: ReadyBench;
@@ -29,12 +30,23 @@ export function Grips({ bench, step, chosen, slotOf }: Props) {
       wanted = false;
     };
   }, [kept, step]);
-  const shown = chosen && grips.some((g) => g.piece === chosen) ? grips.filter((g) => g.piece === chosen) : grips;
+  const shown =
+    chosen && grips.some((g) => g.piece === chosen) ? grips.filter((g) => g.piece === chosen) : grips;
   return (
     <>
       {shown.map((g) => {
         const piece = bench.made.garment.pieces.find((p) => p.id === g.piece && p.bodySide === g.bodySide);
-        return piece && <OneGrip key={`${g.param}/${g.piece}/${g.bodySide ?? ''}`} grip={g} slot={slotOf(piece)} bench={bench} step={step} />;
+        return (
+          piece && (
+            <OneGrip
+              key={`${g.param}/${g.piece}/${g.bodySide ?? ''}`}
+              grip={g}
+              slot={slotOf(piece)}
+              bench={bench}
+              step={step}
+            />
+          )
+        );
       })}
     </>
   );
@@ -51,19 +63,25 @@ function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: R
   const { show } = bench;
   const now = amountNow(bench.fitting, step, grip);
   const off = now - grip.amount;
-  const at: Point = { x: grip.at.x + slot.dx + grip.gain.x * off, y: grip.at.y + slot.dy + grip.gain.y * off };
+  const at: Point = {
+    x: grip.at.x + slot.dx + grip.gain.x * off,
+    y: grip.at.y + slot.dy + grip.gain.y * off,
+  };
   const size = Math.hypot(grip.gain.x, grip.gain.y);
   const way = { x: grip.gain.x / size, y: grip.gain.y / size };
   const unit = stepOf(grip.kind, show);
   const round = (v: number): number => Math.min(grip.max, Math.max(grip.min, Math.round(v / unit) * unit));
-  const words = (v: number): string => (grip.kind === 'angle' ? `${v.toFixed(1)}°` : amountText(v, show, { signed: true, in: 8 }));
+  const words = (v: number): string =>
+    grip.kind === 'angle' ? `${v.toFixed(1)}°` : amountText(v, show, { signed: true, in: 8 });
   const say = (v: number): string => `${grip.name}: ${words(v)}`;
   const pulled = (event: React.PointerEvent): number => {
     const start = from.current!;
     const v = { x: (event.clientX - start.x) * start.scale, y: -(event.clientY - start.y) * start.scale };
     return round(start.amount + (v.x * grip.gain.x + v.y * grip.gain.y) / (size * size));
   };
-  const keep = (v: number): void => bench.change(putParam(step, grip.param, v), say(v), `step/${step}/${grip.param}`);
+  // A pull is one decision by itself; presses of a key in a row are one.
+  const keep = (v: number, merge?: string): void =>
+    bench.change(putParam(step, grip.param, v), say(v), merge);
   return (
     <g className="grip" transform={`translate(${at.x} ${-at.y})`}>
       <path d={`M${-way.x * 26} ${way.y * 26}L${way.x * 26} ${-way.y * 26}`} />
@@ -79,7 +97,10 @@ function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: R
         aria-valuetext={words(now)}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
-          const scale = 1 / (event.currentTarget.ownerSVGElement!.querySelector<SVGGElement>(':scope > g')!.getScreenCTM()?.a ?? 1);
+          const scale =
+            1 /
+            (event.currentTarget.ownerSVGElement!.querySelector<SVGGElement>(':scope > g')!.getScreenCTM()
+              ?.a ?? 1);
           from.current = { x: event.clientX, y: event.clientY, amount: now, scale };
         }}
         onPointerMove={(event) => {
@@ -95,11 +116,15 @@ function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: R
           else keep(next);
         }}
         onKeyDown={(event) => {
-          const by = ['ArrowUp', 'ArrowRight'].includes(event.key) ? 1 : ['ArrowDown', 'ArrowLeft'].includes(event.key) ? -1 : 0;
+          const by = ['ArrowUp', 'ArrowRight'].includes(event.key)
+            ? 1
+            : ['ArrowDown', 'ArrowLeft'].includes(event.key)
+              ? -1
+              : 0;
           if (by === 0) return;
           event.preventDefault();
           event.stopPropagation();
-          keep(round(now + by * unit));
+          keep(round(now + by * unit), `key/${step}/${grip.param}`);
         }}
       />
       <title>{grip.name}</title>

@@ -2,7 +2,12 @@ import { distance, type PathPlace, type Point } from '../../geometry/index.ts';
 import { amountText } from '../parts/amount.tsx';
 
 /** Up to two places the tape lies on, in table coordinates (y up); on an edge when it caught one. */
-export type Tape = readonly { readonly at: Point; readonly piece?: string; readonly edge?: string; readonly place?: PathPlace }[];
+export type Tape = readonly {
+  readonly at: Point;
+  readonly piece?: string;
+  readonly edge?: string;
+  readonly place?: PathPlace;
+}[];
 
 /** The tape as it lies. */
 export function MeasureMarks({ tape, show }: { tape: Tape; show: 'in' | 'cm' }) {

@@ -59,7 +59,14 @@ export function MeasurePanel({ bench, tape, piece, onClear, onChoose }: Props) {
                 <th scope="row">
                   {levelName(g.level)}
                   <br />
-                  <small>{g.parts.map((p) => `${p.times} × ${made.garment.pieces.find((x) => x.id === p.piece)?.name ?? p.piece}`).join(' + ')}</small>
+                  <small>
+                    {g.parts
+                      .map(
+                        (p) =>
+                          `${p.times} × ${made.garment.pieces.find((x) => x.id === p.piece)?.name ?? p.piece}`,
+                      )
+                      .join(' + ')}
+                  </small>
                 </th>
                 <td className="amount">
                   {g.girth === null ? 'not to be measured' : <Amount mm={g.girth} show={show} in={16} />}
@@ -74,11 +81,22 @@ export function MeasurePanel({ bench, tape, piece, onClear, onChoose }: Props) {
 }
 
 /** Corner to corner and every edge of one piece, for hands on the keyboard. */
-function CornerToCorner({ bench, piece, onChoose }: { bench: ReadyBench; piece: DrawnPiece; onChoose: (id: string) => void }) {
+function CornerToCorner({
+  bench,
+  piece,
+  onChoose,
+}: {
+  bench: ReadyBench;
+  piece: DrawnPiece;
+  onChoose: (id: string) => void;
+}) {
   const { show, made } = bench;
   const [from, setFrom] = useState(0);
   const [to, setTo] = useState(1);
-  const corners = piece.edges.map((e, i) => ({ at: e.path[0]!, name: `${piece.edges.at(i - 1)!.name} / ${e.name}` }));
+  const corners = piece.edges.map((e, i) => ({
+    at: e.path[0]!,
+    name: `${piece.edges.at(i - 1)!.name} / ${e.name}`,
+  }));
   const point = (i: number): Point => corners[Math.min(i, corners.length - 1)]!.at;
   return (
     <section className="stack tight">
@@ -100,7 +118,10 @@ function CornerToCorner({ bench, piece, onChoose }: { bench: ReadyBench; piece: 
         ].map((f) => (
           <label key={f.label} className="field">
             <span className="label">{f.label}</span>
-            <select value={Math.min(f.value, corners.length - 1)} onChange={(e) => f.set(Number(e.target.value))}>
+            <select
+              value={Math.min(f.value, corners.length - 1)}
+              onChange={(e) => f.set(Number(e.target.value))}
+            >
               {corners.map((c, i) => (
                 <option key={i} value={i}>
                   {c.name}

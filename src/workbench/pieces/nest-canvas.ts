@@ -29,7 +29,12 @@ export class NestCanvas {
   }
 
   /** Draws, or moves what is drawn. `fresh`: something other than the view has changed. */
-  show(pieces: readonly { readonly piece: NestedPiece; readonly slot: Slot }[], camera: Camera, frame: Frame, fresh: boolean): void {
+  show(
+    pieces: readonly { readonly piece: NestedPiece; readonly slot: Slot }[],
+    camera: Camera,
+    frame: Frame,
+    fresh: boolean,
+  ): void {
     clearTimeout(this.#timer);
     const was = this.#pictured;
     if (!was || fresh) {
@@ -43,7 +48,11 @@ export class NestCanvas {
     this.#timer = window.setTimeout(() => this.#draw(pieces, camera, frame), 120);
   }
 
-  #draw(pieces: readonly { readonly piece: NestedPiece; readonly slot: Slot }[], camera: Camera, frame: Frame): void {
+  #draw(
+    pieces: readonly { readonly piece: NestedPiece; readonly slot: Slot }[],
+    camera: Camera,
+    frame: Frame,
+  ): void {
     const canvas = this.#canvas;
     const dense = Math.min(2, devicePixelRatio || 1);
     const [w, h] = [Math.round(frame.width * dense), Math.round(frame.height * dense)];

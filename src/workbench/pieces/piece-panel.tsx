@@ -17,7 +17,8 @@ interface Props {
 /** The chosen piece with its edges and seams; without one, the list of pieces and of seams. */
 export function PiecePanel({ bench, piece, edge, seam: walked, onEdge, onChoose, onWalk }: Props) {
   const { made, show } = bench;
-  const seamOf = (id: string) => made.seams.find((w) => [...w.seam.a, ...w.seam.b].some((r) => r.piece === piece?.id && r.edge === id));
+  const seamOf = (id: string) =>
+    made.seams.find((w) => [...w.seam.a, ...w.seam.b].some((r) => r.piece === piece?.id && r.edge === id));
   if (piece) {
     return (
       <section className="stack tight">
@@ -41,7 +42,12 @@ export function PiecePanel({ bench, piece, edge, seam: walked, onEdge, onChoose,
               return (
                 <tr key={e.id} data-on={e.id === edge || undefined}>
                   <th scope="row">
-                    <button type="button" className="act quiet" aria-pressed={e.id === edge} onClick={() => onEdge(e.id)}>
+                    <button
+                      type="button"
+                      className="act quiet"
+                      aria-pressed={e.id === edge}
+                      onClick={() => onEdge(e.id)}
+                    >
                       {e.name}
                     </button>
                   </th>
@@ -50,7 +56,12 @@ export function PiecePanel({ bench, piece, edge, seam: walked, onEdge, onChoose,
                   </td>
                   <td>
                     {walk ? (
-                      <button type="button" className="act quiet" aria-label={`Walk ${walk.seam.name}`} onClick={() => onWalk(walk.seam.id)}>
+                      <button
+                        type="button"
+                        className="act quiet"
+                        aria-label={`Walk ${walk.seam.name}`}
+                        onClick={() => onWalk(walk.seam.id)}
+                      >
                         walk
                       </button>
                     ) : (
@@ -86,10 +97,21 @@ export function PiecePanel({ bench, piece, edge, seam: walked, onEdge, onChoose,
         <ul className="seams">
           {made.seams.map((w) => (
             <li key={w.seam.id}>
-              <button type="button" className="act quiet" aria-pressed={walked === w.seam.id} onClick={() => onWalk(w.seam.id)}>
+              <button
+                type="button"
+                className="act quiet"
+                aria-pressed={walked === w.seam.id}
+                onClick={() => onWalk(w.seam.id)}
+              >
                 {w.seam.name}
               </button>
-              <span className="small">{Math.abs(w.difference) < 0.5 ? 'walks true' : <Amount mm={w.difference} show={show} signed in={16} />}</span>
+              <span className="small">
+                {Math.abs(w.difference) < 0.5 ? (
+                  'walks true'
+                ) : (
+                  <Amount mm={w.difference} show={show} signed in={16} />
+                )}
+              </span>
             </li>
           ))}
         </ul>

@@ -1,6 +1,13 @@
 import { memo } from 'react';
 import type { DrawnPiece, Finding, Pattern } from '../../garment/index.ts';
-import { boxAround, pathBox, pathLength, placeAtShare, placePoint, placeTangent } from '../../geometry/index.ts';
+import {
+  boxAround,
+  pathBox,
+  pathLength,
+  placeAtShare,
+  placePoint,
+  placeTangent,
+} from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { Slot } from './arrange.ts';
@@ -35,7 +42,11 @@ function beforeD(before: DrawnPiece, now: DrawnPiece): string {
   return before.edges
     .filter((e, i) => {
       const path = now.edges[i]?.path;
-      return !path || path.length !== e.path.length || path.some((p, k) => Math.hypot(p.x - e.path[k]!.x, p.y - e.path[k]!.y) > SAME_LINE_MM);
+      return (
+        !path ||
+        path.length !== e.path.length ||
+        path.some((p, k) => Math.hypot(p.x - e.path[k]!.x, p.y - e.path[k]!.y) > SAME_LINE_MM)
+      );
     })
     .map((e) => pathD(e.path))
     .join('');
@@ -45,7 +56,8 @@ function beforeD(before: DrawnPiece, now: DrawnPiece): string {
 export function cutWords(piece: DrawnPiece): string {
   const fold = piece.edges.some((e) => e.kind === 'fold');
   const { count, mirrored } = piece.cut;
-  const many = mirrored && count === 2 ? 'a pair' : mirrored ? `${count}, half of them mirrored` : String(count);
+  const many =
+    mirrored && count === 2 ? 'a pair' : mirrored ? `${count}, half of them mirrored` : String(count);
   return `cut ${many}${fold ? ' on the fold' : ''} of ${piece.cloth}`;
 }
 
@@ -93,7 +105,13 @@ export const PieceShape = memo(function PieceShape({ piece, before, slot, chosen
         <path className={`own ${piece.cloth}`} d={outlineD(piece)} />
         {before && before !== piece && <path className="before" d={beforeD(before, piece)} />}
         {piece.lines.map((l) => (
-          <path key={l.id} className={`line ${l.kind}`} d={pathD(l.path)} markerStart={l.kind === 'grain' ? 'url(#grain-end)' : undefined} markerEnd={l.kind === 'grain' ? 'url(#grain-end)' : undefined} />
+          <path
+            key={l.id}
+            className={`line ${l.kind}`}
+            d={pathD(l.path)}
+            markerStart={l.kind === 'grain' ? 'url(#grain-end)' : undefined}
+            markerEnd={l.kind === 'grain' ? 'url(#grain-end)' : undefined}
+          />
         ))}
         <path className="notch" d={notchD(piece)} />
         {piece.marks.map((m) => (
@@ -127,7 +145,9 @@ export const PieceEdges = memo(function PieceEdges({ piece, pattern, slot, show,
   return (
     <g transform={`translate(${slot.dx} ${-slot.dy}) scale(1 -1)`}>
       {piece.edges.map((e) => {
-        const seam = pattern.seams.find((s) => [...s.a, ...s.b].some((r) => r.piece === piece.id && r.edge === e.id));
+        const seam = pattern.seams.find((s) =>
+          [...s.a, ...s.b].some((r) => r.piece === piece.id && r.edge === e.id),
+        );
         const words = `${e.name}, ${e.kind}, ${amountText(pathLength(e.path), show)}${seam ? `, seam ${seam.name}` : ''}`;
         return (
           <g

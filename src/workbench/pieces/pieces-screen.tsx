@@ -24,7 +24,9 @@ export type Hand = (typeof HANDS)[number]['id'];
 /** The pieces on the table: sizes faint, this person's line clear, before and after, and everything one does with hands and tape. */
 export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   const { made, fitting, show, ask } = bench;
-  const [hand, setHand] = useState<Hand>(() => (ask.get('seam') ? 'walk' : ask.get('step') ? 'alter' : 'look'));
+  const [hand, setHand] = useState<Hand>(() =>
+    ask.get('seam') ? 'walk' : ask.get('step') ? 'alter' : 'look',
+  );
   const [chosen, setChosen] = useState<string | null>(ask.get('piece'));
   const [edge, setEdge] = useState<string | null>(ask.get('edge'));
   const [seam, setSeam] = useState<string | null>(ask.get('seam'));
@@ -36,7 +38,10 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   const table = useMemo(() => arrange(fitting.pattern.pieces, 1.5), [fitting.pattern]);
   const slots = useMemo(() => new Map(table.slots.map((s) => [s.piece, s])), [table]);
   // An asymmetric alteration parts a piece in two: the twin lies where its parent does.
-  const slotOf = useCallback((p: DrawnPiece): Slot => slotFor(p, slots, made.garment.pieces), [slots, made.garment.pieces]);
+  const slotOf = useCallback(
+    (p: DrawnPiece): Slot => slotFor(p, slots, made.garment.pieces),
+    [slots, made.garment.pieces],
+  );
   const nested = useMemo(
     () => (nest ? fitting.pattern.pieces.map((piece) => ({ piece, slot: slots.get(piece.id)! })) : null),
     [nest, fitting.pattern, slots],
@@ -78,7 +83,13 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
       <div className="row spread pieces-tools">
         <div className="choice" role="group" aria-label="What the hand does">
           {HANDS.map((h) => (
-            <button key={h.id} type="button" className="act" aria-pressed={hand === h.id} onClick={() => setHand(h.id)}>
+            <button
+              key={h.id}
+              type="button"
+              className="act"
+              aria-pressed={hand === h.id}
+              onClick={() => setHand(h.id)}
+            >
               {h.name}
             </button>
           ))}
@@ -86,10 +97,12 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
         <span className="small hand-words">{words}</span>
         <div className="row">
           <label className="tick">
-            <input type="checkbox" checked={nest} onChange={(e) => setNest(e.target.checked)} /> all sizes, faint
+            <input type="checkbox" checked={nest} onChange={(e) => setNest(e.target.checked)} /> all sizes,
+            faint
           </label>
           <label className="tick">
-            <input type="checkbox" checked={before} onChange={(e) => setBefore(e.target.checked)} /> before, dotted
+            <input type="checkbox" checked={before} onChange={(e) => setBefore(e.target.checked)} /> before,
+            dotted
           </label>
         </div>
       </div>
@@ -97,7 +110,14 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
         {hand === 'walk' ? (
           <SeamWalk bench={bench} seam={seam} onSeam={setSeam} />
         ) : (
-          <TableView label="Pieces on the table" box={table.box} nest={nested} onPoint={point} className={hand} goTo={goTo}>
+          <TableView
+            label="Pieces on the table"
+            box={table.box}
+            nest={nested}
+            onPoint={point}
+            className={hand}
+            goTo={goTo}
+          >
             {made.garment.pieces.map((p) => (
               <PieceShape
                 key={`${p.id}/${p.bodySide ?? ''}`}
@@ -110,21 +130,55 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
               />
             ))}
             {piece && hand !== 'measure' && (
-              <PieceEdges piece={piece} pattern={fitting.pattern} slot={slotOf(piece)} show={show} edge={edge} onEdge={setEdge} />
+              <PieceEdges
+                piece={piece}
+                pattern={fitting.pattern}
+                slot={slotOf(piece)}
+                show={show}
+                edge={edge}
+                onEdge={setEdge}
+              />
             )}
             {hand === 'alter' && step && <Grips bench={bench} step={step} chosen={chosen} slotOf={slotOf} />}
             {hand === 'measure' && <MeasureMarks tape={tape} show={show} />}
           </TableView>
         )}
         <aside className="sheet stack pieces-panel" aria-label="About what is chosen">
-          {hand === 'look' && <PiecePanel bench={bench} piece={piece ?? null} edge={edge} onEdge={setEdge} onChoose={choose} onWalk={(s) => (setSeam(s), setHand('walk'))} />}
+          {hand === 'look' && (
+            <PiecePanel
+              bench={bench}
+              piece={piece ?? null}
+              edge={edge}
+              onEdge={setEdge}
+              onChoose={choose}
+              onWalk={(s) => (setSeam(s), setHand('walk'))}
+            />
+          )}
           {hand === 'alter' && (
             <Suspense fallback={<p role="status">Fetching the alterations …</p>}>
               <AlterPanel bench={bench} step={step} onStep={(id) => bench.lookAtStep(id ?? undefined)} />
             </Suspense>
           )}
-          {hand === 'measure' && <MeasurePanel bench={bench} tape={tape} onClear={() => setTape([])} piece={piece ?? null} onChoose={choose} />}
-          {hand === 'walk' && <PiecePanel bench={bench} piece={null} edge={null} seam={seam} onEdge={setEdge} onChoose={choose} onWalk={setSeam} />}
+          {hand === 'measure' && (
+            <MeasurePanel
+              bench={bench}
+              tape={tape}
+              onClear={() => setTape([])}
+              piece={piece ?? null}
+              onChoose={choose}
+            />
+          )}
+          {hand === 'walk' && (
+            <PiecePanel
+              bench={bench}
+              piece={null}
+              edge={null}
+              seam={seam}
+              onEdge={setEdge}
+              onChoose={choose}
+              onWalk={setSeam}
+            />
+          )}
         </aside>
       </div>
     </div>
@@ -139,7 +193,12 @@ function slotFor(p: DrawnPiece, slots: ReadonlyMap<string, Slot>, pieces: readon
 }
 
 /** The place the tape catches: a corner within reach, else the nearest edge within reach, else the point itself. */
-function catchPoint(at: Point, reach: number, pieces: readonly DrawnPiece[], slotOf: (p: DrawnPiece) => Slot): Tape[number] {
+function catchPoint(
+  at: Point,
+  reach: number,
+  pieces: readonly DrawnPiece[],
+  slotOf: (p: DrawnPiece) => Slot,
+): Tape[number] {
   let best: Tape[number] = { at };
   let near = reach;
   for (const piece of pieces) {
@@ -151,12 +210,22 @@ function catchPoint(at: Point, reach: number, pieces: readonly DrawnPiece[], slo
       // A corner is worth more than an edge at the same distance: hands aim at corners.
       if (d * 0.6 < near) {
         near = d * 0.6;
-        best = { at: { x: corner.x + slot.dx, y: corner.y + slot.dy }, piece: piece.id, edge: edge.id, place: { cubic: 0, t: 0 } };
+        best = {
+          at: { x: corner.x + slot.dx, y: corner.y + slot.dy },
+          piece: piece.id,
+          edge: edge.id,
+          place: { cubic: 0, t: 0 },
+        };
       }
       const hit = nearestPlace(edge.path, local);
       if (hit.distance < near) {
         near = hit.distance;
-        best = { at: { x: hit.point.x + slot.dx, y: hit.point.y + slot.dy }, piece: piece.id, edge: edge.id, place: hit.place };
+        best = {
+          at: { x: hit.point.x + slot.dx, y: hit.point.y + slot.dy },
+          piece: piece.id,
+          edge: edge.id,
+          place: hit.place,
+        };
       }
     }
   }
@@ -164,5 +233,7 @@ function catchPoint(at: Point, reach: number, pieces: readonly DrawnPiece[], slo
 }
 
 function seamAt(bench: ReadyBench, piece: string, edge: string): string | undefined {
-  return bench.made.garment.seams.find((s) => [...s.a, ...s.b].some((r) => r.piece === piece && r.edge === edge))?.id;
+  return bench.made.garment.seams.find((s) =>
+    [...s.a, ...s.b].some((r) => r.piece === piece && r.edge === edge),
+  )?.id;
 }

@@ -10,7 +10,15 @@ const calm = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').match
 const MM_PER_SECOND = 140;
 
 /** A seam walked: one piece rolls along the other, pinned at the place walked to; at its ends the joined lines can be seen to run through. */
-export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; seam: string | null; onSeam: (id: string) => void }) {
+export function SeamWalk({
+  bench,
+  seam: asked,
+  onSeam,
+}: {
+  bench: ReadyBench;
+  seam: string | null;
+  onSeam: (id: string) => void;
+}) {
   const { garment, seams } = bench.made;
   const walk = seams.find((w) => w.seam.id === asked) ?? seams[0];
   const [share, setShare] = useState(0.35);
@@ -34,7 +42,10 @@ export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; se
     frame = requestAnimationFrame(tick);
     return () => cancelAnimationFrame(frame);
   }, [rolling, most]);
-  const seated = useMemo(() => (seam ? seatSeam(garment, seam, share, even) : null), [garment, seam, share, even]);
+  const seated = useMemo(
+    () => (seam ? seatSeam(garment, seam, share, even) : null),
+    [garment, seam, share, even],
+  );
   const view = useMemo(() => (seam ? viewOf(garment, seam) : null), [garment, seam]);
   if (!walk || !seam || !seated || !view) return <p>This garment has no seams to walk.</p>;
   return (
@@ -54,7 +65,12 @@ export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; se
           {verdict(walk.difference, seam, bench.show)}
         </p>
       </div>
-      <svg viewBox={`${view.minX} ${-view.maxY} ${view.maxX - view.minX} ${view.maxY - view.minY}`} className="walk-picture" role="img" aria-label={`${seam.name}: walked ${amountText(seated.walkedA, bench.show)} of ${amountText(walk.a, bench.show)}`}>
+      <svg
+        viewBox={`${view.minX} ${-view.maxY} ${view.maxX - view.minX} ${view.maxY - view.minY}`}
+        className="walk-picture"
+        role="img"
+        aria-label={`${seam.name}: walked ${amountText(seated.walkedA, bench.show)} of ${amountText(walk.a, bench.show)}`}
+      >
         <g transform="scale(1 -1)">
           {seated.a.map(({ piece, motion }, i) => (
             <g key={i} transform={motionMatrix(motion)}>
@@ -65,7 +81,11 @@ export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; se
             <path className={`own roll ${seated.b.piece.cloth}`} d={outlineD(seated.b.piece)} />
           </g>
           <WalkNotches legs={chainOf(garment, seam.a)} motions={seated.a.map((s) => s.motion)} />
-          <WalkNotches legs={chainOf(garment, seam.b).filter((l) => l.piece === seated.b.piece)} motions={chainOf(garment, seam.b).map(() => seated.b.motion)} hollow />
+          <WalkNotches
+            legs={chainOf(garment, seam.b).filter((l) => l.piece === seated.b.piece)}
+            motions={chainOf(garment, seam.b).map(() => seated.b.motion)}
+            hollow
+          />
           <circle className="pin" cx={seated.at.x} cy={seated.at.y} r={(view.maxX - view.minX) / 75} />
         </g>
       </svg>
@@ -83,7 +103,17 @@ export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; se
         >
           {rolling ? 'Hold' : 'Roll'}
         </button>
-        <input type="range" className="slide" aria-label="How far it is walked" aria-valuetext={amountText(seated.walkedA, bench.show)} min={0} max={1} step={0.005} value={share} onChange={(e) => (setRolling(false), setShare(Number(e.target.value)))} />
+        <input
+          type="range"
+          className="slide"
+          aria-label="How far it is walked"
+          aria-valuetext={amountText(seated.walkedA, bench.show)}
+          min={0}
+          max={1}
+          step={0.005}
+          value={share}
+          onChange={(e) => (setRolling(false), setShare(Number(e.target.value)))}
+        />
         <button type="button" className="act" onClick={() => (setRolling(false), setShare(0))}>
           Edge to edge at the start
         </button>
@@ -91,7 +121,8 @@ export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; se
           … at the end
         </button>
         <label className="tick">
-          <input type="checkbox" checked={even} onChange={(e) => setEven(e.target.checked)} /> ease or gather evenly
+          <input type="checkbox" checked={even} onChange={(e) => setEven(e.target.checked)} /> ease or gather
+          evenly
         </label>
       </div>
       <NotchTable bench={bench} seam={seam.id} />
@@ -100,7 +131,10 @@ export function SeamWalk({ bench, seam: asked, onSeam }: { bench: ReadyBench; se
 }
 
 function verdict(difference: number, seam: Seam, show: 'in' | 'cm'): string {
-  if (Math.abs(difference) < 0.5) return seam.join.kind === 'plain' ? 'The two sides are equally long.' : `The ${seam.join.kind === 'eased' ? 'ease' : 'gathering'} is as meant.`;
+  if (Math.abs(difference) < 0.5)
+    return seam.join.kind === 'plain'
+      ? 'The two sides are equally long.'
+      : `The ${seam.join.kind === 'eased' ? 'ease' : 'gathering'} is as meant.`;
   return `${difference > 0 ? 'The resting side' : 'The rolling side'} is ${amountText(Math.abs(difference), show, { in: 16 })} too long.`;
 }
 
@@ -118,14 +152,30 @@ function viewOf(garment: Garment, seam: Seam): Box | null {
   return { minX: box.minX - 15, minY: box.minY - 15, maxX: box.maxX + 15, maxY: box.maxY + 15 };
 }
 
-function WalkNotches({ legs, motions, hollow }: { legs: readonly Leg[]; motions: readonly { angle: number; dx: number; dy: number; mirror?: boolean }[]; hollow?: boolean }) {
+function WalkNotches({
+  legs,
+  motions,
+  hollow,
+}: {
+  legs: readonly Leg[];
+  motions: readonly { angle: number; dx: number; dy: number; mirror?: boolean }[];
+  hollow?: boolean;
+}) {
   return (
     <>
       {legs.flatMap((leg, i) =>
         leg.notches.map((n) => {
           const { at } = alongChain([leg], n.at);
           const p = movePoint(at, motions[i] ?? motions[0]!);
-          return <circle key={`${leg.piece.id}/${leg.edge}/${n.id}`} className={`walk-notch ${hollow ? 'hollow' : ''}`} cx={p.x} cy={p.y} r={hollow ? 5.5 : 3.4} />;
+          return (
+            <circle
+              key={`${leg.piece.id}/${leg.edge}/${n.id}`}
+              className={`walk-notch ${hollow ? 'hollow' : ''}`}
+              cx={p.x}
+              cy={p.y}
+              r={hollow ? 5.5 : 3.4}
+            />
+          );
         }),
       )}
     </>

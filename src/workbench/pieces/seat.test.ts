@@ -5,7 +5,8 @@ import { sample } from '../../samples/index.ts';
 import { chainOf, seatSeam } from './seat.ts';
 
 const bodice = garmentAtSize(sample('stage-bodice'), 4);
-const ringOf = (piece: (typeof bodice.pieces)[number]): Point[] => piece.edges.flatMap((e) => pathFlatten(e.path, 0.05).slice(0, -1));
+const ringOf = (piece: (typeof bodice.pieces)[number]): Point[] =>
+  piece.edges.flatMap((e) => pathFlatten(e.path, 0.05).slice(0, -1));
 
 describe('two pieces put edge to edge', () => {
   it('pins the walked points of both sides on one spot, for every seam and anywhere along it', () => {
@@ -24,7 +25,10 @@ describe('two pieces put edge to edge', () => {
   });
 
   it('lays the second piece on the other side of the line, never over the first', () => {
-    const seam = bodice.seams.find((s) => s.join.kind === 'plain' && s.a.length === 1 && s.b.length === 1 && s.a[0]!.piece !== s.b[0]!.piece)!;
+    const seam = bodice.seams.find(
+      (s) =>
+        s.join.kind === 'plain' && s.a.length === 1 && s.b.length === 1 && s.a[0]!.piece !== s.b[0]!.piece,
+    )!;
     const seated = seatSeam(bodice, seam, 0.5, true)!;
     const first = ringOf(seated.a[0]!.piece).map((p) => movePoint(p, seated.a[0]!.motion));
     const second = ringOf(seated.b.piece).map((p) => movePoint(p, seated.b.motion));

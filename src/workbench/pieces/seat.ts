@@ -33,14 +33,19 @@ export function chainOf(garment: Garment, refs: readonly EdgeRef[]): readonly Le
     if (!piece || !edge) continue;
     const path = ref.backwards ? pathReverse(edge.path) : edge.path;
     const length = pathLength(path);
-    const notches = edge.notches.map((n) => ({ id: n.id, count: n.count, at: from + (ref.backwards ? 1 - n.at : n.at) * length }));
+    const notches = edge.notches.map((n) => ({
+      id: n.id,
+      count: n.count,
+      at: from + (ref.backwards ? 1 - n.at : n.at) * length,
+    }));
     legs.push({ piece, edge: ref.edge, path, from, length, left: !ref.backwards, notches });
     from += length;
   }
   return legs;
 }
 
-export const chainLength = (legs: readonly Leg[]): number => (legs.at(-1)?.from ?? 0) + (legs.at(-1)?.length ?? 0);
+export const chainLength = (legs: readonly Leg[]): number =>
+  (legs.at(-1)?.from ?? 0) + (legs.at(-1)?.length ?? 0);
 
 /** The leg under a walked length, and point and direction there in the piece's own coordinates. */
 export function alongChain(legs: readonly Leg[], walked: number): { leg: Leg; at: Point; way: Point } {
@@ -51,10 +56,20 @@ export function alongChain(legs: readonly Leg[], walked: number): { leg: Leg; at
 
 /** The rigid motion that takes a point with a direction onto another; `mirror` flips x first. */
 export function seatOn(at: Point, way: Point, onto: Point, ontoWay: Point, mirror: boolean): Motion {
-  const [p, w] = mirror ? [{ x: -at.x, y: at.y }, { x: -way.x, y: way.y }] : [at, way];
+  const [p, w] = mirror
+    ? [
+        { x: -at.x, y: at.y },
+        { x: -way.x, y: way.y },
+      ]
+    : [at, way];
   const angle = Math.atan2(w.x * ontoWay.y - w.y * ontoWay.x, w.x * ontoWay.x + w.y * ontoWay.y);
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  return { angle, dx: onto.x - (p.x * c - p.y * s), dy: onto.y - (p.x * s + p.y * c), ...(mirror ? { mirror: true } : {}) };
+  return {
+    angle,
+    dx: onto.x - (p.x * c - p.y * s),
+    dy: onto.y - (p.x * s + p.y * c),
+    ...(mirror ? { mirror: true } : {}),
+  };
 }
 
 /** Moves a direction: the turn of a motion without its shift. */

@@ -29,7 +29,11 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
   const drawer = useRef<NestCanvas | null>(null);
   const [frame, setFrame] = useState<Frame>({ width: 800, height: 600 });
   const [camera, setCamera] = useState<Camera | null>(null);
-  const shown = useRef<{ nest: unknown; frame: unknown; light: unknown }>({ nest: null, frame: null, light: null });
+  const shown = useRef<{ nest: unknown; frame: unknown; light: unknown }>({
+    nest: null,
+    frame: null,
+    light: null,
+  });
   const seen = camera ?? showBox(box, frame);
 
   useLayoutEffect(() => {
@@ -60,7 +64,10 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
     const r = host.current!.getBoundingClientRect();
     return { x: x - r.left, y: y - r.top };
   }, []);
-  const move = useCallback((act: (c: Camera) => Camera) => setCamera((c) => act(c ?? showBox(box, frame))), [box, frame]);
+  const move = useCallback(
+    (act: (c: Camera) => Camera) => setCamera((c) => act(c ?? showBox(box, frame))),
+    [box, frame],
+  );
 
   useEffect(() => {
     const element = host.current!;
@@ -86,7 +93,12 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
       onPointerDown={(event) => {
         if (event.button !== 0 || (event.target as Element).closest('[data-handle], .table-tools')) return;
         fingers.current.set(event.pointerId, { x: event.clientX, y: event.clientY });
-        if (fingers.current.size === 1) began.current = { at: { x: event.clientX, y: event.clientY }, target: event.target as Element, moved: false };
+        if (fingers.current.size === 1)
+          began.current = {
+            at: { x: event.clientX, y: event.clientY },
+            target: event.target as Element,
+            moved: false,
+          };
       }}
       onPointerMove={(event) => {
         const was = fingers.current.get(event.pointerId);
@@ -100,7 +112,8 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
         if (fingers.current.size === 1) return move((c) => pan(c, now.x - was.x, now.y - was.y));
         const other = [...fingers.current].find(([id]) => id !== event.pointerId)?.[1];
         if (!other) return;
-        const by = Math.hypot(now.x - other.x, now.y - other.y) / (Math.hypot(was.x - other.x, was.y - other.y) || 1);
+        const by =
+          Math.hypot(now.x - other.x, now.y - other.y) / (Math.hypot(was.x - other.x, was.y - other.y) || 1);
         const middle = about((now.x + other.x) / 2, (now.y + other.y) / 2);
         move((c) => pan(zoom(c, by, middle), (now.x - was.x) / 2, (now.y - was.y) / 2));
       }}
@@ -109,7 +122,8 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
         fingers.current.delete(event.pointerId);
         if (!start || fingers.current.size > 0) return;
         began.current = null;
-        if (!start.moved) onPoint(toTable(seen, about(event.clientX, event.clientY)), start.target, 14 / seen.k);
+        if (!start.moved)
+          onPoint(toTable(seen, about(event.clientX, event.clientY)), start.target, 14 / seen.k);
       }}
       onPointerCancel={(event) => {
         fingers.current.delete(event.pointerId);
@@ -138,17 +152,34 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
       <canvas ref={canvas} aria-hidden="true" />
       <svg width={frame.width} height={frame.height} style={{ '--k': seen.k } as React.CSSProperties}>
         <defs>
-          <marker id="grain-end" viewBox="-5 -5 10 10" markerWidth="9" markerHeight="9" markerUnits="strokeWidth" orient="auto-start-reverse">
+          <marker
+            id="grain-end"
+            viewBox="-5 -5 10 10"
+            markerWidth="9"
+            markerHeight="9"
+            markerUnits="strokeWidth"
+            orient="auto-start-reverse"
+          >
             <path d="M-4 -3L4 0L-4 3Z" fill="context-stroke" />
           </marker>
         </defs>
         <g transform={`scale(${seen.k}) translate(${-seen.x} ${seen.y})`}>{children}</g>
       </svg>
       <div className="table-tools row">
-        <button type="button" className="act" aria-label="Nearer" onClick={() => move((c) => zoom(c, 1.25, { x: frame.width / 2, y: frame.height / 2 }))}>
+        <button
+          type="button"
+          className="act"
+          aria-label="Nearer"
+          onClick={() => move((c) => zoom(c, 1.25, { x: frame.width / 2, y: frame.height / 2 }))}
+        >
           +
         </button>
-        <button type="button" className="act" aria-label="Farther" onClick={() => move((c) => zoom(c, 0.8, { x: frame.width / 2, y: frame.height / 2 }))}>
+        <button
+          type="button"
+          className="act"
+          aria-label="Farther"
+          onClick={() => move((c) => zoom(c, 0.8, { x: frame.width / 2, y: frame.height / 2 }))}
+        >
           −
         </button>
         <button type="button" className="act" onClick={() => setCamera(showBox(box, frame))}>

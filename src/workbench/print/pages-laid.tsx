@@ -46,7 +46,15 @@ function PageImage({ page }: { page: PagePicture }) {
   }, [page.svg]);
   return (
     <figure className="page">
-      {url && <img src={url} alt={`Page ${page.label}, ${Math.round(page.width)} by ${Math.round(page.height)} mm`} loading="lazy" width={page.width} height={page.height} />}
+      {url && (
+        <img
+          src={url}
+          alt={`Page ${page.label}, ${Math.round(page.width)} by ${Math.round(page.height)} mm`}
+          loading="lazy"
+          width={page.width}
+          height={page.height}
+        />
+      )}
       <figcaption>{page.label}</figcaption>
     </figure>
   );

@@ -20,14 +20,23 @@ const PAPER_NAMES = [
 export default function PaperScreen({ bench }: { bench: ReadyBench }) {
   const { fitting, made, change } = bench;
   const { paper } = fitting;
-  const press = useMemo(() => new Caller<PaperDoings>(() => new Worker(new URL('./paper-worker.ts', import.meta.url), { type: 'module', name: 'paper' })), []);
+  const press = useMemo(
+    () =>
+      new Caller<PaperDoings>(
+        () => new Worker(new URL('./paper-worker.ts', import.meta.url), { type: 'module', name: 'paper' }),
+      ),
+    [],
+  );
   const [pages, setPages] = useState<readonly PagePicture[] | null>(null);
   const [findings, setFindings] = useState<readonly Finding[]>([]);
   const [share, setShare] = useState(0);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
   const asked = useRef(0);
-  const ask: PrintAsk = useMemo(() => ({ fitting, garment: made.garment, plan: made.plan }), [fitting, made.garment, made.plan]);
+  const ask: PrintAsk = useMemo(
+    () => ({ fitting, garment: made.garment, plan: made.plan }),
+    [fitting, made.garment, made.plan],
+  );
 
   useEffect(() => {
     const n = ++asked.current;
@@ -43,11 +52,15 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
         setFindings(drawn.findings);
         setShare(1);
       })
-      .catch((error: Error) => n === asked.current && error.message !== 'stopped' && (setPages([]), setTrouble(error.message)));
+      .catch(
+        (error: Error) =>
+          n === asked.current && error.message !== 'stopped' && (setPages([]), setTrouble(error.message)),
+      );
   }, [ask, press]);
   useEffect(() => () => press.stop(), [press]);
 
-  const put = (part: Partial<PaperChoices>, say: string) => change((f) => ({ ...f, paper: { ...f.paper, ...part } }), say);
+  const put = (part: Partial<PaperChoices>, say: string) =>
+    change((f) => ({ ...f, paper: { ...f.paper, ...part } }), say);
   const own = PAPER_NAMES.some((p) => p.id === paper.paper) ? '' : paper.paper;
 
   function save(kind: 'pdf' | 'svg'): void {
@@ -77,7 +90,15 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
       <aside className="sheet stack paper-choices" aria-label="On paper">
         <label className="field">
           <span className="label">Paper</span>
-          <select value={own ? 'own' : paper.paper} onChange={(e) => put({ paper: e.target.value === 'own' ? '900x1500' : e.target.value }, `Paper: ${e.target.selectedOptions[0]!.text}`)}>
+          <select
+            value={own ? 'own' : paper.paper}
+            onChange={(e) =>
+              put(
+                { paper: e.target.value === 'own' ? '900x1500' : e.target.value },
+                `Paper: ${e.target.selectedOptions[0]!.text}`,
+              )
+            }
+          >
             {PAPER_NAMES.map((p) => (
               <option key={p.id} value={p.id}>
                 {p.name}
@@ -88,24 +109,57 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
         </label>
         {own && <OwnPaper value={own} onPut={(text) => put({ paper: text }, `Paper: ${text}`)} />}
         <label className="tick">
-          <input type="checkbox" checked={paper.allowances} onChange={(e) => put({ allowances: e.target.checked }, e.target.checked ? 'With allowances' : 'Stitching line only')} />
+          <input
+            type="checkbox"
+            checked={paper.allowances}
+            onChange={(e) =>
+              put(
+                { allowances: e.target.checked },
+                e.target.checked ? 'With allowances' : 'Stitching line only',
+              )
+            }
+          />
           cutting line with allowances
         </label>
         <label className="tick">
-          <input type="checkbox" checked={paper.nest === 'faint'} onChange={(e) => put({ nest: e.target.checked ? 'faint' : 'off' }, e.target.checked ? 'Other sizes faint' : 'Other sizes off')} />
+          <input
+            type="checkbox"
+            checked={paper.nest === 'faint'}
+            onChange={(e) =>
+              put(
+                { nest: e.target.checked ? 'faint' : 'off' },
+                e.target.checked ? 'Other sizes faint' : 'Other sizes off',
+              )
+            }
+          />
           other sizes, faint
         </label>
-        <PieceChoice bench={bench} onPut={(pieces) => change((f) => ({ ...f, paper: withPieces(f.paper, pieces) }), 'Chose the pieces to print')} />
+        <PieceChoice
+          bench={bench}
+          onPut={(pieces) =>
+            change((f) => ({ ...f, paper: withPieces(f.paper, pieces) }), 'Chose the pieces to print')
+          }
+        />
         <p className="small" role="status">
-          {pages === null ? 'Laying out the pages …' : `${pages.length} ${pages.length === 1 ? 'page' : 'pages'}.`}
+          {pages === null
+            ? 'Laying out the pages …'
+            : `${pages.length} ${pages.length === 1 ? 'page' : 'pages'}.`}
         </p>
-        <button type="button" className="act main" disabled={busy || !pages?.length || share < 1} onClick={() => save('pdf')}>
+        <button
+          type="button"
+          className="act main"
+          disabled={busy || !pages?.length || share < 1}
+          onClick={() => save('pdf')}
+        >
           {busy ? 'Writing …' : 'Save the PDF'}
         </button>
         <button type="button" className="act" disabled={busy || !pages?.length} onClick={() => save('svg')}>
           Save one sheet as SVG
         </button>
-        <p className="small">Print at 100 % (“actual size”), then measure both test squares on the first page, in both directions, before you cut anything.</p>
+        <p className="small">
+          Print at 100 % (“actual size”), then measure both test squares on the first page, in both
+          directions, before you cut anything.
+        </p>
         {findings.map((f, i) => (
           <p key={`${f.code}/${i}`} className="row small top">
             <Sign severity={f.severity} /> {f.message}
@@ -147,13 +201,25 @@ function OwnPaper({ value, onPut }: { value: string; onPut: (text: string) => vo
   return (
     <label className="field">
       <span className="label">Width × height in mm (or in), or roll-WIDTH</span>
-      <input type="text" value={text} onChange={(e) => setText(e.target.value)} onBlur={() => text !== value && onPut(text)} onKeyDown={(e) => e.key === 'Enter' && onPut(text)} />
+      <input
+        type="text"
+        value={text}
+        onChange={(e) => setText(e.target.value)}
+        onBlur={() => text !== value && onPut(text)}
+        onKeyDown={(e) => e.key === 'Enter' && onPut(text)}
+      />
     </label>
   );
 }
 
 /** Which pieces; all of them when none is left out. */
-function PieceChoice({ bench, onPut }: { bench: ReadyBench; onPut: (pieces: readonly string[] | null) => void }) {
+function PieceChoice({
+  bench,
+  onPut,
+}: {
+  bench: ReadyBench;
+  onPut: (pieces: readonly string[] | null) => void;
+}) {
   const { pieces } = bench.made.garment;
   const all = [...new Set(pieces.map((p) => p.id))];
   const chosen = bench.fitting.paper.pieces ?? all;

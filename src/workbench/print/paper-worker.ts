@@ -31,19 +31,30 @@ function choicesOf({ fitting, plan }: PrintAsk): SheetChoices {
 }
 
 /** The same pages are drawn for the preview and written to the PDF: there is no second way. */
-const pagesOf = (ask: PrintAsk) => printPages(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper));
+const pagesOf = (ask: PrintAsk) =>
+  printPages(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper));
 
 const doings = {
-  preview: (ask: PrintAsk, tell: (share: number) => void): { pages: PagePicture[]; findings: readonly Finding[] } => {
+  preview: (
+    ask: PrintAsk,
+    tell: (share: number) => void,
+  ): { pages: PagePicture[]; findings: readonly Finding[] } => {
     const { pages, findings } = pagesOf(ask);
     const pictures = pages.map((page, i) => {
       tell(i / pages.length);
-      return { label: page.label, width: page.width, height: page.height, svg: pageSvg(page, ask.fitting.title) };
+      return {
+        label: page.label,
+        width: page.width,
+        height: page.height,
+        svg: pageSvg(page, ask.fitting.title),
+      };
     });
     return { pages: pictures, findings };
   },
-  pdf: async (ask: PrintAsk): Promise<{ bytes: Uint8Array; findings: readonly Finding[] }> => pdf(pagesOf(ask).pages, choicesOf(ask)),
-  svg: (ask: PrintAsk): string => svg(sheet(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper).width), ask.fitting.title),
+  pdf: async (ask: PrintAsk): Promise<{ bytes: Uint8Array; findings: readonly Finding[] }> =>
+    pdf(pagesOf(ask).pages, choicesOf(ask)),
+  svg: (ask: PrintAsk): string =>
+    svg(sheet(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper).width), ask.fitting.title),
 };
 export type PaperDoings = typeof doings;
 

@@ -18,14 +18,26 @@ export default function RecordScreen({ bench }: { bench: ReadyBench }) {
         </section>
         <label className="sheet field">
           <span className="label">Notes for whoever sews it</span>
-          <textarea rows={4} value={fitting.notes} onChange={(e) => change((f) => ({ ...f, notes: e.target.value }), 'Wrote in the notes', 'notes')} />
+          <textarea
+            rows={4}
+            value={fitting.notes}
+            onChange={(e) => change((f) => ({ ...f, notes: e.target.value }), 'Wrote in the notes', 'notes')}
+          />
         </label>
         <section className="sheet row">
           <label className="field wide">
             <span className="label">Title</span>
-            <input type="text" value={fitting.title} onChange={(e) => change((f) => ({ ...f, title: e.target.value }), 'Changed the title', 'title')} />
+            <input
+              type="text"
+              value={fitting.title}
+              onChange={(e) => change((f) => ({ ...f, title: e.target.value }), 'Changed the title', 'title')}
+            />
           </label>
-          <button type="button" className="act" onClick={() => saveFile(`${fitting.title}.json`, writeFitting(fitting), 'application/json')}>
+          <button
+            type="button"
+            className="act"
+            onClick={() => saveFile(`${fitting.title}.json`, writeFitting(fitting), 'application/json')}
+          >
             Save the fitting to a file
           </button>
           <button type="button" className="act" onClick={() => window.print()}>
@@ -81,10 +93,22 @@ function Acts({ bench }: { bench: ReadyBench }) {
       <ol className="acts" reversed>
         {acts.toReversed().map((a) => (
           <li key={a.n} data-later={a.n > held.at || undefined}>
-            <button type="button" className="act quiet" aria-current={a.n === held.at ? 'step' : undefined} onClick={() => void store.move(held.key, () => a.n)}>
+            <button
+              type="button"
+              className="act quiet"
+              aria-current={a.n === held.at ? 'step' : undefined}
+              onClick={() => void store.move(held.key, () => a.n)}
+            >
               {a.say}
             </button>
-            <small>{new Date(a.on).toLocaleString(undefined, { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })}</small>
+            <small>
+              {new Date(a.on).toLocaleString(undefined, {
+                day: 'numeric',
+                month: 'short',
+                hour: '2-digit',
+                minute: '2-digit',
+              })}
+            </small>
           </li>
         ))}
       </ol>
@@ -115,7 +139,13 @@ function Versions({ docKeyOf, changed }: { docKeyOf: ReturnType<typeof docKey>; 
           setName('');
         }}
       >
-        <input type="text" aria-label="Name of the version" placeholder="first test garment" value={name} onChange={(e) => setName(e.target.value)} />
+        <input
+          type="text"
+          aria-label="Name of the version"
+          placeholder="first test garment"
+          value={name}
+          onChange={(e) => setName(e.target.value)}
+        />
         <button type="submit" className="act">
           Keep as it stands
         </button>

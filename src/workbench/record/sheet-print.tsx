@@ -23,7 +23,13 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
               {taken.map((id) => (
                 <tr key={id}>
                   <th scope="row">{MEASURES[id].name}</th>
-                  <td className="amount">{MEASURES[id].kind === 'angle' ? `${bodyValue(body, id)!.toFixed(1)}°` : <Amount mm={bodyValue(body, id)!} show={show} />}</td>
+                  <td className="amount">
+                    {MEASURES[id].kind === 'angle' ? (
+                      `${bodyValue(body, id)!.toFixed(1)}°`
+                    ) : (
+                      <Amount mm={bodyValue(body, id)!} show={show} />
+                    )}
+                  </td>
                 </tr>
               ))}
             </tbody>
@@ -97,7 +103,11 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
 function PieceAmounts({ bench }: { bench: ReadyBench }) {
   const { made, show } = bench;
   const rows = made.garment.pieces.flatMap((piece) => {
-    const shares = made.plan.levels.flatMap((l) => l.shares.filter((s) => s.piece === piece.id && Math.abs(s.change) > 0.05).map((s) => ({ level: l.level, ...s })));
+    const shares = made.plan.levels.flatMap((l) =>
+      l.shares
+        .filter((s) => s.piece === piece.id && Math.abs(s.change) > 0.05)
+        .map((s) => ({ level: l.level, ...s })),
+    );
     return shares.length ? [{ piece, shares }] : [];
   });
   if (rows.length === 0) return <p>No width is let out or taken in.</p>;
@@ -109,7 +119,8 @@ function PieceAmounts({ bench }: { bench: ReadyBench }) {
           {shares.map((s, i) => (
             <span key={`${s.level}/${s.edge}`}>
               {i > 0 && ', '}
-              {levelName(s.level)} at {piece.edges.find((e) => e.id === s.edge)?.name ?? s.edge} <Amount mm={s.change} show={show} signed in={16} />
+              {levelName(s.level)} at {piece.edges.find((e) => e.id === s.edge)?.name ?? s.edge}{' '}
+              <Amount mm={s.change} show={show} signed in={16} />
             </span>
           ))}
         </li>
@@ -123,8 +134,15 @@ function checksFor(bench: ReadyBench): string[] {
   const { plan, findings, steps } = bench.made;
   return [
     'Side seams hang plumb; the waist mark lies at the waist, front and back.',
-    ...plan.levels.filter((l) => Math.abs(l.residual) > 1).map((l) => `${levelName(l.level)}: sits as wanted after ${l.residual > 0 ? 'letting out' : 'taking in'}; no drag lines.`),
-    ...(steps.some((s) => s.step.kind === 'alter' && !s.step.off) ? ['Each altered line: balance marks meet, nothing strains or folds.'] : []),
+    ...plan.levels
+      .filter((l) => Math.abs(l.residual) > 1)
+      .map(
+        (l) =>
+          `${levelName(l.level)}: sits as wanted after ${l.residual > 0 ? 'letting out' : 'taking in'}; no drag lines.`,
+      ),
+    ...(steps.some((s) => s.step.kind === 'alter' && !s.step.off)
+      ? ['Each altered line: balance marks meet, nothing strains or folds.']
+      : []),
     ...findings.filter((f) => f.severity === 'warning').map((f) => f.message),
     'Sit, reach forward, raise both arms, breathe out fully. Stop altering if the same level keeps changing, and measure again.',
   ];

@@ -14,7 +14,10 @@ export default function SettleScreen({ bench }: { bench: ReadyBench }) {
   if (findings.length === 0) {
     return (
       <Empty title="Everything agrees">
-        <p>Seams walk, girths meet their targets, nothing crosses itself. What the paper says is what was planned: the next proof is cloth.</p>
+        <p>
+          Seams walk, girths meet their targets, nothing crosses itself. What the paper says is what was
+          planned: the next proof is cloth.
+        </p>
       </Empty>
     );
   }

@@ -25,6 +25,11 @@ export function whereOf(finding: Finding, bench: ReadyBench): { words: string; h
     ...(seam ? { seam: seam.id } : {}),
     ...(step >= 0 && !seam ? { step: where.step! } : {}),
   };
-  const href = Object.keys(ask).length > 0 ? hrefTo('pieces', fitting.id, ask) : where.level ? hrefTo('fit', fitting.id, { level: where.level }) : null;
+  const href =
+    Object.keys(ask).length > 0
+      ? hrefTo('pieces', fitting.id, ask)
+      : where.level
+        ? hrefTo('fit', fitting.id, { level: where.level })
+        : null;
   return { words: words.join(' · '), href };
 }

@@ -1,8 +1,9 @@
 import { useState } from 'react';
-import { bodyValue } from '../../garment/index.ts';
+import { bodyValue, type Fitting } from '../../garment/index.ts';
 import { go, hrefTo } from '../route.ts';
 import { store, useList } from '../store/use-store.ts';
 import { SAMPLE_CARDS } from './sample-cards.ts';
+import { bench } from '../worker/bench.ts';
 import { keepSample } from './wardrobe.ts';
 
 /** Brings a person and a pattern together. With one of the two given, only the other is asked. */
@@ -19,13 +20,14 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
   async function begin(): Promise<void> {
     if (!body || !what) return;
     const held = patterns.some((p) => p.id === what) ? what : await keepSample(what);
-    const { newFitting } = await import('../../pipeline/index.ts');
-    const fitting = newFitting({
+    const { pattern: _own, ...rest } = await bench.call('begin', {
       body,
       pattern: store.get('pattern', held)!.doc,
       id: crypto.randomUUID(),
       on: new Date().toISOString().slice(0, 10),
     });
+    // The cupboard's own pattern object goes in, not the copy that came back: it is kept and sent once.
+    const fitting: Fitting = { ...rest, pattern: store.get('pattern', held)!.doc };
     store.create('fitting', fitting, `Began: ${fitting.title}`);
     go(hrefTo('fit', fitting.id));
   }
@@ -42,7 +44,9 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
           className="row about"
           onSubmit={(event) => {
             event.preventDefault();
-            begin().catch((error: Error) => store.say(`The fitting could not be begun: ${error.message}`, 'trouble'));
+            begin().catch((error: Error) =>
+              store.say(`The fitting could not be begun: ${error.message}`, 'trouble'),
+            );
           }}
         >
           {!givenPerson && (

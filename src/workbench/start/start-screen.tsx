@@ -16,8 +16,8 @@ export function StartScreen() {
       <div className="stack tight lead">
         <h1>Pin it true.</h1>
         <p>
-          One body, one pattern, brought together: which size at which level, what to take in or let out at every seam, and paper
-          to cut from. All of it on your own machine.
+          One body, one pattern, brought together: which size at which level, what to take in or let out at
+          every seam, and paper to cut from. All of it on your own machine.
         </p>
       </div>
       <Unread />
@@ -27,8 +27,9 @@ export function StartScreen() {
         {fittings.length === 0 ? (
           <Empty title="No fitting yet">
             <p>
-              A fitting is one garment for one person. Add a person under People, look at the patterns under Patterns, then bring
-              the two together here. Or open the theatre’s wardrobe and look at one that is finished.
+              A fitting is one garment for one person. Add a person under People, look at the patterns under
+              Patterns, then bring the two together here. Or open the theatre’s wardrobe and look at one that
+              is finished.
             </p>
           </Empty>
         ) : (
@@ -40,7 +41,8 @@ export function StartScreen() {
                   {doc.body.name} · {doc.pattern.name}
                 </p>
                 <p className="small">
-                  {say} · {new Date(changed).toLocaleDateString(undefined, { day: 'numeric', month: 'short' })}
+                  {say} ·{' '}
+                  {new Date(changed).toLocaleDateString(undefined, { day: 'numeric', month: 'short' })}
                 </p>
               </li>
             ))}
@@ -67,7 +69,9 @@ function Begin({ empty }: { empty: boolean }) {
           setBusy(true);
           layOutWardrobe()
             .then((id) => go(hrefTo('fit', id)))
-            .catch((error: Error) => store.say(`The wardrobe could not be laid out: ${error.message}`, 'trouble'))
+            .catch((error: Error) =>
+              store.say(`The wardrobe could not be laid out: ${error.message}`, 'trouble'),
+            )
             .finally(() => setBusy(false));
         }}
       >

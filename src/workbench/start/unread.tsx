@@ -9,7 +9,8 @@ export function Unread() {
     <section className="sheet stack tight" aria-labelledby="unread-head">
       <h2 id="unread-head">Could not be read</h2>
       <p className="small">
-        They lie in this browser’s storage exactly as they were written, perhaps by a newer Pintrue. Save them to files before you erase them.
+        They lie in this browser’s storage exactly as they were written, perhaps by a newer Pintrue. Save them
+        to files before you erase them.
       </p>
       <ul>
         {unread.map((u) => (
@@ -18,7 +19,17 @@ export function Unread() {
               {u.key} <small>{u.why}</small>
             </span>
             <span className="row">
-              <button type="button" className="act" onClick={() => saveFile(`${u.key.replace('/', ' ')}.json`, JSON.stringify(u.raw, null, 1), 'application/json')}>
+              <button
+                type="button"
+                className="act"
+                onClick={() =>
+                  saveFile(
+                    `${u.key.replace('/', ' ')}.json`,
+                    JSON.stringify(u.raw, null, 1),
+                    'application/json',
+                  )
+                }
+              >
                 Save it as a file<span className="unseen">: {u.key}</span>
               </button>
               <button type="button" className="act quiet" onClick={() => void store.erase([u.key])}>

@@ -14,7 +14,8 @@ export async function keepSample(id: string): Promise<string> {
 /** Lays out the theatre's whole wardrobe: cast, patterns and a fitting for each; gives the worked one to open. What is kept already is left as it is. */
 export async function layOutWardrobe(): Promise<string> {
   const { cast, fittings } = await bench.call('wardrobe', undefined as never);
-  for (const body of cast) if (!kept(docKey('person', body.id))) store.create('person', body, 'Joined the cast');
+  for (const body of cast)
+    if (!kept(docKey('person', body.id))) store.create('person', body, 'Joined the cast');
   for (const { pattern } of fittings) {
     if (!kept(docKey('pattern', pattern.id))) store.create('pattern', pattern, 'Drafted for the theatre');
   }

@@ -167,7 +167,8 @@ export class Keeper {
     }
     const used = new Set<string>();
     for (const shelf of [tx.objectStore('states'), tx.objectStore('versions')]) {
-      for (const kept of (await shelf.getAll()) as { pattern?: string }[]) if (kept.pattern) used.add(kept.pattern);
+      for (const kept of (await shelf.getAll()) as { pattern?: string }[])
+        if (kept.pattern) used.add(kept.pattern);
     }
     for (const mark of await tx.objectStore('patterns').getAllKeys()) {
       if (!used.has(mark)) {

@@ -1,6 +1,16 @@
 import type { Database } from './database.ts';
 import { Keeper, mergesWith, type Change } from './keeper.ts';
-import { docKey, kindOf, type AnyDoc, type DocKey, type Docs, type Held, type Kind, type Unread, type Version } from './kinds.ts';
+import {
+  docKey,
+  kindOf,
+  type AnyDoc,
+  type DocKey,
+  type Docs,
+  type Held,
+  type Kind,
+  type Unread,
+  type Version,
+} from './kinds.ts';
 import { leftOver, note, strike } from './journal.ts';
 import { readKept } from './read-kept.ts';
 import { withPattern, withoutPattern } from './shared-pattern.ts';
@@ -33,7 +43,14 @@ const isFull = (e: unknown): boolean => e instanceof DOMException && e.name === 
  * states stands on disk, so that undo survives a closed tab. Clock and ids are given, for tests.
  */
 export class Store {
-  #state: StoreState = { ready: false, held: new Map(), disk: 'fine', notices: [], unread: [], shared: false };
+  #state: StoreState = {
+    ready: false,
+    held: new Map(),
+    disk: 'fine',
+    notices: [],
+    unread: [],
+    shared: false,
+  };
   readonly #listeners = new Set<Listener>();
   readonly #now: () => string;
   #keeper: Keeper | null = null;
@@ -79,7 +96,11 @@ export class Store {
           if (!entry) throw new Error('its last state is missing');
           held.set(head.key, { ...head, doc: readKept(head.kind, entry.doc), say: entry.say });
         } catch (error) {
-          unread.push({ key: head.key, why: (error as Error).message, raw: await this.#keeper.raw(head.key, head.at) });
+          unread.push({
+            key: head.key,
+            why: (error as Error).message,
+            raw: await this.#keeper.raw(head.key, head.at),
+          });
         }
       }
       this.#set({ held, unread, ready: true });
@@ -112,7 +133,8 @@ export class Store {
       const { say, on } = noted;
       if (!head && kind === 'person') await keeper.create(noted.key, noted.doc as AnyDoc, { say, on });
       if (head && head.turn === noted.turn) {
-        const act = (doc: AnyDoc): AnyDoc => withPattern(kind, noted.doc, kind === 'fitting' ? (doc as Docs['fitting']).pattern : undefined);
+        const act = (doc: AnyDoc): AnyDoc =>
+          withPattern(kind, noted.doc, kind === 'fitting' ? (doc as Docs['fitting']).pattern : undefined);
         await keeper.change(noted.key, { act, say, on });
       }
       strike(noted.key);
@@ -159,12 +181,23 @@ export class Store {
   }
 
   /** Changes a document by an act on its newest state. `merge`: see Entry. */
-  change<K extends Kind>(kind: K, id: string, act: (doc: Docs[K]) => Docs[K], say: string, merge?: string): void {
+  change<K extends Kind>(
+    kind: K,
+    id: string,
+    act: (doc: Docs[K]) => Docs[K],
+    say: string,
+    merge?: string,
+  ): void {
     const key = docKey(kind, id);
     const held = this.#state.held.get(key);
     if (!held) return;
     const on = this.#now();
-    const change: Change = { act: act as unknown as (doc: AnyDoc) => AnyDoc, say, on, ...(merge ? { merge } : {}) };
+    const change: Change = {
+      act: act as unknown as (doc: AnyDoc) => AnyDoc,
+      say,
+      on,
+      ...(merge ? { merge } : {}),
+    };
     const doc = change.act(held.doc);
     if (doc === held.doc) return;
     const merged = held.at > 0 && mergesWith({ on: held.changed, ...(this.#merge.get(key) ?? {}) }, change);
@@ -182,7 +215,13 @@ export class Store {
       if (!this.#waiting.some((w) => w.key === key)) {
         strike(key);
         const now = this.#state.held.get(key);
-        if (now) this.#hold({ ...now, ...head, doc: head.at === now.at && same(kind, written, now.doc) ? now.doc : written, say });
+        if (now)
+          this.#hold({
+            ...now,
+            ...head,
+            doc: head.at === now.at && same(kind, written, now.doc) ? now.doc : written,
+            say,
+          });
       } else {
         const now = this.#state.held.get(key);
         if (now) this.#hold({ ...now, turn: head.turn });
@@ -246,7 +285,12 @@ export class Store {
   /** Puts a named version back as the newest state; what was there stays in the list. */
   restore(version: Version): void {
     const kind = kindOf(version.key);
-    this.change(kind, version.key.slice(kind.length + 1), () => version.doc as never, `Went back to “${version.name}”`);
+    this.change(
+      kind,
+      version.key.slice(kind.length + 1),
+      () => version.doc as never,
+      `Went back to “${version.name}”`,
+    );
   }
 
   /** Writes in order. A full disk keeps the act waiting in memory, says so, and tries again with the next. */

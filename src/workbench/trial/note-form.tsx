@@ -7,7 +7,15 @@ import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
 import { keepPhoto } from './photos.ts';
 
 /** What is seen on one line: how it sits, and by how much at its two ends. */
-export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: SightLine; onDone: () => void }) {
+export function NoteForm({
+  bench,
+  line,
+  onDone,
+}: {
+  bench: ReadyBench;
+  line: SightLine;
+  onDone: () => void;
+}) {
   const [direction, setDirection] = useState(line.directions[0]!);
   const [centre, setCentre] = useState<number | undefined>(undefined);
   const [side, setSide] = useState<number | undefined>(undefined);
@@ -30,7 +38,10 @@ export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: Sig
       ...(note.trim() ? { note: note.trim() } : {}),
       ...(photos.length ? { photos } : {}),
     };
-    change((f) => ({ ...f, observations: [...f.observations, seen] }), `Seen: ${line.name} ${DIRECTION_WORDS[direction]}, ${amountText(centre, show)}`);
+    change(
+      (f) => ({ ...f, observations: [...f.observations, seen] }),
+      `Seen: ${line.name} ${DIRECTION_WORDS[direction]}, ${amountText(centre, show)}`,
+    );
     onDone();
   }
 
@@ -46,14 +57,31 @@ export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: Sig
       <h2>The {line.name} …</h2>
       <div className="choice" role="group" aria-label="How it sits">
         {line.directions.map((d) => (
-          <button key={d} type="button" className="act" aria-pressed={d === direction} onClick={() => setDirection(d)}>
+          <button
+            key={d}
+            type="button"
+            className="act"
+            aria-pressed={d === direction}
+            onClick={() => setDirection(d)}
+          >
             {DIRECTION_WORDS[d]}
           </button>
         ))}
       </div>
       <div className="row about">
         <LengthField label={first} mm={centre} show={show} narrow live onAmount={setCentre} />
-        {second && <LengthField label={second} mm={side} show={show} signed narrow live placeholder={apart ? '' : 'the same'} onAmount={setSide} />}
+        {second && (
+          <LengthField
+            label={second}
+            mm={side}
+            show={show}
+            signed
+            narrow
+            live
+            placeholder={apart ? '' : 'the same'}
+            onAmount={setSide}
+          />
+        )}
       </div>
       <label className="field">
         <span className="label">In your own words</span>
@@ -69,7 +97,9 @@ export function NoteForm({ bench, line, onDone }: { bench: ReadyBench; line: Sig
           onChange={(event) => {
             const files = [...(event.target.files ?? [])];
             event.target.value = '';
-            void Promise.all(files.map((f) => keepPhoto(held.key, f))).then((ids) => setPhotos((p) => [...p, ...ids.filter((id) => id !== null)]));
+            void Promise.all(files.map((f) => keepPhoto(held.key, f))).then((ids) =>
+              setPhotos((p) => [...p, ...ids.filter((id) => id !== null)]),
+            );
           }}
         />
       </label>

@@ -20,7 +20,9 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
   return (
     <section className="sheet stack tight" aria-labelledby="proposals-head" aria-live="polite">
       <h2 id="proposals-head">What would settle it</h2>
-      <p className="small">In the order a fitter works: length, then shoulder, then width. Accept one, try again, then go on.</p>
+      <p className="small">
+        In the order a fitter works: length, then shoulder, then width. Accept one, try again, then go on.
+      </p>
       <ol className="proposals">
         {proposals.map((p) => {
           const taken = fitting.steps.find((s) => s.note === noteOf(p));
@@ -38,7 +40,8 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
               {p.blocked && <p className="small limit">{p.blocked}</p>}
               {taken ? (
                 <p className="small">
-                  Accepted: <a href={hrefTo('pieces', fitting.id, { step: taken.id })}>see it on the pieces</a>.
+                  Accepted:{' '}
+                  <a href={hrefTo('pieces', fitting.id, { step: taken.id })}>see it on the pieces</a>.
                 </p>
               ) : (
                 p.step &&
@@ -46,7 +49,12 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
                   <button
                     type="button"
                     className="act main"
-                    onClick={() => change(addSteps({ ...p.step!, id: crypto.randomUUID().slice(0, 8), note: noteOf(p) }), `Accepted: ${p.sentence}`)}
+                    onClick={() =>
+                      change(
+                        addSteps({ ...p.step!, id: crypto.randomUUID().slice(0, 8), note: noteOf(p) }),
+                        `Accepted: ${p.sentence}`,
+                      )
+                    }
                   >
                     Accept<span className="unseen">: {p.sentence}</span>
                   </button>

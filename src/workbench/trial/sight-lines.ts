@@ -30,12 +30,17 @@ export const DIRECTION_WORDS: Readonly<Record<Direction, string>> = {
   drags: 'drags',
 };
 
-const across = (half: number, y: number, dip = 0): Point[] => [{ x: -half, y }, { x: 0, y: y + dip }, { x: half, y }];
+const across = (half: number, y: number, dip = 0): Point[] => [
+  { x: -half, y },
+  { x: 0, y: y + dip },
+  { x: half, y },
+];
 
 /** Lines by view: the words the catalogue of observations understands, and where they run. */
 function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'back'): [string, Point[]][] {
   const p = shape.points;
-  const half = (level: 'bust' | 'waist' | 'hip'): number => garment.hangs.find((h) => h.level === level)?.half ?? shape.levels[level].half;
+  const half = (level: 'bust' | 'waist' | 'hip'): number =>
+    garment.hangs.find((h) => h.level === level)?.half ?? shape.levels[level].half;
   const has = (level: string): boolean => garment.hangs.some((h) => h.level === level);
   const lines: [string, Point[]][] = [];
   const front = view === 'front';
@@ -43,26 +48,61 @@ function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'ba
     const drop = front ? p.frontNeck.y + 8 : p.backNeck.y + 14;
     const curve = (drop + p.sideNeck.y) / 2 + (front ? 14 : 4);
     lines.push(
-      ['neckline', [{ x: -p.sideNeck.x * 1.12, y: p.sideNeck.y }, { x: -p.sideNeck.x * 0.7, y: curve }, { x: 0, y: drop }, { x: p.sideNeck.x * 0.7, y: curve }, { x: p.sideNeck.x * 1.12, y: p.sideNeck.y }]],
+      [
+        'neckline',
+        [
+          { x: -p.sideNeck.x * 1.12, y: p.sideNeck.y },
+          { x: -p.sideNeck.x * 0.7, y: curve },
+          { x: 0, y: drop },
+          { x: p.sideNeck.x * 0.7, y: curve },
+          { x: p.sideNeck.x * 1.12, y: p.sideNeck.y },
+        ],
+      ],
       ['shoulder seam', [{ x: p.sideNeck.x * 1.2, y: p.sideNeck.y + 2 }, p.shoulder]],
-      ['armhole', [{ x: p.shoulder.x - 2, y: p.shoulder.y + 14 }, { x: p.armpit.x * 0.94, y: (p.shoulder.y + p.armpit.y) / 2 }, { x: p.armpit.x + 2, y: p.armpit.y + 4 }]],
+      [
+        'armhole',
+        [
+          { x: p.shoulder.x - 2, y: p.shoulder.y + 14 },
+          { x: p.armpit.x * 0.94, y: (p.shoulder.y + p.armpit.y) / 2 },
+          { x: p.armpit.x + 2, y: p.armpit.y + 4 },
+        ],
+      ],
       [front ? 'chest' : 'upper back', across(p.armpit.x * 0.86, p.armpit.y - 44)],
     );
     if (front) lines.push(['bust', across(half('bust') * 0.97, shape.levels.bust.y, 8)]);
   }
   if (garment.sleeves.length > 0) {
     const x = p.armpit.x + 16;
-    lines.push(['upper arm', [{ x, y: p.armpit.y + 56 }, { x: x + shape.limbs.upperArm / Math.PI, y: p.armpit.y + 26 }]]);
+    lines.push([
+      'upper arm',
+      [
+        { x, y: p.armpit.y + 56 },
+        { x: x + shape.limbs.upperArm / Math.PI, y: p.armpit.y + 26 },
+      ],
+    ]);
   }
   if (has('waist')) lines.push(['waist line', across(half('waist'), shape.levels.waist.y, 5)]);
   if (has('hip')) {
     const middle = (shape.levels.waist.y + shape.levels.hip.y) / 2 + 12;
-    lines.push([front ? 'abdomen' : 'seat', across(half('hip') * 0.7, middle, 6)], ['hip', across(half('hip'), shape.levels.hip.y, 5)]);
-    if (garment.bottom > shape.points.crotch.y + 250) lines.push(['crotch', across(70, shape.points.crotch.y, 10)]);
+    lines.push(
+      [front ? 'abdomen' : 'seat', across(half('hip') * 0.7, middle, 6)],
+      ['hip', across(half('hip'), shape.levels.hip.y, 5)],
+    );
+    if (garment.bottom > shape.points.crotch.y + 250)
+      lines.push(['crotch', across(70, shape.points.crotch.y, 10)]);
   }
   const last = garment.hangs.at(-1);
   if (last) {
-    lines.push(['hem', across(last.half * 1.02, garment.bottom, 9)], ['side seam', [...garment.hangs.map((h) => ({ x: -h.half, y: h.y })), { x: -last.half * 1.01, y: garment.bottom - 12 }]]);
+    lines.push(
+      ['hem', across(last.half * 1.02, garment.bottom, 9)],
+      [
+        'side seam',
+        [
+          ...garment.hangs.map((h) => ({ x: -h.half, y: h.y })),
+          { x: -last.half * 1.01, y: garment.bottom - 12 },
+        ],
+      ],
+    );
   }
   return lines;
 }
@@ -72,7 +112,9 @@ export function sightLines(shape: BodyShape, garment: GarmentShape): readonly Si
   return (['front', 'back'] as const).flatMap((view) =>
     drawnLines(shape, garment, view).flatMap(([line, points]): SightLine[] => {
       const known = observableOf(line);
-      return known ? [{ line, name: `${line}, ${view}`, view, points, directions: known.directions, ends: known.ends }] : [];
+      return known
+        ? [{ line, name: `${line}, ${view}`, view, points, directions: known.directions, ends: known.ends }]
+        : [];
     }),
   );
 }

@@ -16,17 +16,27 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
       <section className="sheet trial-figures" aria-label="Point at what you see">
         <TrialFigure bench={bench} view="front" chosen={line} onChoose={setLine} />
         <TrialFigure bench={bench} view="back" chosen={line} onChoose={setLine} />
-        <p className="small">Put the test garment on the person or the form, mark the waist with a cord, then point at a line that is not where it should be.</p>
+        <p className="small">
+          Put the test garment on the person or the form, mark the waist with a cord, then point at a line
+          that is not where it should be.
+        </p>
       </section>
       <div className="stack">
         {line && (
           <section className="sheet">
-            <NoteForm key={`${line.line}/${line.view}`} bench={bench} line={line} onDone={() => setLine(null)} />
+            <NoteForm
+              key={`${line.line}/${line.view}`}
+              bench={bench}
+              line={line}
+              onDone={() => setLine(null)}
+            />
           </section>
         )}
         <section className="sheet stack tight" aria-labelledby="seen-head">
           <h2 id="seen-head">Seen so far</h2>
-          {bench.fitting.observations.length === 0 && !line && <p>Nothing noted yet. Point at a line of the garment: its waist, its hem, a seam.</p>}
+          {bench.fitting.observations.length === 0 && !line && (
+            <p>Nothing noted yet. Point at a line of the garment: its waist, its hem, a seam.</p>
+          )}
           <ul className="seen">
             {bench.fitting.observations.map((o) => (
               <Seen key={o.id} seen={o} bench={bench} />
@@ -39,7 +49,13 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
   );
 }
 
-const placeWords: Record<Observation['where'], string> = { front: ' at the front', back: ' at the back', all: '', left: ' on the left', right: ' on the right' };
+const placeWords: Record<Observation['where'], string> = {
+  front: ' at the front',
+  back: ' at the back',
+  all: '',
+  left: ' on the left',
+  right: ' on the right',
+};
 
 function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
   const words = `${seen.line.replaceAll('-', ' ')}${placeWords[seen.where]} ${DIRECTION_WORDS[seen.direction]}`;
@@ -58,7 +74,12 @@ function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
           type="button"
           className="act quiet"
           aria-label={`Strike out: ${words}`}
-          onClick={() => bench.change((f) => ({ ...f, observations: f.observations.filter((o) => o.id !== seen.id) }), `Struck out: ${words}`)}
+          onClick={() =>
+            bench.change(
+              (f) => ({ ...f, observations: f.observations.filter((o) => o.id !== seen.id) }),
+              `Struck out: ${words}`,
+            )
+          }
         >
           Strike out
         </button>

@@ -1,5 +1,11 @@
 import { CATALOGUE, observe, type Proposal } from '../../alter/index.ts';
-import { make, type Made as Whole, type StepResult } from '../../pipeline/index.ts';
+import {
+  make,
+  newFitting,
+  type Made as Whole,
+  type NewFitting,
+  type StepResult,
+} from '../../pipeline/index.ts';
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
 import { answerCalls } from './call.ts';
 import { gripsOf, type Grip } from './grips.ts';
@@ -56,8 +62,10 @@ export type CatalogueEntry = (typeof catalogue)[number];
 
 const doings = {
   make: madeOf,
+  begin: (given: NewFitting): Fitting => newFitting(given),
   catalogue: () => catalogue,
-  grips: ({ ask, step }: { ask: MakeAsk; step: string }): readonly Grip[] => gripsOf(make(fittingOf(ask)), step),
+  grips: ({ ask, step }: { ask: MakeAsk; step: string }): readonly Grip[] =>
+    gripsOf(make(fittingOf(ask)), step),
   /** Judged on the garment before its steps: the notes were taken on it. */
   observe: (ask: MakeAsk): readonly Proposal[] => {
     const fitting = fittingOf(ask);

@@ -5,7 +5,8 @@ import { Caller } from './call.ts';
 import { Latest } from './latest.ts';
 import { reuse } from './reuse.ts';
 
-const start = (): Worker => new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });
+const start = (): Worker =>
+  new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });
 /** The worker that makes fittings: nothing that computes runs on the page's own thread. */
 export const bench = new Caller<BenchDoings>(start);
 
@@ -31,7 +32,12 @@ const latest = new Latest<{ fitting: Fitting; step?: string }, Made>(async ({ fi
 });
 
 /** Makes a fitting; the newest wish wins, the ones overtaken are never answered. */
-export function makeLatest(fitting: Fitting, step: string | undefined, done: (made: Made) => void, failed: (error: Error) => void): void {
+export function makeLatest(
+  fitting: Fitting,
+  step: string | undefined,
+  done: (made: Made) => void,
+  failed: (error: Error) => void,
+): void {
   latest.ask({ fitting, ...(step ? { step } : {}) }, done, failed);
 }
 

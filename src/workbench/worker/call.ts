@@ -4,7 +4,10 @@ export interface Call {
   readonly wish: string;
   readonly with: unknown;
 }
-export type Answer = { readonly n: number; readonly ok: true; readonly value: unknown } | { readonly n: number; readonly ok: false; readonly message: string; readonly name: string } | { readonly n: number; readonly ok: null; readonly progress: unknown };
+export type Answer =
+  | { readonly n: number; readonly ok: true; readonly value: unknown }
+  | { readonly n: number; readonly ok: false; readonly message: string; readonly name: string }
+  | { readonly n: number; readonly ok: null; readonly progress: unknown };
 
 /** What a worker can do, by name: from one plain value to another. */
 export type Doings = Record<string, (wish: never, tell: (progress: unknown) => void) => unknown>;
@@ -32,7 +35,10 @@ export class Caller<D extends Doings> {
   readonly #make: () => Worker;
   #worker: Worker | null = null;
   #n = 0;
-  readonly #open = new Map<number, { done: (v: unknown) => void; failed: (e: Error) => void; tell?: (p: unknown) => void }>();
+  readonly #open = new Map<
+    number,
+    { done: (v: unknown) => void; failed: (e: Error) => void; tell?: (p: unknown) => void }
+  >();
 
   constructor(make: () => Worker) {
     this.#make = make;
@@ -46,7 +52,11 @@ export class Caller<D extends Doings> {
     this.#worker ??= this.#start();
     const n = ++this.#n;
     return new Promise((done, failed) => {
-      this.#open.set(n, { done: done as (v: unknown) => void, failed, ...(tell ? { tell: tell as (p: unknown) => void } : {}) });
+      this.#open.set(n, {
+        done: done as (v: unknown) => void,
+        failed,
+        ...(tell ? { tell: tell as (p: unknown) => void } : {}),
+      });
       this.#worker!.postMessage({ n, wish, with: given } satisfies Call);
     });
   }

@@ -41,23 +41,42 @@ export function gripsOf(made: Made, stepId: string): readonly Grip[] {
     const other = applyStep(result.before, tried);
     return strongest(base.garment, other.garment, by)
       .slice(0, 2)
-      .map((found) => ({ ...found, param: param.id, name: param.name, kind: param.kind, amount, min: param.min, max: param.max }));
+      .map((found) => ({
+        ...found,
+        param: param.id,
+        name: param.name,
+        kind: param.kind,
+        amount,
+        min: param.min,
+        max: param.max,
+      }));
   });
 }
 
 /** Per piece the corner that moved most, strongest piece first. */
-function strongest(base: Garment, other: Garment, by: number): Pick<Grip, 'piece' | 'bodySide' | 'at' | 'gain'>[] {
+function strongest(
+  base: Garment,
+  other: Garment,
+  by: number,
+): Pick<Grip, 'piece' | 'bodySide' | 'at' | 'gain'>[] {
   const found: (Pick<Grip, 'piece' | 'bodySide' | 'at' | 'gain'> & { strength: number })[] = [];
   for (const [i, piece] of base.pieces.entries()) {
     const moved = other.pieces[i];
-    if (!moved || moved === piece || moved.edges.length !== piece.edges.length || piece.cloth !== 'shell') continue;
+    if (!moved || moved === piece || moved.edges.length !== piece.edges.length || piece.cloth !== 'shell')
+      continue;
     let best: (typeof found)[number] | null = null;
     for (const [e, edge] of piece.edges.entries()) {
       const [p, q] = [edge.path[0]!, moved.edges[e]!.path[0]!];
       const gain = { x: (q.x - p.x) / by, y: (q.y - p.y) / by };
       const strength = Math.hypot(gain.x, gain.y);
       if (strength < LEAST_GAIN || (best && strength <= best.strength + 1e-6)) continue;
-      best = { piece: piece.id, ...(piece.bodySide ? { bodySide: piece.bodySide } : {}), at: p, gain, strength };
+      best = {
+        piece: piece.id,
+        ...(piece.bodySide ? { bodySide: piece.bodySide } : {}),
+        at: p,
+        gain,
+        strength,
+      };
     }
     if (best) found.push(best);
   }

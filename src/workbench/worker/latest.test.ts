@@ -20,8 +20,16 @@ describe('the newest job wins', () => {
   });
 
   it('goes on after a failure, and tells who asked', async () => {
-    const latest = new Latest<number, number>((n) => (n === 1 ? Promise.reject(new Error('no')) : Promise.resolve(n)));
-    const said = await new Promise<string>((r) => latest.ask(1, () => r('done'), (e) => r(e.message)));
+    const latest = new Latest<number, number>((n) =>
+      n === 1 ? Promise.reject(new Error('no')) : Promise.resolve(n),
+    );
+    const said = await new Promise<string>((r) =>
+      latest.ask(
+        1,
+        () => r('done'),
+        (e) => r(e.message),
+      ),
+    );
     const then = await new Promise<number>((r) => latest.ask(2, r, () => r(-1)));
     expect([said, then]).toEqual(['no', 2]);
   });

@@ -8,7 +8,13 @@ describe('what did not change keeps its identity', () => {
   });
 
   it('keeps the untouched parts of something changed', () => {
-    const old = { pieces: [{ id: 'front', path: [1, 2] }, { id: 'back', path: [3] }], title: 'A' };
+    const old = {
+      pieces: [
+        { id: 'front', path: [1, 2] },
+        { id: 'back', path: [3] },
+      ],
+      title: 'A',
+    };
     const next = structuredClone(old);
     next.pieces[1]!.path[0] = 4;
     const got = reuse(old, next);

@@ -1,0 +1,193 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beginFitting, walkTo } from './hands.ts';
+import { hasPoppler, inkRuns, pdfFacts } from './measure-page.ts';
+import { openPage, type Opened } from './open-page.ts';
+
+/** The whole job as a person does it with a mouse: a story in order, on one page. */
+describe('from a tape measure to paper', () => {
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openPage({ width: 1400, height: 1000 });
+  });
+  afterAll(() => opened.close());
+
+  it('brings a new body and a pattern together and says the plan three ways', async () => {
+    const { page } = opened;
+    await beginFitting(page);
+    const bust = page.locator('#level-bust');
+    // 40 1/2 in is 1028.7 mm; the figures shown are rounded to an eighth.
+    expect((await bust.locator('dd').first().textContent())!.replaceAll(/\s+/g, ' ').trim()).toBe(
+      '40 1/2 in',
+    );
+    await bust.locator('.leftover').getByText('all round').first().waitFor();
+    expect(await bust.getByText('at each of').first().textContent()).toMatch(
+      /at each of \d+ seams.*at each of \d+ cut edges/,
+    );
+    await bust.getByText('Why this size').first().click();
+    expect(await bust.locator('.why[open] p').first().textContent()).not.toBe('');
+  });
+
+  it('lets a level’s ease be dragged on the figure, and every share follow', async () => {
+    const { page } = opened;
+    const hold = page.getByRole('slider', { name: 'bust: ease', exact: true });
+    const before = Number(await hold.getAttribute('aria-valuenow'));
+    const box = (await hold.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 + 14, box.y + box.height / 2, { steps: 6 });
+    await page.mouse.up();
+    await page.getByText('bust: ease').first().waitFor();
+    await expect
+      .poll(async () => Number(await hold.getAttribute('aria-valuenow')), { timeout: 10_000 })
+      .toBeGreaterThan(before + 5);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect
+      .poll(async () => Number(await hold.getAttribute('aria-valuenow')), { timeout: 10_000 })
+      .toBe(before);
+  });
+
+  it('alters the pieces by typing an amount and by pulling the thread, to the same end', async () => {
+    const { page } = opened;
+    await walkTo(page, 'Pieces');
+    await page.getByRole('button', { name: 'Alter', exact: true }).click();
+    await page.getByRole('button', { name: 'Add one' }).click();
+    await page.getByRole('button', { name: /Length above the waist/ }).click();
+    const field = page.getByLabel('at centre back', { exact: true });
+    await field.fill('-1');
+    const sentence = page.locator('.step-name').first();
+    await expect.poll(() => sentence.textContent(), { timeout: 20_000 }).toMatch(/shorten 25 mm \(1 in\)/);
+    const grip = page.locator('[data-param="back"]').first();
+    await grip.waitFor({ timeout: 20_000 });
+    const param = await grip.getAttribute('data-param');
+    expect(param).toBe('back');
+    const box = (await grip.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2 - 30, { steps: 10 });
+    await page.mouse.up();
+    // Pulled upwards: more is taken out than the inch that was typed.
+    await expect
+      .poll(async () => Number.parseFloat((await field.inputValue()).replace('−', '-')), { timeout: 20_000 })
+      .toBeLessThan(-1);
+    const back = page.getByRole('button', { name: 'Undo' });
+    await back.click();
+    await expect.poll(() => sentence.textContent(), { timeout: 20_000 }).toMatch(/shorten 25 mm \(1 in\)/);
+  });
+
+  it('measures between two corners, and round the garment', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Measure', exact: true }).click();
+    const table = (await page.locator('.table-view').boundingBox())!;
+    await page.mouse.click(table.x + table.width * 0.3, table.y + table.height * 0.3);
+    await page.mouse.click(table.x + table.width * 0.5, table.y + table.height * 0.5);
+    await page.locator('.measure-marks text').waitFor();
+    expect(await page.locator('.measure-marks text').textContent()).toMatch(/\d in$/);
+    await page.getByRole('heading', { name: 'Round the garment' }).waitFor();
+    expect(await page.getByRole('row', { name: /^waist/ }).textContent()).toMatch(/\d/);
+  });
+
+  it('walks a seam: one piece rolls along the other', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Walk a seam', exact: true }).click();
+    await page.getByRole('combobox', { name: 'Seam' }).selectOption({ label: 'Shoulder seam' });
+    const rolling = page.locator('.walk-picture g[transform^="matrix"]').last();
+    const start = await rolling.getAttribute('transform');
+    await page.getByRole('button', { name: 'Roll' }).click();
+    await expect.poll(() => rolling.getAttribute('transform'), { timeout: 10_000 }).not.toBe(start);
+    await page.getByRole('button', { name: '… at the end' }).click();
+    expect(await page.locator('.verdict').textContent()).toMatch(/equally long|as meant|too long/);
+  });
+
+  it('notes what a trial shows and accepts what would settle it', async () => {
+    const { page } = opened;
+    await walkTo(page, 'Trial notes');
+    await page.getByRole('button', { name: 'hem, back', exact: true }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'sits too high' }).click();
+    await page.getByLabel('at the centre', { exact: true }).fill('3/4');
+    await page.getByRole('button', { name: 'Note it' }).click();
+    const accept = page.getByRole('button', { name: /^Accept/ }).first();
+    await accept.click();
+    await page.getByText('Accepted:').first().waitFor();
+    await walkTo(page, 'Record');
+    expect(await page.locator('.decided').first().textContent()).toMatch(/19 mm \(3\/4 in\)/);
+  });
+
+  it('shows what still disagrees, leads there, and settles it', async () => {
+    const { page } = opened;
+    await walkTo(page, 'To settle');
+    await page.getByRole('heading', { level: 2 }).first().waitFor();
+    const there = page.getByRole('link', { name: /^Show me/ }).first();
+    const address = (await there.getAttribute('href'))!;
+    await there.click();
+    await expect.poll(() => page.evaluate(() => location.hash)).toBe(address);
+  });
+
+  it('keeps a named version, goes back through the list, and returns to it', async () => {
+    const { page } = opened;
+    await walkTo(page, 'Record');
+    await page.getByLabel('Name of the version').fill('first test garment');
+    await page.getByRole('button', { name: 'Keep as it stands' }).click();
+    await page.getByRole('button', { name: /^Go back to it/ }).waitFor();
+    await page.getByRole('button', { name: /^Began:/ }).click();
+    await expect
+      .poll(() => page.locator('.decided').first().locator('li').count(), { timeout: 20_000 })
+      .toBe(2);
+    await page.getByRole('button', { name: /^Go back to it/ }).click();
+    await expect
+      .poll(() => page.locator('.decided').first().locator('li').count(), { timeout: 20_000 })
+      .toBeGreaterThan(3);
+  });
+
+  it('prints what was previewed, true to scale', async ({ skip }) => {
+    const { page } = opened;
+    await walkTo(page, 'Paper');
+    const save = page.getByRole('button', { name: 'Save the PDF' });
+    await page.locator('.page img').first().waitFor({ timeout: 60_000 });
+    await expect.poll(() => save.isEnabled(), { timeout: 60_000 }).toBe(true);
+    const previewed = await page.locator('.page').count();
+    const download = page.waitForEvent('download');
+    await save.click();
+    const bytes = Buffer.concat(await (await (await download).createReadStream()).toArray());
+    if (!hasPoppler()) skip('pdftoppm is not installed');
+    const facts = pdfFacts(bytes);
+    expect(facts.pages).toBe(previewed);
+    // A4 is 210 × 297 mm (ISO 216), a point 1/72 in.
+    expect(facts.width).toBeCloseTo((210 / 25.4) * 72, 1);
+    expect(facts.height).toBeCloseTo((297 / 25.4) * 72, 1);
+    const runs = inkRuns(bytes, 1);
+    // The test squares' sides, 50 mm and 2 in, as an independent renderer draws them; a side's ends carry half a line each (0.1 % of 50 mm is half a pixel).
+    for (const side of [50, 50.8]) {
+      const best = Math.min(...runs.map((r) => Math.abs(r - side)));
+      expect(best, `a side of ${side} mm`).toBeLessThanOrEqual(0.3);
+    }
+  });
+
+  it('asked no other host for anything, and complained of nothing', () => {
+    expect(opened.strangers).toEqual([]);
+    expect(opened.complaints).toEqual([]);
+  });
+});
+
+describe('the theatre’s wardrobe', () => {
+  it('opens in one click with a worked example and the whole cast', async () => {
+    const opened = await openPage();
+    try {
+      const { page } = opened;
+      await page.getByRole('button', { name: /theatre’s wardrobe/ }).click();
+      await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor({ timeout: 60_000 });
+      await walkTo(page, 'People');
+      expect(await page.locator('.card.person').count()).toBe(6);
+      await page.goto(`${opened.url}#/`);
+      const fittings = page.locator('.card > a');
+      expect(await fittings.count()).toBe(6);
+      for (const href of await fittings.evaluateAll((links) => links.map((l) => l.getAttribute('href')!))) {
+        await page.goto(`${opened.url}${href}`);
+        await page.locator('.level-row').nth(1).waitFor({ timeout: 60_000 });
+      }
+      expect(opened.complaints).toEqual([]);
+    } finally {
+      await opened.close();
+    }
+  });
+});
