@@ -162,6 +162,14 @@ function byHeight(input: PlanInput): Plan['base'] | null {
   });
 }
 
+/** The chart's body girths at a level; where it prints finished girths only, those less the ease that stands in. */
+function bodyRow(input: PlanInput, level: string): readonly number[] | null {
+  const printed = filled(chartBody(input, level));
+  if (printed !== null) return printed;
+  const { table } = levelTable(input, level);
+  return table === null ? null : table.finished.map((f, i) => f - table.ease[i]!);
+}
+
 /**
  * The size of neck, shoulder and armhole. Tops: by the bust, or by the upper bust where the full bust exceeds it by more than the size
  * chart allows; skirts and trousers by the hip; children by height. A size chosen by hand (`choices.size.base`) goes before all.
@@ -171,7 +179,7 @@ export function baseSize(input: PlanInput): Base {
   if (chosen !== null) return { plan: chosen, fullerBy: null, findings: [] };
   for (const id of measuresFor(input)) {
     const value = bodyValue(input.body, id);
-    const row = filled(chartBody(input, LEVEL_OF[id]!));
+    const row = bodyRow(input, LEVEL_OF[id]!);
     if (value === undefined || row === null) continue;
     const fuller = id === 'bust-girth' ? upperBust(input, value, row) : null;
     if (fuller === null) return { plan: byGirth(input, id, row, value), fullerBy: null, findings: [] };

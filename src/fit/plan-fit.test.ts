@@ -124,6 +124,15 @@ describe('what the pattern has', () => {
     expect(level(p, 'bust').residual).toBeWithinMm(10, 1e-9);
   });
 
+  it('a chart of finished girths alone chooses a size too, by the least wearing ease published', () => {
+    const finished = { bust: chart.finished['bust']! };
+    const p = plan({ chart: { ...chart, body: {}, finished }, body: body({ 'bust-girth': 880 }) });
+    // 1 1/2 in at the bust (Costume Text ch. 16, seen): finished 940 stands for a body of 901.9, 900 for 861.9: 880 lies between, the smaller.
+    expect(p.base.size).toBe('84');
+    expect(finding(p, 'ease-assumed')).toMatchObject({ severity: 'note' });
+    expect(finding(p, 'base-unknown')).toBeUndefined();
+  });
+
   it('a level the table knows but the body does not is noted, not guessed', () => {
     const p = plan({ body: body({ 'bust-girth': 880, 'hip-girth': 960 }) });
     expect(p.levels.map((l) => l.level)).toEqual(['bust', 'hip']);

@@ -1,4 +1,4 @@
-import { LEVELS, type Finding, type Level, type LevelPlan, type Plan } from '../garment/index.ts';
+import { LEVELS, say, type Finding, type Level, type LevelPlan, type Plan } from '../garment/index.ts';
 import { baseSize } from './base-size.ts';
 import { atIndex } from './cut-size.ts';
 import { fabricFindings } from './fabric.ts';
@@ -9,7 +9,6 @@ import { levelTable } from './level-table.ts';
 import { planLevel } from './plan-level.ts';
 import { levelsReached, TRUNK } from './reach.ts';
 import { FOLLOWS_BUST, sleeveFinding } from './sleeve.ts';
-import { tellFor } from './tell.ts';
 import { waistFinding } from './waist.ts';
 
 /** Neighbouring levels more sizes apart than this are altered rather than blended (common practice; trade notes, rule 7). */
@@ -43,13 +42,12 @@ function hipDepthNote(input: PlanInput, levels: readonly LevelPlan[]): Finding |
     !levels.some((l) => l.level === 'hip' || l.level === 'high-hip' || l.level === 'hem')
   )
     return null;
-  const tell = tellFor(input.body.show);
   return {
     code: 'hip-depth-assumed',
     severity: 'note',
     where: { level: 'hip', measure: 'hip-depth' },
     amount: depths.hip,
-    message: `How far the hip lies below the waist was not measured; ${tell(depths.hip)} is taken. Please measure it.`,
+    message: `How far the hip lies below the waist was not measured; ${say(depths.hip)} is taken. Please measure it.`,
   };
 }
 
