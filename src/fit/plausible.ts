@@ -8,6 +8,7 @@ import {
   type MeasureId,
   type Question,
 } from '../garment/index.ts';
+import { childQuestions } from './child-plausible.ts';
 import { joint, pull, surprise, type Joint } from './gaussian.ts';
 import { MEN, WOMEN, type Survey } from './plausibility-table.ts';
 
@@ -160,13 +161,16 @@ function expected(body: Body, asked: readonly Question[], survey: Survey): Map<M
 }
 
 /**
- * Everything about a body's entries worth asking: each by itself, in pairs, and (for women and men) all together against open survey
- * data: slips of unit and decimal mark, exchanged fields, and what does not go with the rest. Asked, never refused.
+ * Everything about a body's entries worth asking: each by itself, in pairs, and all together against a child's height or (for women and men)
+ * open survey data: slips of unit and decimal mark, exchanged fields, and what does not go with the rest. Asked, never refused.
  * A girth read once is asked for again, since statistics can't see an inch there.
  */
 export function plausible(body: Body): readonly Question[] {
   const first = doubts(body);
-  if (body.wearer === 'child') return first;
+  if (body.wearer === 'child') {
+    const asked = new Set(first.map((q) => (q.code === 'second-reading' ? null : q.measure)));
+    return [...first, ...childQuestions(body).filter((q) => !asked.has(q.measure))];
+  }
   const survey = body.wearer === 'man' ? MEN : WOMEN;
   const already = new Set(
     first
