@@ -12,6 +12,9 @@ import type { Tell } from './tell.ts';
 /** A change smaller than this is less than a pencil line's width and is left out, mm. */
 const PENCIL = 0.5;
 
+/** Levels that only a garment with a neck or an armhole has. */
+const UPPER = new Set(['upper-bust', 'bust', 'upper-arm', 'neck']);
+
 const nameOf = (level: Level): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** `3/8 in outside` or `5 mm inside` a size's line. */
@@ -82,7 +85,9 @@ export function markingWords(plan: Plan, sizes: readonly string[], tell: Tell): 
   const trunk = plan.levels.filter((l) => LEVELS.find((x) => x.level === l.level)?.limb !== true);
   return [
     ...plan.lengths.map((l) => markLength(l, tell)),
-    `Neck, shoulder and armhole: the lines of size ${plan.base.size}.`,
+    plan.levels.some((l) => UPPER.has(l.level))
+      ? `Neck, shoulder and armhole: the lines of size ${plan.base.size}.`
+      : null,
     ...plan.levels.map((l) => markLevel(l, sizes, tell)),
     ...trunk.slice(1).map((lower, i) => blendWords(trunk[i]!, lower)),
     'Carry every change to facing, lining and waistband, walk the seams, and make a test garment of anything close.',

@@ -1,10 +1,11 @@
-import type { Cloth, Finding, Garment } from '../../garment/index.ts';
-import { say } from '../../garment/index.ts';
+import type { Body, Cloth, Finding, Garment } from '../../garment/index.ts';
+import { say, writeLength } from '../../garment/index.ts';
 import {
   cuttingOrder,
   garmentMatches,
   lay as layOut,
   LayImpossible,
+  layMeasures,
   laySvg,
   matchStripes,
   projectorPages,
@@ -86,7 +87,14 @@ function impossible(job: LayJob, error: LayImpossible): Answer {
   };
 }
 
-function tell(job: LayJob, lay: Lay, findings: readonly Finding[], wrote: readonly string[]): Answer {
+function tell(
+  job: LayJob,
+  lay: Lay,
+  findings: readonly Finding[],
+  wrote: readonly string[],
+  show: Body['show'],
+): Answer {
+  const l = (mm: number): string => writeLength(mm, show === 'in' ? { in: 8 } : 'cm');
   const placements = lay.placements.map(({ piece, copy, x, y, rotation, mirrored, as }) => ({
     piece,
     copy,
@@ -96,17 +104,26 @@ function tell(job: LayJob, lay: Lay, findings: readonly Finding[], wrote: readon
     mirrored,
     as,
   }));
-  const rows = cuttingOrder(lay).map((p, i) => [
-    String(i + 1),
-    job.pieces.find((c) => c.piece === p.piece)?.name ?? p.piece,
-    p.as,
-    `${(p.x / 10).toFixed(1)} cm`,
-  ]);
+  const grain = layMeasures(job, lay);
+  const rows = cuttingOrder(lay).map((p, i) => {
+    const ends = grain.filter((g) => g.piece === p.piece && g.copy === p.copy);
+    const near = ends.reduce<(typeof ends)[number] | undefined>(
+      (x, y) => (x === undefined || y.fromEnd < x.fromEnd ? y : x),
+      undefined,
+    );
+    const name = job.pieces.find((c) => c.piece === p.piece)?.name ?? p.piece;
+    return [
+      String(i + 1),
+      name,
+      p.as,
+      near === undefined ? '' : `${l(near.fromEnd)} from the end, ${l(near.fromEdge)} from the ${near.edge}`,
+    ];
+  });
   const text = [
     `${lay.cloth}: ${say(lay.length)} of cloth ${say(lay.width)} wide, folded: ${lay.fold}; ${(lay.density * 100).toFixed(1)} % of it used.`,
     '',
     'In the order of cutting',
-    table(['', 'piece', 'as', 'from the end'], rows),
+    table(['', 'piece', 'as', 'its grainline begins'], rows),
     ...wrote.map((w) => `Wrote ${w}.`),
   ].join('\n');
   return {
@@ -178,7 +195,7 @@ async function run(call: Call): Promise<Answer> {
       await io.writeFile(wrote[1]!, pages.lay);
       await io.writeFile(wrote[2]!, pages.calibration);
     }
-    return tell(job, lay, [...findings, ...proof], wrote);
+    return tell(job, lay, [...findings, ...proof], wrote, fitting.body.show);
   } catch (error) {
     if (error instanceof LayImpossible) return impossible(job, error);
     throw error;
