@@ -13,7 +13,7 @@ import type { OptionConfig, Options } from './verb.ts';
 
 export const CLOTHS: readonly Cloth[] = ['shell', 'lining', 'interfacing', 'contrast'];
 export const FOLDS: readonly Fold[] = ['none', 'lengthwise', 'crosswise', 'partial', 'double'];
-export const NAPS: readonly Nap[] = ['one-way', 'two-way', 'free'];
+const NAPS: readonly Nap[] = ['one-way', 'two-way', 'free'];
 
 /** Options of laying pieces on cloth; shared by `lay` and `cloth`. */
 export const LAY_OPTIONS: OptionConfig = {

@@ -13,7 +13,7 @@ const CAUTION: Readonly<Record<string, string>> = {
 };
 
 /** The cautions of a pattern, in words; a topic we have no words for is named. */
-export function cautionsOf(fitting: Fitting): readonly string[] {
+function cautionsOf(fitting: Fitting): readonly string[] {
   return fitting.pattern.cautions.map((c) => CAUTION[c] ?? `Caution: ${c.replaceAll('-', ' ')}.`);
 }
 

@@ -15,7 +15,7 @@ import { tellFor, type Tell } from './tell.ts';
 import { leastEase } from './wearing-ease.ts';
 
 /** Published rule where a chart has no upper bust: from 2 in of difference on, choose by the upper bust (Texas E-372, seen). mm */
-export const TWO_INCHES = 2 * MM_PER.in;
+const TWO_INCHES = 2 * MM_PER.in;
 
 /** The size of neck, shoulder and armhole, and whether it was chosen by the upper bust: then the bust is cut at it too and altered. */
 export interface Base {

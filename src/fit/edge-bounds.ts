@@ -2,7 +2,7 @@ import { say, type Finding, type LevelPlan } from '../garment/index.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
 
 /** A change per cut edge beyond this disturbs the line of the seam: 10 mm, 3/8 in (formulas, "Spreading a residual"). mm */
-export const EDGE_CHANGE = 10;
+const EDGE_CHANGE = 10;
 
 /** Rounding of inches is not a reason to warn. mm */
 const HAIR = 0.01;

@@ -1,9 +1,9 @@
 import { bodyValue, MM_PER, type Body, type SizeChart } from '../garment/index.ts';
 
 /** Waist to hip when nothing is known: 9 in (common practice). mm */
-export const HIP_DEPTH = 9 * MM_PER.in;
+const HIP_DEPTH = 9 * MM_PER.in;
 /** Waist to high hip when nothing is known: the middle of 3 to 4 in (New Mexico C-209, seen). mm */
-export const HIGH_HIP_DEPTH = 3.5 * MM_PER.in;
+const HIGH_HIP_DEPTH = 3.5 * MM_PER.in;
 
 /** Where high hip and hip lie below the waist, mm, and whether anything says where the hip lies. */
 export interface Depths {
@@ -39,7 +39,7 @@ interface Girths {
  * Girth at a depth below the waist, straight between the girths known at waist, high hip and hip. mm.
  * Null when the depth lies outside what is known.
  */
-export function girthAtDepth(girths: Girths, depths: Depths, depth: number): number | null {
+function girthAtDepth(girths: Girths, depths: Depths, depth: number): number | null {
   const knots = [
     { at: 0, girth: girths.waist },
     { at: depths.highHip, girth: girths.highHip },

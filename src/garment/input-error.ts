@@ -16,7 +16,7 @@ export interface InputProblem {
 }
 
 /** The place in words: `sizes.csv, row 3, column 2 (value)`. Empty when nothing is known. */
-export function sayPlace(where: InputPlace): string {
+function sayPlace(where: InputPlace): string {
   const parts: string[] = [];
   if (where.file !== undefined) parts.push(where.file);
   if (where.row !== undefined) parts.push(`row ${where.row}`);

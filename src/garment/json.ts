@@ -4,8 +4,8 @@ import { jsonFault } from './json-fault.ts';
 /** Bounds of a document: characters, nesting, entries of one list or record. A garment of 60 pieces in 15 sizes is about 8 million characters. */
 const LONGEST_TEXT = 60_000_000;
 const DEEPEST = 40;
-export const LONGEST_TEXT_FIELD = 20_000;
-export const MOST_ENTRIES = 20_000;
+const LONGEST_TEXT_FIELD = 20_000;
+const MOST_ENTRIES = 20_000;
 
 /** Reads one value of a parsed document. `at` is its path. @throws InputError with that path */
 export type Read<T> = (value: unknown, at: string) => T;

@@ -14,7 +14,7 @@ export interface MeasuresTable {
   readonly questions: readonly Question[];
 }
 
-export const UNIT_COLUMN: Readonly<Record<string, LengthUnit>> = {
+const UNIT_COLUMN: Readonly<Record<string, LengthUnit>> = {
   in: 'in',
   inch: 'in',
   inches: 'in',

@@ -26,7 +26,7 @@ const row = list(orNull(number(0.1, 20_000)), 1, 60);
 export const readWearer = oneOf('woman', 'man', 'child');
 export const readWaist = oneOf('natural', 'iso', 'unsaid');
 
-export const readChart: Read<SizeChart> = fields<SizeChart>({
+const readChart: Read<SizeChart> = fields<SizeChart>({
   sizes: list(fields<SizeChart['sizes'][number]>({ id: name, label: text(200) }), 1, 60),
   waist: readWaist,
   body: record(measureId, row),

@@ -20,7 +20,7 @@ import type { Band, EdgeRef, Follower, GarmentLevel, Seam } from './seam.ts';
 const FARTHEST = 100_000;
 const MOST_SIZES = 60;
 
-export const readPoint: Read<Point> = fields<Point>({
+const readPoint: Read<Point> = fields<Point>({
   x: number(-FARTHEST, FARTHEST),
   y: number(-FARTHEST, FARTHEST),
 });

@@ -20,7 +20,7 @@ const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trous
 const levelName = (level: string): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
-export function tellPlan(plan: Plan, body: Body, chart: SizeChart): string {
+function tellPlan(plan: Plan, body: Body, chart: SizeChart): string {
   const l = (mm: number): string =>
     writeLength(mm, body.show === 'in' ? { in: 16 } : 'cm').replace(/ (in|cm)$/, '');
   const unit = body.show === 'in' ? 'inches' : 'centimetres';
