@@ -35,7 +35,10 @@ export function Grips({ bench, step, chosen, slotOf }: Props) {
   return (
     <>
       {shown.map((g) => {
-        const piece = bench.made.garment.pieces.find((p) => p.id === g.piece && p.bodySide === g.bodySide);
+        const now = bench.made.garment.pieces;
+        // A later step may have parted the piece in left and right: the thread is then on the first of them.
+        const piece =
+          now.find((p) => p.id === g.piece) ?? now.find((p) => p.id.startsWith(`${g.piece}-`) && p.bodySide);
         return (
           piece && (
             <OneGrip

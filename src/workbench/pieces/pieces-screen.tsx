@@ -188,7 +188,10 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
 function slotFor(p: DrawnPiece, slots: ReadonlyMap<string, Slot>, pieces: readonly DrawnPiece[]): Slot {
   const own = slots.get(p.id);
   if (own) return own;
-  const parent = [...slots.keys()].find((id) => p.id.startsWith(id)) ?? pieces[0]!.id;
+  // The longest name that fits: `front-centre-lining-left` comes of the lining, not of the shell.
+  const [parent = pieces[0]!.id] = [...slots.keys()]
+    .filter((id) => p.id.startsWith(id))
+    .sort((x, y) => y.length - x.length);
   return slots.get(parent) ?? [...slots.values()][0]!;
 }
 

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { writeFitting } from '../../garment/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
-import { docKey, type Version } from '../store/kinds.ts';
+import type { DocKey, Version } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
 import { PersonSheetPrint } from './sheet-print.tsx';
 
@@ -116,7 +116,7 @@ function Acts({ bench }: { bench: ReadyBench }) {
   );
 }
 
-function Versions({ docKeyOf, changed }: { docKeyOf: ReturnType<typeof docKey>; changed: string }) {
+function Versions({ docKeyOf, changed }: { docKeyOf: DocKey; changed: string }) {
   const [name, setName] = useState('');
   const [versions, setVersions] = useState<readonly Version[]>([]);
   const [n, setN] = useState(0);

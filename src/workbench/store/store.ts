@@ -200,7 +200,7 @@ export class Store {
     };
     const doc = change.act(held.doc);
     if (doc === held.doc) return;
-    const merged = held.at > 0 && mergesWith({ on: held.changed, ...(this.#merge.get(key) ?? {}) }, change);
+    const merged = held.at > 0 && mergesWith({ on: held.changed, ...this.#merge.get(key) }, change);
     const at = merged ? held.at : held.at + 1;
     if (merge) this.#merge.set(key, { merge });
     else this.#merge.delete(key);
