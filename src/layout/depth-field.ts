@@ -42,13 +42,16 @@ function edgeDistance(edges: Float64Array, e: number, x: number, y: number): num
   return Math.sqrt((dx - along * ux) ** 2 + (dy - along * uy) ** 2);
 }
 
-function insideParts(region: NoFit, x: number, y: number): boolean {
-  return region.parts.some((p) => {
-    for (let i = 0, j = p.length - 2; i < p.length; j = i, i += 2) {
-      if ((p[i]! - p[j]!) * (y - p[j + 1]!) - (p[i + 1]! - p[j + 1]!) * (x - p[j]!) < 0) return false;
-    }
-    return true;
-  });
+/** Even-odd rule on the region's closed outlines; ends shared by two edges are the same numbers, so no ray slips through. */
+function insideEdges(edges: Float64Array, x: number, y: number): boolean {
+  let inside = false;
+  for (let e = 0; e < edges.length; e += 4) {
+    const y0 = edges[e + 1]!;
+    const y1 = edges[e + 3]!;
+    if (y0 > y !== y1 > y && x < edges[e]! + ((y - y0) / (y1 - y0)) * (edges[e + 2]! - edges[e]!))
+      inside = !inside;
+  }
+  return inside;
 }
 
 function markReflex(edges: Float64Array, reflex: Uint8Array, first: number, near: number): void {
@@ -123,7 +126,7 @@ export function depthFields(regions: readonly NoFit[]): DepthFields {
         const y = minY + iy * hy;
         let near = Infinity;
         for (let e = first; e < first + m; e++) near = Math.min(near, edgeDistance(edges, e, x, y));
-        nodes[k * perNodes + iy * NODES + ix] = insideParts(region, x, y) ? near : -near;
+        nodes[k * perNodes + iy * NODES + ix] = insideEdges(region.edges, x, y) ? near : -near;
       }
     }
     const half = Math.hypot(hx, hy) / 2;
@@ -136,7 +139,7 @@ export function depthFields(regions: readonly NoFit[]): DepthFields {
         for (let e = 0; e < m; e++) near = Math.min(near, (far[e] = edgeDistance(edges, first + e, x, y)));
         const cell = k * perCells + iy * CELLS + ix;
         cellStart[cell] = lists.length;
-        if (near > half * 1.000001) cellSign[cell] = insideParts(region, x, y) ? 1 : -1;
+        if (near > half * 1.000001) cellSign[cell] = insideEdges(region.edges, x, y) ? 1 : -1;
         for (let e = 0; e < m; e++) if (far[e]! <= near + 2.000001 * half) lists.push(first + e);
       }
     }

@@ -5,3 +5,25 @@ export { proveLay } from './prove-lay.ts';
 export { unfold, type CutPart } from './unfold.ts';
 export { openedOutline } from './cutting-outline.ts';
 export { garmentMatches, matchStripes, type Match } from './stripes.ts';
+export { cuttingPiece } from './cutting-piece.ts';
+export {
+  beforeWashing,
+  convertYardage,
+  doubtPurchases,
+  metresUp,
+  purchase,
+  yardageColumn,
+  yardsUp,
+  type ClothOffer,
+  type Purchase,
+} from './buy.ts';
+export { YARDAGE_ROWS, YARDAGE_WIDTHS } from './yardage-table.ts';
+export { clothNeeds, jobFor, repeatRule, type ClothChoice, type ClothNeed } from './cloth-needs.ts';
+export { notions, type Notion } from './notions.ts';
+export { bundles, cuttingList, cuttingOrder, type Bundle, type CuttingLine } from './cutting-list.ts';
+export { cuttingCautions, type CuttingTool } from './cutting-cautions.ts';
+export { layMeasures, longEdges, type GrainEnd } from './lay-measures.ts';
+export { drawLay, type LayDrawing, type LayLabel, type LayLayer, type LayStroke } from './lay-drawing.ts';
+export { laySvg } from './lay-svg.ts';
+export { projectorPages } from './projector.ts';
+export type { SavedSearch } from './strip-search.ts';

@@ -52,15 +52,15 @@ export function checkJob(job: LayJob, spread: Spread, strip: Strip): void {
     }
     const lacking = Math.min(...forms.map((f) => f.low - f.high));
     if (lacking > slack) {
-      // Folded cloth needs what is lacking twice, once for each layer.
-      const layers = job.fold === 'lengthwise' || job.fold === 'double' ? 2 : 1;
+      // Folded cloth needs what is lacking once for each layer across.
+      const layers = job.fold === 'double' ? 4 : job.fold === 'lengthwise' ? 2 : 1;
       const needs = job.width + layers * lacking;
       throw new LayImpossible(
         'too-wide',
         shape.piece.piece,
         needs,
-        `${shape.piece.name} is wider than this cloth${layers === 2 ? ' folded' : ''} by ${say(lacking)}. Cloth ${say(needs)} wide would do` +
-          (layers === 2 ? ', or lay it open in a single layer.' : '.'),
+        `${shape.piece.name} is wider than this cloth${layers > 1 ? ' folded' : ''} by ${say(lacking)}. Cloth ${say(needs)} wide would do` +
+          (layers > 1 ? ', or lay it open in a single layer.' : '.'),
       );
     }
     const long = Math.min(...forms.map((f) => f.box[2] - f.box[0]));

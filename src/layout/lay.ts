@@ -89,7 +89,7 @@ function layOf(job: LayJob, spread: Spread, strip: Strip, kept: Kept): Lay {
     const nth = seen.get(s) ?? 0;
     seen.set(s, nth + 1);
     const form = strip.forms[kept.places.form[i]!]!;
-    const turn = shape.turns[form.turn]!;
+    const turn = spread.strip.shapes[s]!.turns[form.turn]!;
     const x = kept.places.x[i]! + spread.dx;
     const y = kept.places.y[i]! + spread.dy;
     placements.push({
@@ -107,6 +107,8 @@ function layOf(job: LayJob, spread: Spread, strip: Strip, kept: Kept): Lay {
     const sn = Math.sin((turn.angle * Math.PI) / 180);
     for (const p of outline) far = Math.max(far, x + (turn.mirrored ? -p.x : p.x) * c - p.y * sn);
   });
+  // A napped crosswise lay is cut along its fold: the gap there is halved between its two layers.
+  if (job.fold === 'crosswise' && job.nap === 'one-way') far += job.gap / 2;
   const length = far * spread.lengths;
   return {
     cloth: job.cloth,

@@ -1,130 +1,137 @@
-import type { Flat } from './convex-parts.ts';
-import { flatBox } from './convex-parts.ts';
+import { Clipper, FillRule } from 'clipper2-ts';
+import type { Path64 } from 'clipper2-ts';
+import type { Flat } from './flat.ts';
+import { flatBox } from './flat.ts';
 
-/**
- * The no-fit region of a fixed shape A and a moving shape B: every shift v for which B + v overlaps A's inside.
- * Kept as convex pieces (exact, overlapping) and as the cut-free edges of their union.
- */
+/** The no-fit region of a fixed shape A and a moving shape B: every shift v for which B + v overlaps A's inside. */
 export interface NoFit {
-  /** Convex polygons whose union is the closed region. */
-  readonly parts: readonly Flat[];
-  /** Boundary edges, four numbers each (from, to); the region lies on their left. */
+  /** Outline, four numbers an edge (from, to); the region lies on their left. Borders of holes are among them. */
   readonly edges: Float64Array;
 }
 
-/** Minkowski sum of two convex counter-clockwise polygons by merging their edges by direction. */
-function convexSum(a: Flat, b: Flat): Flat {
-  const lowest = (p: Flat): number => {
-    let k = 0;
-    for (let i = 2; i < p.length; i += 2) {
-      if (p[i + 1]! < p[k + 1]! || (p[i + 1]! === p[k + 1]! && p[i]! < p[k]!)) k = i;
-    }
-    return k;
-  };
-  const na = a.length;
-  const nb = b.length;
-  const ka = lowest(a);
-  const kb = lowest(b);
-  const out: number[] = [];
-  let i = 0;
-  let j = 0;
-  while (i < na || j < nb) {
-    const ax = a[(ka + i) % na]!;
-    const ay = a[((ka + i) % na) + 1]!;
-    const bx = b[(kb + j) % nb]!;
-    const by = b[((kb + j) % nb) + 1]!;
-    out.push(ax + bx, ay + by);
-    const ex = a[(ka + i + 2) % na]! - ax;
-    const ey = a[((ka + i + 2) % na) + 1]! - ay;
-    const fx = b[(kb + j + 2) % nb]! - bx;
-    const fy = b[((kb + j + 2) % nb) + 1]! - by;
-    const cross = ex * fy - ey * fx;
-    if (j >= nb || (i < na && cross > 0)) i += 2;
-    else if (i >= na || cross < 0) j += 2;
-    else {
-      i += 2;
-      j += 2;
-    }
-  }
-  return Float64Array.from(out);
+/** Whole units across the larger side of the region: products of two of them stay exact in float64. */
+const GRID = 2 ** 26;
+
+/** Directions of the edges of a flat polygon, radians. */
+function directions(p: Flat): Float64Array {
+  const n = p.length / 2;
+  return Float64Array.from({ length: n }, (_, i) => {
+    const k = (i + 1) % n;
+    return Math.atan2(p[2 * k + 1]! - p[2 * i + 1]!, p[2 * k]! - p[2 * i]!);
+  });
 }
 
-const negated = (p: Flat): Flat => p.map((v) => -v);
+/** Whether going counter-clockwise from `lo` to `hi` passes d; which end counts is the caller's choice. */
+const passes = (lo: number, hi: number, d: number, first: boolean): boolean => {
+  const after = first ? d >= lo : d > lo;
+  const before = first ? d < hi : d <= hi;
+  return lo <= hi ? after && before : after || before;
+};
 
 /**
- * No-fit region of fixed parts `a` against moving parts `b` (both convex decompositions). Each edge of each convex sum is
- * cut down to what lies in no other sum's inside; what is left is the outline of the union, holes included.
- * An exact-fit slit (zero width) is dropped: no cutter could follow it.
+ * The convolution of two simple counter-clockwise outlines, as closed cycles: each edge of one carried along those corners of the other whose
+ * turn passes its direction (backwards at hollow corners). How often the cycles wind round a point is the number of parts in which A and
+ * B + v meet there, so the region is where they wind at all (Guibas, Ramshaw and Stolfi 1983).
+ * All choices compare the same stored directions, ties broken as if A were turned by a hair: the cycles close whatever the rounding.
  */
-export function noFit(a: readonly Flat[], b: readonly Flat[]): NoFit {
-  const minus = b.map(negated);
-  const parts = a.flatMap((p) => minus.map((q) => convexSum(p, q)));
-  const boxes = parts.map(flatBox);
-  let size = 0;
-  for (const [x0, y0, x1, y1] of boxes) size = Math.max(size, x1 - x0, y1 - y0);
-  // Distances below this are one and the same line; a billionth of the region's size is far above rounding, far below a thread.
-  const same = size * 1e-10;
-  const found: number[] = [];
-  parts.forEach((part, k) => {
-    for (let i = 0; i < part.length; i += 2) {
-      const px = part[i]!;
-      const py = part[i + 1]!;
-      const n = (i + 2) % part.length;
-      const dx = part[n]! - px;
-      const dy = part[n + 1]! - py;
-      const len = Math.hypot(dx, dy);
-      if (len <= same) continue;
-      const covered: [number, number][] = [];
-      for (let m = 0; m < parts.length; m++) {
-        if (m === k) continue;
-        const [bx0, by0, bx1, by1] = boxes[m]!;
-        if (Math.max(px, px + dx) < bx0 || Math.min(px, px + dx) > bx1) continue;
-        if (Math.max(py, py + dy) < by0 || Math.min(py, py + dy) > by1) continue;
-        const span = inside(parts[m]!, px, py, dx, dy, len, same, m < k);
-        if (span) covered.push(span);
-      }
-      covered.sort((u, v) => u[0] - v[0] || u[1] - v[1]);
-      let at = 0;
-      for (const [s, e] of [...covered, [1, 1] as [number, number]]) {
-        if ((s - at) * len > size * 1e-9) {
-          found.push(px + dx * at, py + dy * at, px + dx * s, py + dy * s);
-        }
-        at = Math.max(at, e);
+function convolution(a: Flat, b: Flat): Float64Array[] {
+  const na = a.length / 2;
+  const nb = b.length / 2;
+  const da = directions(a);
+  const db = directions(b);
+  const out = new Map<number, number[]>();
+  const link = (from: number, to: number): void => {
+    const list = out.get(from);
+    if (list) list.push(to);
+    else out.set(from, [to]);
+  };
+  const convex = (d: Float64Array, k: number, n: number): boolean => {
+    const turn = d[k]! - d[(k + n - 1) % n]!;
+    return (turn < 0 ? turn + 2 * Math.PI : turn) < Math.PI;
+  };
+  for (let j = 0; j < nb; j++) {
+    const enter = db[(j + nb - 1) % nb]!;
+    const leave = db[j]!;
+    if (enter === leave) continue;
+    const out1 = convex(db, j, nb);
+    for (let i = 0; i < na; i++) {
+      const i1 = (i + 1) % na;
+      if (out1 ? passes(enter, leave, da[i]!, true) : passes(leave, enter, da[i]!, true)) {
+        if (out1) link(i * nb + j, i1 * nb + j);
+        else link(i1 * nb + j, i * nb + j);
       }
     }
-  });
-  return { parts, edges: Float64Array.from(found) };
+  }
+  for (let i = 0; i < na; i++) {
+    const enter = da[(i + na - 1) % na]!;
+    const leave = da[i]!;
+    if (enter === leave) continue;
+    const out1 = convex(da, i, na);
+    for (let j = 0; j < nb; j++) {
+      const j1 = (j + 1) % nb;
+      if (out1 ? passes(enter, leave, db[j]!, false) : passes(leave, enter, db[j]!, false)) {
+        if (out1) link(i * nb + j, i * nb + j1);
+        else link(i * nb + j1, i * nb + j);
+      }
+    }
+  }
+  const cycles: Float64Array[] = [];
+  for (const [start, list] of out) {
+    while (list.length) {
+      const path: number[] = [];
+      let at = start;
+      do {
+        const i = Math.floor(at / nb);
+        const j = at % nb;
+        path.push(a[2 * i]! + b[2 * j]!, a[2 * i + 1]! + b[2 * j + 1]!);
+        at = out.get(at)?.pop() ?? start;
+      } while (at !== start);
+      cycles.push(Float64Array.from(path));
+    }
+  }
+  return cycles;
 }
 
-/** The share of the edge that lies inside the convex part, or null. A common edge counts as inside for all but its first owner. */
-function inside(
-  part: Flat,
-  px: number,
-  py: number,
-  dx: number,
-  dy: number,
-  len: number,
-  same: number,
-  earlier: boolean,
-): [number, number] | null {
-  let from = 0;
-  let to = 1;
-  for (let i = 0; i < part.length; i += 2) {
-    const n = (i + 2) % part.length;
-    const ex = part[n]! - part[i]!;
-    const ey = part[n + 1]! - part[i + 1]!;
-    const e = Math.hypot(ex, ey);
-    if (e <= same) continue;
-    // Signed distances of the edge's two ends to the left of this side.
-    const d0 = (ex * (py - part[i + 1]!) - ey * (px - part[i]!)) / e;
-    const d1 = d0 + (ex * dy - ey * dx) / e;
-    if (Math.abs(d0) <= same && Math.abs(d1) <= same) {
-      if (ex * dx + ey * dy > 0 && !earlier) return null;
-      continue;
-    }
-    if (d0 <= same && d1 <= same) return null;
-    if (d0 < 0 && d1 > 0) from = Math.max(from, d0 / (d0 - d1));
-    else if (d0 > 0 && d1 < 0) to = Math.min(to, d0 / (d0 - d1));
+/**
+ * No-fit region of a fixed outline against a moving one, both counter-clockwise and simple. Exact to one part in 2^26 of its size.
+ * An exact-fit slit (zero width) is lost: no cutter could follow it.
+ */
+export function noFit(fixed: Flat, moving: Flat): NoFit {
+  const cycles = convolution(
+    fixed,
+    moving.map((v) => -v),
+  );
+  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const c of cycles) {
+    const box = flatBox(c);
+    x0 = Math.min(x0, box[0]);
+    y0 = Math.min(y0, box[1]);
+    x1 = Math.max(x1, box[2]);
+    y1 = Math.max(y1, box[3]);
   }
-  return (to - from) * len > same ? [from, to] : null;
+  const unit = Math.max(x1 - x0, y1 - y0) / GRID;
+  const paths = cycles.map((c): Path64 => {
+    const path: Path64 = [];
+    for (let i = 0; i < c.length; i += 2)
+      path.push({ x: Math.round((c[i]! - x0) / unit), y: Math.round((c[i + 1]! - y0) / unit) });
+    return path;
+  });
+  const rings = Clipper.union(paths, [], FillRule.Positive);
+  const edges: number[] = [];
+  for (const ring of rings) {
+    // Rounding leaves holes of a few units; they are no places.
+    if (Math.abs(Clipper.area(ring)) < 1e-9 * GRID * GRID) continue;
+    const corners = ring.filter((q, i) => {
+      const p = ring[(i + ring.length - 1) % ring.length]!;
+      const r = ring[(i + 1) % ring.length]!;
+      const off = (r.x - p.x) * (q.y - p.y) - (r.y - p.y) * (q.x - p.x);
+      return Math.abs(off) > 2 * Math.hypot(r.x - p.x, r.y - p.y);
+    });
+    for (let i = 0; i < corners.length; i++) {
+      const p = corners[i]!;
+      const q = corners[(i + 1) % corners.length]!;
+      edges.push(p.x * unit + x0, p.y * unit + y0, q.x * unit + x0, q.y * unit + y0);
+    }
+  }
+  return { edges: Float64Array.from(edges) };
 }

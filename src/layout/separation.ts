@@ -41,7 +41,7 @@ export interface Separation {
 const SEAT: MoveEffort = { wide: 150, near: 0, walked: 4 };
 
 /** Free by at least this share of the mean piece size: above rounding, far below a thread. */
-export const CLEAR = 1e-7;
+export const CLEAR = 5e-7;
 
 export const tune = { grow: 0.3, growMax: 1.0, decay: 0.98, sizePower: 1 };
 

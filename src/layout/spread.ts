@@ -50,11 +50,6 @@ function place(p: Point, turn: Turn): Point {
   return { x: x * Math.cos(a) - p.y * Math.sin(a), y: x * Math.sin(a) + p.y * Math.cos(a) };
 }
 
-const longest = (ring: Ring): number => {
-  const box = pointsBox(ring);
-  return Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
-};
-
 const flat = (ring: Ring): Float64Array => Float64Array.from(ring.flatMap((p) => [p.x, p.y]));
 
 /** Turns that lay the piece's fold edge on a fold of the cloth, each tied to it; empty where its fold runs across the grain. */
@@ -83,6 +78,17 @@ export function spreadJob(job: LayJob): Spread {
   const width = bands.high - bands.low + (bands.lowFold ? 0 : half) + (bands.highFold ? 0 : half);
   const shapes: SpreadShape[] = [];
   const strip: StripShape[] = [];
+  /** Parts of the spread width a piece may lie in: doubled or single cloth; either side of the selvages that meet in a double fold. */
+  const lanesFor = (as: Placement['as'], turn: Turn): readonly (readonly [number, number] | null)[] => {
+    if (folded > 0)
+      return as === 'on-fold' || as === 'pair'
+        ? [[0, folded - job.selvage + half]]
+        : [[folded - half, width]];
+    if (job.fold !== 'double') return [null];
+    const lower = [0, job.width / 4 - job.selvage + half] as const;
+    const upper = [job.width / 4 + job.selvage - half, width] as const;
+    return as !== 'on-fold' ? [lower, upper] : turn.railY!.at < job.width / 4 ? [lower] : [upper];
+  };
   const put = (
     piece: CuttingPiece,
     outline: Ring,
@@ -94,17 +100,13 @@ export function spreadJob(job: LayJob): Spread {
   ): void => {
     if (count <= 0) return;
     const packed = flat(packedOutline(outline, job.gap, fold));
-    const lane: readonly [number, number] | undefined =
-      folded === 0
-        ? undefined
-        : as === 'on-fold' || as === 'pair'
-          ? [0, folded - job.selvage + half]
-          : [folded - half, width];
-    const railed = turns.map((turn) => ({
-      ...turn,
-      ...turnRails(piece, turn, job, dx, dy),
-      ...(lane ? { lane } : {}),
-    }));
+    const railed = turns.flatMap((turn) =>
+      lanesFor(as, turn).map((lane) => ({
+        ...turn,
+        ...turnRails(piece, turn, job, dx, dy),
+        ...(lane ? { lane } : {}),
+      })),
+    );
     const pins = job.pins.filter(
       (p) => p.piece === piece.piece && p.copy >= firstCopy && p.copy < firstCopy + count,
     );
@@ -173,24 +175,6 @@ export function spreadJob(job: LayJob): Spread {
       mirroredCount,
       piece.count - mirroredCount,
     );
-  }
-  if (job.fold === 'double') {
-    // The two selvages meet in the middle of the upper layer: no piece may lie across them.
-    const middle = job.width / 4;
-    const long = job.most ?? job.pieces.reduce((sum, p) => sum + p.count * longest(p.outline), 0);
-    const wall = [
-      { x: -long, y: middle - job.selvage + half },
-      { x: 2 * long, y: middle - job.selvage + half },
-      { x: 2 * long, y: middle + job.selvage - half },
-      { x: -long, y: middle + job.selvage - half },
-    ];
-    strip.push({
-      outline: flat(wall),
-      count: 1,
-      turns: [{ angle: 0 }],
-      pinned: { x: 0, y: 0 },
-      obstacle: true,
-    });
   }
   for (const ring of spoilt(job, bands.length, folded)) {
     const moved = ring.map((p) => ({ x: p.x - dx, y: p.y - dy }));

@@ -1,5 +1,5 @@
-import type { Flat } from './convex-parts.ts';
-import { convexParts, flatArea, flatBox, tidyFlat } from './convex-parts.ts';
+import type { Flat } from './flat.ts';
+import { flatArea, flatBox, tidyFlat } from './flat.ts';
 import type { DepthFields } from './depth-field.ts';
 import { depthFields } from './depth-field.ts';
 import { noFit } from './no-fit.ts';
@@ -166,7 +166,18 @@ export function readyStrip(job: StripJob): Strip {
     formsOf.push(own);
   });
   const F = forms.length;
-  const parts = forms.map((f) => convexParts(f.outline));
+  // Forms that differ only in where they may stand share their regions.
+  const base = forms.map((f) => {
+    const turn = job.shapes[f.shape]!.turns[f.turn]!;
+    return forms.findIndex((g) => {
+      const other = job.shapes[g.shape]!.turns[g.turn]!;
+      return (
+        g.shape === f.shape &&
+        Boolean(other.mirrored) === Boolean(turn.mirrored) &&
+        other.angle === turn.angle
+      );
+    });
+  });
   const opposite = forms.map((f) => {
     const turn = job.shapes[f.shape]!.turns[f.turn]!;
     return forms.findIndex((g) => {
@@ -183,9 +194,9 @@ export function readyStrip(job: StripJob): Strip {
   const regions: NoFit[] = [];
   for (let a = 0; a < F; a++) {
     for (let b = 0; b < F; b++) {
-      if (pairField[a * F + b]! >= 0 || (fixed[a] && fixed[b])) continue;
+      if (base[a] !== a || base[b] !== b || pairField[a * F + b]! >= 0 || (fixed[a] && fixed[b])) continue;
       const k = regions.length;
-      regions.push(noFit(parts[a]!, parts[b]!));
+      regions.push(noFit(forms[a]!.outline, forms[b]!.outline));
       const set = (u: number, v: number, sign: number): void => {
         if (u < 0 || v < 0 || pairField[u * F + v]! >= 0) return;
         pairField[u * F + v] = k;
@@ -195,6 +206,12 @@ export function readyStrip(job: StripJob): Strip {
       set(b, a, -1);
       set(opposite[a]!, opposite[b]!, -1);
       set(opposite[b]!, opposite[a]!, 1);
+    }
+  }
+  for (let a = 0; a < F; a++) {
+    for (let b = 0; b < F; b++) {
+      pairField[a * F + b] = pairField[base[a]! * F + base[b]!]!;
+      pairSign[a * F + b] = pairSign[base[a]! * F + base[b]!]!;
     }
   }
   const itemShape = job.shapes.flatMap((s, i) => Array.from({ length: s.count }, () => i));

@@ -1,0 +1,127 @@
+import type { Cloth, Finding } from '../garment/index.ts';
+import { say } from '../garment/index.ts';
+import type { ClothOffer, Purchase } from './buy.ts';
+import { doubtPurchases, purchase } from './buy.ts';
+import type { LayOptions } from './lay.ts';
+import { layBest } from './lay.ts';
+import { LayImpossible } from './lay-limits.ts';
+import type { CuttingPiece, Fold, Lay, LayJob, Nap, Repeat } from './lay-job.ts';
+import { DEFAULT_GAP, DEFAULT_SELVAGE } from './lay-job.ts';
+
+/** What is known of one cloth before it is laid out. Widths as sold, mm. */
+export interface ClothChoice extends ClothOffer {
+  readonly cloth: Cloth;
+  readonly widths: readonly number[];
+  readonly folds: readonly Fold[];
+  readonly nap: Nap;
+  readonly gap?: number;
+  readonly selvage?: number;
+  readonly repeat?: Repeat;
+}
+
+export interface ClothNeed {
+  readonly purchase: Purchase;
+  readonly lay: Lay;
+  readonly job: LayJob;
+  /** Cloth that matching the repeat costs, mm; only where a repeat is asked for. */
+  readonly repeatCost?: number;
+}
+
+/** A lay job for the pieces of one cloth with the trade's usual margins. */
+export function jobFor(
+  pieces: readonly CuttingPiece[],
+  choice: ClothChoice,
+  width: number,
+  fold: Fold,
+): LayJob {
+  return {
+    cloth: choice.cloth,
+    // What is washed is narrower when it is laid.
+    width: width * (1 - (choice.shrinkWidth ?? 0)),
+    selvage: choice.selvage ?? DEFAULT_SELVAGE,
+    fold,
+    nap: choice.nap,
+    gap: choice.gap ?? DEFAULT_GAP,
+    pieces: pieces.filter((p) => p.cloth === choice.cloth),
+    flaws: [],
+    pins: [],
+    ...(choice.repeat ? { repeat: choice.repeat } : {}),
+  };
+}
+
+/**
+ * What to buy of each cloth at each width, shortest of the folds asked for; with findings for what fits nowhere and for needs unlike the
+ * general conversion table.
+ */
+export function clothNeeds(
+  pieces: readonly CuttingPiece[],
+  choices: readonly ClothChoice[],
+  options: LayOptions,
+): { needs: ClothNeed[]; findings: Finding[] } {
+  const needs: ClothNeed[] = [];
+  const findings: Finding[] = [];
+  for (const choice of choices) {
+    for (const width of choice.widths) {
+      let best: ClothNeed | null = null;
+      for (const fold of choice.folds) {
+        const found = needAt(pieces, choice, width, fold, options, findings);
+        if (found && (!best || found.lay.length < best.lay.length)) best = found;
+      }
+      if (best) needs.push(best);
+    }
+  }
+  return { needs, findings: [...findings, ...doubtPurchases(needs.map((n) => n.purchase))] };
+}
+
+function needAt(
+  pieces: readonly CuttingPiece[],
+  choice: ClothChoice,
+  width: number,
+  fold: Fold,
+  options: LayOptions,
+  findings: Finding[],
+): ClothNeed | null {
+  const job = jobFor(pieces, choice, width, fold);
+  if (job.pieces.length === 0) return null;
+  try {
+    const lay = layBest(job, options);
+    if (!lay) {
+      findings.push({
+        code: 'no-lay-found',
+        severity: 'warning',
+        where: {},
+        message: `No lay was found for ${choice.cloth} ${say(width)} wide, folded ${fold}, in the time given. Give it longer, or loosen the repeat.`,
+      });
+      return null;
+    }
+    const matched = choice.repeat && job.pieces.some((p) => p.phase);
+    const plain = matched ? layBest(withoutRepeat(job), options) : null;
+    return {
+      purchase: purchase(choice.cloth, width, lay.length, choice),
+      lay,
+      job,
+      ...(plain ? { repeatCost: lay.length - plain.length } : {}),
+    };
+  } catch (error) {
+    if (!(error instanceof LayImpossible)) throw error;
+    findings.push({
+      code: `lay-${error.code}`,
+      severity: 'warning',
+      where: error.piece ? { piece: error.piece } : {},
+      amount: error.needs,
+      message: error.message,
+    });
+    return null;
+  }
+}
+
+function withoutRepeat(job: LayJob): LayJob {
+  const { repeat: _, ...rest } = job;
+  return rest;
+}
+
+/**
+ * Shop rule for the extra cloth of a repeat: one repeat for each row of pieces stacked along the length.
+ * Source: trade notes 7.3 (two rows, 4 1/4 in repeat: 8 1/2 in). An estimate; `repeatCost` is what the lay itself found.
+ */
+export const repeatRule = (rows: number, repeat: number): number => rows * repeat;
