@@ -146,6 +146,8 @@ describe('nothing already entered is lost', () => {
     const { page } = await open();
     await addPerson(page, 'Odile Fenn');
     await takeMeasure(page, 'waist', '33');
+    // Long enough for the last write to be on disk, so that it is the broken document that stands there.
+    await page.waitForTimeout(800);
     await page.evaluate(
       () =>
         new Promise<void>((done) => {

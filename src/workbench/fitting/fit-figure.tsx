@@ -51,8 +51,8 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
     return rounded(start.ease + ((event.clientX - start.x) * start.scale * plan.body) / hang.bodyHalf);
   };
   // A pull is one decision by itself; presses of a key in a row are one.
-  const keep = (mm: number, merge?: string): void =>
-    bench.change(setEase(plan.level, mm), `${name}: ease ${amountText(mm, bench.show)}`, merge);
+  const keep = (mm: number): void =>
+    bench.change(setEase(plan.level, mm), `${name}: ease ${amountText(mm, bench.show)}`);
   return (
     <g className="hold">
       <path className="gap" d={`M${hang.bodyHalf} ${hang.y}H${hang.half}`} />
@@ -91,7 +91,12 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
                 : 0;
           if (by === 0) return;
           event.preventDefault();
-          keep(rounded(ease + by), `ease/${plan.level}`);
+          // From the newest choice, not from the plan on the screen: fast presses come before it is redrawn.
+          bench.change(
+            (f) => setEase(plan.level, rounded((f.choices.ease[plan.level] ?? ease) + by))(f),
+            `${name}: ease changed by key`,
+            `ease/${plan.level}`,
+          );
         }}
       />
       <text x={hang.half + 28} y={hang.y - 6} className="hold-name">

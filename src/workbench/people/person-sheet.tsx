@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
-import { doubts, MEASURES, type Body, type MeasureId } from '../../garment/index.ts';
+import { MEASURES, type Body, type MeasureId } from '../../garment/index.ts';
+import { plausible } from '../../fit/index.ts';
 import { Figure } from '../drawing/figure.tsx';
 import { Tape } from '../drawing/tape.tsx';
 import { UndoRow } from '../parts/undo-row.tsx';
@@ -17,7 +18,7 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
   const [lit, setLit] = useState<MeasureId | null>('bust-girth');
   const change = (act: (b: Body) => Body, say: string, merge?: string) =>
     store.change('person', body.id, act, say, merge);
-  const questions = useMemo(() => doubts(body), [body]);
+  const questions = useMemo(() => plausible(body), [body]);
   return (
     <div className="stack">
       <div className="row spread">
