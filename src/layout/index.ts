@@ -27,3 +27,5 @@ export { drawLay, type LayDrawing, type LayLabel, type LayLayer, type LayStroke 
 export { laySvg } from './lay-svg.ts';
 export { projectorPages } from './projector.ts';
 export type { SavedSearch } from './strip-search.ts';
+export { readyStrip, type Strip, type StripJob, type StripShape, type Turn } from './strip.ts';
+export { stripSearch, type Kept, type StripSearch } from './strip-search.ts';
