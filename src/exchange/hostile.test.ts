@@ -1,0 +1,89 @@
+// Must hold of the job's text: mutated files always get an answer in under 2 s, never a crash, a hang, or anything fetched or executed.
+// PINTRUE_FULL=1 runs the full 5,000 per reader.
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
+import { ReadError } from './budget.ts';
+import type { Drawing } from './drawing.ts';
+import { recognise } from './find/recognise.ts';
+import { mutated, seeded } from './hostile.test-case.ts';
+import { readPdf } from './pdf/read.ts';
+import { plainPdf } from './plain-pdf.test-case.ts';
+import { readSvg } from './svg/read.ts';
+
+const COUNT = process.env['PINTRUE_FULL'] ? 5000 : 150;
+const LIMIT_MS = 2000;
+const fixture = (name: string): Uint8Array =>
+  new Uint8Array(readFileSync(fileURLToPath(new URL(`./fixtures/${name}`, import.meta.url))));
+
+interface Outcome {
+  readonly read: number;
+  readonly refused: Record<string, number>;
+  readonly slowest: number;
+}
+
+/** Reads `count` mutations of each source and looks for pieces in what was read; anything but a drawing or a ReadError fails. */
+async function attack(
+  sources: readonly Uint8Array[],
+  count: number,
+  seed: number,
+  read: (bytes: Uint8Array) => Promise<Drawing> | Drawing,
+): Promise<Outcome> {
+  const next = seeded(seed);
+  let done = 0;
+  let slowest = 0;
+  const refused: Record<string, number> = {};
+  for (let i = 0; i < count; i++) {
+    const bytes = mutated(sources[i % sources.length]!, next);
+    // Processor time: other work on the machine is not the reader's.
+    const start = process.cpuUsage();
+    try {
+      recognise(await read(bytes));
+      done++;
+    } catch (error) {
+      if (!(error instanceof ReadError))
+        throw new Error(`mutation ${i} of seed ${seed}: ${String(error)}`, { cause: error });
+      refused[error.code] = (refused[error.code] ?? 0) + 1;
+    }
+    const spent = process.cpuUsage(start);
+    slowest = Math.max(slowest, (spent.user + spent.system) / 1000);
+  }
+  return { read: done, refused, slowest };
+}
+
+describe('hostile files', () => {
+  const fetched: string[] = [];
+  beforeAll(async () => {
+    // The library is loaded before the clock runs.
+    await readPdf(fixture('sheet-dash.pdf'));
+    vi.stubGlobal('fetch', (address: unknown) => {
+      fetched.push(String(address));
+      return Promise.reject(new Error('no network'));
+    });
+  });
+  afterEach(() => expect(fetched).toEqual([]));
+
+  it(`${COUNT} mutated PDFs are read or refused in time`, { timeout: 3_600_000 }, async () => {
+    const outcome = await attack(
+      [fixture('sheet-dash.pdf'), fixture('tiles-frame.pdf'), plainPdf(), fixture('sheet-inkscape.pdf')],
+      COUNT,
+      1,
+      (bytes) => readPdf(bytes),
+    );
+    if (process.env['PINTRUE_SAY']) process.stdout.write(`${JSON.stringify(outcome)}\n`);
+    expect(outcome.slowest).toBeLessThan(LIMIT_MS);
+    expect(outcome.read).toBeGreaterThan(COUNT / 20);
+  });
+
+  it(`${COUNT} mutated SVGs are read or refused in time`, { timeout: 3_600_000 }, async () => {
+    const outcome = await attack(
+      [fixture('sheet-source.svg'), fixture('sheet-inkscape.svg'), fixture('sheet-cairo.svg')],
+      COUNT,
+      2,
+      (bytes) => readSvg(bytes),
+    );
+    if (process.env['PINTRUE_SAY']) process.stdout.write(`${JSON.stringify(outcome)}\n`);
+    expect(outcome.slowest).toBeLessThan(LIMIT_MS);
+    expect(outcome.read).toBeGreaterThan(COUNT / 20);
+  });
+});
