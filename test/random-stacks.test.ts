@@ -36,6 +36,12 @@ const STACKS = FULL ? 5_000 : 150;
 const UNDONE = FULL ? 200 : 20;
 const PAIRS = FULL ? 1_000 : 150;
 
+/**
+ * Known gap, to be closed in src/alter: on the smock some pairs do not commute although their edges are disjoint (round back and swayback by
+ * 0.7 mm, erect back and length above the waist by 22 mm: the second finds its line elsewhere). Expected to fail, so that closing it is noticed.
+ */
+const ORDER_MATTERS: ReadonlySet<string> = new Set(['chorus-smock']);
+
 const TRUE: Step = { id: 'true', kind: 'true' };
 
 /** A body that is the pattern's own middle size: what is then seen comes from the alterations, not from the fit. */
@@ -190,26 +196,29 @@ for (const { id } of SAMPLES) {
       }
     });
 
-    it(`of ${PAIRS} pairs, those on different pieces commute to ${CURVE_MM} mm`, { timeout: 600_000 }, () => {
-      const random = seeded(id.length * 32_452_843);
-      let compared = 0;
-      for (let n = 0; n < PAIRS; n++) {
-        const [a, b] = [0, 1].map((k) =>
-          randomStep(random, `s${k}`, entries[Math.floor(random() * entries.length)]),
-        );
-        const [onlyA, onlyB] = [applyStep(start, a!).garment, applyStep(start, b!).garment];
-        const [inA, inB] = [changedEdges(start, onlyA), changedEdges(start, onlyB)];
-        if (inA.size === 0 || inB.size === 0 || [...inA].some((e) => inB.has(e))) continue;
-        // Known gap: a slash through a piece reads its far edges too, so two slashes on one piece may differ by some tenths of a millimetre.
-        const pieces = new Set([...inA].map((e) => e.split(' ')[0]));
-        if ([...inB].some((e) => pieces.has(e.split(' ')[0]))) continue;
-        compared++;
-        const ab = applyStep(onlyA, b!).garment;
-        const ba = applyStep(onlyB, a!).garment;
-        expect(apart(ab, ba), `${JSON.stringify(a)} and ${JSON.stringify(b)}`).toBeLessThanOrEqual(CURVE_MM);
-      }
-      expect(compared).toBeGreaterThan(0);
-    });
+    it(
+      `of ${PAIRS} pairs, those on different pieces or disjoint edges commute to ${CURVE_MM} mm`,
+      { timeout: 600_000 },
+      () => {
+        const random = seeded(id.length * 32_452_843);
+        let compared = 0;
+        for (let n = 0; n < PAIRS; n++) {
+          const [a, b] = [0, 1].map((k) =>
+            randomStep(random, `s${k}`, entries[Math.floor(random() * entries.length)]),
+          );
+          const [onlyA, onlyB] = [applyStep(start, a!).garment, applyStep(start, b!).garment];
+          const [inA, inB] = [changedEdges(start, onlyA), changedEdges(start, onlyB)];
+          if (inA.size === 0 || inB.size === 0 || [...inA].some((e) => inB.has(e))) continue;
+          compared++;
+          const ab = applyStep(onlyA, b!).garment;
+          const ba = applyStep(onlyB, a!).garment;
+          expect(apart(ab, ba), `${JSON.stringify(a)} and ${JSON.stringify(b)}`).toBeLessThanOrEqual(
+            CURVE_MM,
+          );
+        }
+        expect(compared).toBeGreaterThan(0);
+      },
+    );
 
     it('walks every seam after every single entry with its default amounts, trued', () => {
       for (const entry of entries) {
