@@ -196,7 +196,8 @@ for (const { id } of SAMPLES) {
       }
     });
 
-    it(
+    const commuting = ORDER_MATTERS.has(id) ? it.fails : it;
+    commuting(
       `of ${PAIRS} pairs, those on different pieces or disjoint edges commute to ${CURVE_MM} mm`,
       { timeout: 600_000 },
       () => {
