@@ -1,6 +1,7 @@
-import { distance, pathAt, pathEnd, pathLineIntersections, pathStart } from '../geometry/index.ts';
+import { distance, pathEnd, pathLineIntersections, pathStart } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 import type { DrawnPiece, InnerLine } from '../garment/index.ts';
+import { atHeight, crossingPoints } from './crossing.ts';
 
 /** A level line's end looks for the outline no further than this. Wider than any single alteration's limit (trade.md 5.0: 2 in), narrower than a panel. */
 const REACH_MM = 60;
@@ -12,7 +13,9 @@ export function levelPoints(piece: DrawnPiece, level: string): Point[] {
   const found: Point[] = [];
   for (const edge of piece.edges) {
     if (edge.from === level) found.push(pathStart(edge.path));
-    for (const c of edge.crossings) if (c.level === level) found.push(pathAt(edge.path, c.at));
+    for (const [i, c] of edge.crossings.entries()) {
+      if (c.level === level) found.push(crossingPoints(edge)[i]!);
+    }
   }
   return found;
 }
@@ -43,8 +46,10 @@ function endNow(before: Level, now: Level, from: Point, end: Point, other: Point
   let best = end;
   let near = REACH_MM;
   if (distance(end, other) < 1) return end;
+  const level = Math.abs(end.y - other.y) < 1e-9;
   for (const edge of now.piece.edges) {
-    for (const hit of pathLineIntersections(edge.path, end, other)) {
+    const hits = level ? atHeight(edge.path, end.y) : pathLineIntersections(edge.path, end, other);
+    for (const hit of hits) {
       const d = distance(hit.point, end);
       if (d < near) [best, near] = [hit.point, d];
     }

@@ -86,6 +86,7 @@ function sides(seam: Seam, band: PieceId): { own: readonly EdgeRef[]; other: rea
 export function bandsFollow(change: Change): void {
   const { before } = change;
   for (const seam of change.garment.seams) {
+    if (!touches(change, seam)) continue;
     const band = bandOf(change.garment, seam);
     if (!band) continue;
     const { own, other } = sides(seam, band);
@@ -111,6 +112,9 @@ export function bandsFollow(change: Change): void {
     });
   }
 }
+
+const touches = (change: Change, seam: Seam): boolean =>
+  seam.a.some((r) => change.touched.has(r.piece)) || seam.b.some((r) => change.touched.has(r.piece));
 
 const nameOf = (garment: Garment, id: PieceId): string => garment.pieces.find((p) => p.id === id)?.name ?? id;
 

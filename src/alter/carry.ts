@@ -1,23 +1,23 @@
 import {
+  boxesTouch,
   distance,
   lengthAtPlace,
   lerp,
   movePoint,
   nearestPlace,
-  pathAt,
   pathBetween,
   pathEnd,
   pathLength,
-  pathLineIntersections,
   pathMove,
   pathStart,
   placeAtLength,
-  placePoint,
+  pointsBox,
   shareAtPlace,
 } from '../geometry/index.ts';
 import type { Motion, Path, PathPlace, Point } from '../geometry/index.ts';
 import type { DrawnPiece, Edge, InnerLine } from '../garment/index.ts';
 import { anchorLevels } from './anchor.ts';
+import { atHeight, crossingPoints } from './crossing.ts';
 
 /** A hinge this near to an edge lies on it: two stored coordinates may each be off by STORED_MM. */
 export const ON_EDGE_MM = 0.05;
@@ -88,15 +88,15 @@ const LEVEL_MM = 0.01;
 export function levelsHeld(before: Edge<'one'>, after: Edge<'one'>): Edge<'one'> {
   if (before.crossings.length === 0) return after;
   let changed = false;
-  const crossings = after.crossings.map((c) => {
-    const old = before.crossings.find((x) => x.level === c.level);
-    if (!old) return c;
-    const was = pathAt(before.path, old.at);
-    const now = pathAt(after.path, c.at);
+  const crossings = after.crossings.map((c, i) => {
+    const old = before.crossings.findIndex((x) => x.level === c.level);
+    if (old < 0) return c;
+    const was = crossingPoints(before)[old]!;
+    const now = crossingPoints(after)[i]!;
     if (Math.abs(was.y - now.y) < LEVEL_MM) return c;
     let best: number | undefined;
     let near = Infinity;
-    for (const hit of pathLineIntersections(after.path, was, { x: was.x + 1, y: was.y })) {
+    for (const hit of atHeight(after.path, was.y)) {
       const d = distance(hit.point, was);
       if (d < near) [best, near] = [shareAtPlace(after.path, hit.place), d];
     }
@@ -110,13 +110,14 @@ export function levelsHeld(before: Edge<'one'>, after: Edge<'one'>): Edge<'one'>
 function innerNodes(edge: Edge<'one'>, c: Carriage): Node[] {
   const { path } = edge;
   const nodes: Node[] = [];
-  for (const crossing of edge.crossings) {
+  for (const [i, crossing] of edge.crossings.entries()) {
     if (crossing.at <= 0 || crossing.at >= 1) continue;
-    const place = placeAtLength(path, crossing.at * pathLength(path));
-    const point = placePoint(path, place);
-    if (c.holds(point)) nodes.push({ place, part: c.partOf(point) });
+    const point = crossingPoints(edge)[i]!;
+    if (!c.holds(point)) continue;
+    nodes.push({ place: placeAtLength(path, crossing.at * pathLength(path)), part: c.partOf(point) });
   }
   for (const hinge of c.hinges) {
+    if (!boxesTouch(pointsBox(path), pointsBox([hinge]), ON_EDGE_MM)) continue;
     const near = nearestPlace(path, hinge);
     const atEnd =
       distance(near.point, pathStart(path)) < ON_EDGE_MM || distance(near.point, pathEnd(path)) < ON_EDGE_MM;
@@ -146,7 +147,7 @@ function carryEdge(edge: Edge<'one'>, from: number, to: number, c: Carriage): Ed
     before.push(run);
     after.push(a === b ? moved(run, c.motions[a]) : c.bridge(run, a, b));
   }
-  return redrawEdge(edge, joined(before), joined(after));
+  return redrawEdge(edge, before.length === 1 ? path : joined(before), joined(after));
 }
 
 function carryLine(line: InnerLine<'one'>, c: Carriage): InnerLine<'one'> {

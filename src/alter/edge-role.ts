@@ -33,21 +33,23 @@ const WORDS: readonly (readonly [EdgeRole, RegExp])[] = [
   ['side', /\bside|out-?seam|outside leg|outer leg/],
 ];
 
-const known = new Map<string, EdgeRole>();
+/** Names are few and asked for often: remembered by name, then id. */
+const known = new Map<string, Map<string, EdgeRole | undefined>>();
 
-/** The role an edge's name or id speaks of; `other` when it says nothing we know. */
+function byWords(edge: Edge<'one'>): EdgeRole | undefined {
+  let ids = known.get(edge.name);
+  if (!ids) known.set(edge.name, (ids = new Map()));
+  if (ids.has(edge.id)) return ids.get(edge.id);
+  const find = (text: string): EdgeRole | undefined => WORDS.find(([, words]) => words.test(text))?.[0];
+  const role = find(edge.name.toLowerCase()) ?? find(edge.id.toLowerCase());
+  ids.set(edge.id, role);
+  return role;
+}
+
+/** The role an edge's name or id speaks of, else its kind; `other` when they say nothing we know. */
 export function edgeRole(edge: Edge<'one'>): EdgeRole {
   if (edge.kind === 'dart') return 'dart';
-  const key = `${edge.kind}|${edge.id}|${edge.name}`;
-  const found = known.get(key);
-  if (found) return found;
-  const byWords = (text: string): EdgeRole | undefined => WORDS.find(([, words]) => words.test(text))?.[0];
-  const role =
-    byWords(edge.name.toLowerCase()) ??
-    byWords(edge.id.toLowerCase()) ??
-    (edge.kind === 'fold' ? 'centre' : edge.kind === 'hem' ? 'hem' : 'other');
-  known.set(key, role);
-  return role;
+  return byWords(edge) ?? (edge.kind === 'fold' ? 'centre' : edge.kind === 'hem' ? 'hem' : 'other');
 }
 
 /** The piece's edges of a role, in outline order. */

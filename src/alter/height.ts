@@ -2,6 +2,7 @@ import { pathAt, pathEnd, pathLineIntersections, pathStart } from '../geometry/i
 import type { Point } from '../geometry/index.ts';
 import type { DrawnPiece, Edge, Level } from '../garment/index.ts';
 import { levelPoints } from './anchor.ts';
+import { atHeight } from './crossing.ts';
 import { edgeRole } from './edge-role.ts';
 import type { EdgeRole } from './edge-role.ts';
 import { Refusal } from './refusal.ts';
@@ -38,9 +39,7 @@ export function extent(piece: DrawnPiece): { low: number; high: number; left: nu
 
 /** Where the height crosses the outline, first and last from the left. Throws Refusal `line-misses` when it does not. */
 export function across(piece: DrawnPiece, y: number): { left: Point; right: Point } {
-  const points = piece.edges.flatMap((e) =>
-    pathLineIntersections(e.path, { x: 0, y }, { x: 1, y }).map((hit) => hit.point),
-  );
+  const points = piece.edges.flatMap((e) => atHeight(e.path, y).map((hit) => hit.point));
   const sorted = points.toSorted((a, b) => a.x - b.x);
   const left = sorted[0];
   const right = sorted[sorted.length - 1];

@@ -21,12 +21,13 @@ export function meetingNotches(change: Change): void {
       [seam.a, seam.b],
       [seam.b, seam.a],
     ] as const) {
-      const ref = one.length === 1 ? one[0]! : undefined;
+      const ref = one.length === 1 && other.length > 1 ? one[0]! : undefined;
+      if (!ref) continue;
       const halves = other.map((r) => halfOf(pieceOf(change.garment, r.piece)));
       const turns = halves.flatMap((h, i) => (i > 0 && h !== halves[i - 1] ? [i] : []));
       // A band that runs round left and right meets front and back more than once: its notches are left to the walk.
       const turn = turns.length === 1 ? turns[0]! : -1;
-      if (!ref || turn < 0 || other.some((r) => r.piece === ref.piece)) continue;
+      if (turn < 0 || other.some((r) => r.piece === ref.piece)) continue;
       const piece = pieceOf(change.garment, ref.piece);
       const edge = piece.edges.find((e) => e.id === ref.edge);
       const notch = edge?.notches.find((x) => /shoulder|^side/.test(x.id));

@@ -70,6 +70,9 @@ export function pullRun(run: Path, from: PullNode, to: PullNode): Path {
 export function pullEdge(edge: Edge<'one'>, nodes: readonly PullNode[]): Edge<'one'> {
   if (nodes.every((n) => n.by.x === 0 && n.by.y === 0)) return edge;
   const { path } = edge;
+  if (nodes.length === 2) {
+    return levelsHeld(edge, redrawEdge(edge, path, pullRun(path, nodes[0]!, nodes[1]!)));
+  }
   const size = pathLength(path);
   const places: PathPlace[] = nodes.map((n) => placeAtLength(path, n.at * size));
   const before: Point[] = [pathStart(path)];

@@ -14,24 +14,36 @@ export function pieceOf(garment: Garment, id: PieceId): DrawnPiece {
   return piece;
 }
 
-const isFollower = (garment: Garment, id: PieceId): boolean => garment.followers.some((f) => f.piece === id);
-
-/** Pieces that lead: not facings, linings and the like, which go with them. */
-export const leaders = (garment: Garment): DrawnPiece[] =>
-  garment.pieces.filter((p) => !isFollower(garment, p.id) && !garment.bands.some((b) => b.piece === p.id));
+/** Pieces that lead: not facings, linings and the like, which go with them, nor bands. */
+export function leaders(garment: Garment): DrawnPiece[] {
+  const led = new Set([...garment.followers.map((f) => f.piece), ...garment.bands.map((b) => b.piece)]);
+  return garment.pieces.filter((p) => !led.has(p.id));
+}
 
 export const isSleeve = (piece: DrawnPiece): boolean => hasEdge(piece, 'cap');
 export const sleeves = (garment: Garment): DrawnPiece[] => leaders(garment).filter(isSleeve);
 
-/** Front or back by the piece's name; else by the trade's notches (one in front, two behind), on the armhole first. */
-export function halfOf(piece: DrawnPiece): Half | undefined {
-  const words = `${piece.id} ${piece.name}`.toLowerCase();
+/** What a piece's id and name say, remembered: asked for in every alteration. */
+const named = new Map<string, Map<string, Half | undefined>>();
+
+function halfByName({ id, name }: DrawnPiece): Half | undefined {
+  let names = named.get(id);
+  if (!names) named.set(id, (names = new Map()));
+  if (names.has(name)) return names.get(name);
+  const words = `${id} ${name}`.toLowerCase();
   const front = /front|\bcf\b/.test(words);
   const back = /back|\bcb\b/.test(words);
-  if (front !== back) return front ? 'front' : 'back';
+  const half = front === back ? undefined : front ? 'front' : 'back';
+  names.set(name, half);
+  return half;
+}
+
+/** Front or back by the piece's name; else by the trade's notches (one in front, two behind), on the armhole first. */
+export function halfOf(piece: DrawnPiece): Half | undefined {
+  const half = halfByName(piece);
+  if (half) return half;
   const counts = [...edgesOf(piece, 'armhole'), ...piece.edges].flatMap((e) => e.notches.map((n) => n.count));
-  if (counts.includes(1) !== counts.includes(2)) return counts.includes(1) ? 'front' : 'back';
-  return undefined;
+  return counts.includes(1) === counts.includes(2) ? undefined : counts.includes(1) ? 'front' : 'back';
 }
 
 /** Roles by which a piece is known to be worn round the trunk or the legs. */
