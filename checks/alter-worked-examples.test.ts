@@ -297,8 +297,8 @@ describe('back', () => {
       expect(Math.abs(deg(openingAngle(t, w)) - angle)).toBeLessThan(0.05);
       const hem = pathStart(edge(folded, 'hem').path);
       // The table's swing is against the centre line at the fold itself, which the turn draws in by w (1 - cos).
-    const fold = w * (1 - Math.cos(openingAngle(t, w)));
-    expect(Math.abs(fold - hem.x / IN - swing)).toBeLessThan(0.02);
+      const fold = w * (1 - Math.cos(openingAngle(t, w)));
+      expect(Math.abs(fold - hem.x / IN - swing)).toBeLessThan(0.02);
       expect(inches(folded, 'side')).toBeCloseTo(inches(p, 'side'), 9);
       // The height lost beyond the fold itself at that point.
       if (rise !== undefined) expect(Math.abs(hem.y / IN + below - t - rise)).toBeLessThan(0.02);
@@ -336,8 +336,8 @@ describe('back', () => {
         atTo: 0,
       });
       // As above: against the centre line at the slash.
-    const slash = 7.5 * (1 - Math.cos(openingAngle(t, 7.5)));
-    expect(Math.abs(pathEnd(edge(raised, 'neck').path).x / IN - slash - gain)).toBeLessThan(0.02);
+      const slash = 7.5 * (1 - Math.cos(openingAngle(t, 7.5)));
+      expect(Math.abs(pathEnd(edge(raised, 'neck').path).x / IN - slash - gain)).toBeLessThan(0.02);
     },
   );
 });

@@ -7,6 +7,11 @@ import type { RecogniseOptions } from './find/recognise.ts';
 import { readPdf } from './pdf/read.ts';
 import { readSvg } from './svg/read.ts';
 
+/** How PNG, JPEG, GIF and the two kinds of TIFF begin, as single-byte letters. */
+const PICTURES = ['\u0089PNG', '\u00FF\u00D8', 'GIF8', 'II*', 'MM\u0000'];
+/** How office documents and archives begin. */
+const PACKED = ['\u00D0\u00CF\u0011\u00E0', 'PK'];
+
 /**
  * Reads any drawn file by what its first bytes say (names lie), not yet understood.
  * Throws ReadError; DxfError for a damaged DXF, with its line.
@@ -22,16 +27,16 @@ export async function readDrawing(
   if (head.includes('%PDF-')) return readPdf(bytes, named);
   if (/<svg[\s>]|<!DOCTYPE svg|<\?xml/i.test(head) || /^(?:\uFEFF|\u00FE\u00FF|\u00FF\u00FE)/.test(head))
     return readSvg(bytes, named);
-  if (/^\s*(?:999|0)\s*\r?\n/.test(head) || head.startsWith('AutoCAD Binary DXF'))
+  if (/^\s*(?:999|0)\s*\r?\n/.test(head) || head.slice(0, 24).includes('Binary DXF'))
     return readDxf(bytes, name);
-  if (/^\u0089PNG|^\u00FF\u00D8|^GIF8|^II\*|^MM\u0000/.test(head)) {
+  if (PICTURES.some((start) => head.startsWith(start))) {
     throw new ReadError(
       'only-images',
       name,
       `${name} is a picture. Bring it in as a photograph or scan and trace it.`,
     );
   }
-  if (/^\u00D0\u00CF\u0011\u00E0|^PK/.test(head)) {
+  if (PACKED.some((start) => head.startsWith(start))) {
     throw new ReadError(
       'not-this-format',
       name,
