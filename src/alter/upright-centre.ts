@@ -25,7 +25,8 @@ export function uprightCentre(
 ): number {
   let most = 0;
   for (const panel of withEdge(change.garment, half, 'centre')) {
-    if (!straightens(panel)) continue;
+    // A piece this alteration did not touch leans for another's sake: under a yoke the body's wedge is not the yoke's business.
+    if (!change.touched.has(panel.id) || !straightens(panel)) continue;
     draw(change, panel.id, (piece) => {
       const centre = edgesOf(piece, 'centre')[0]!;
       const [a, b] = [pathStart(centre.path), pathEnd(centre.path)];
