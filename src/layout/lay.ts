@@ -4,6 +4,7 @@ import { checkJob } from './lay-limits.ts';
 import type { Lay, LayJob, Placement } from './lay-job.ts';
 import type { Spread } from './spread.ts';
 import { spreadJob } from './spread.ts';
+import { proveLay } from './prove-lay.ts';
 import type { Kept, SavedSearch, StripSearch } from './strip-search.ts';
 import { stripSearch } from './strip-search.ts';
 import type { Strip } from './strip.ts';
@@ -24,6 +25,7 @@ export interface LayOptions {
 export interface LayRun {
   /** One sweep; `share` of the budget used (0..1). True when the best grew better. */
   readonly step: (share: number) => boolean;
+  /** The shortest lay so far that `proveLay` finds nothing against. */
   readonly best: () => Lay | null;
   /** Nothing shorter exists. */
   readonly done: () => boolean;
@@ -42,11 +44,20 @@ export function startLay(job: LayJob, from: number | SavedSearch): LayRun {
   const strip = readyStrip(spread.strip);
   checkJob(job, spread, strip);
   const search = stripSearch(strip, from);
-  const told = (kept: Kept | null): Lay | null => kept && layOf(job, spread, strip, kept);
+  let proven: Lay | null = null;
+  /** Takes the search's best if the independent proof finds nothing against it. */
+  const prove = (): boolean => {
+    const kept = search.best();
+    const found = kept && layOf(job, spread, strip, kept);
+    if (!found || proveLay(job, found).length > 0) return false;
+    proven = found;
+    return true;
+  };
+  prove();
   return {
-    step: search.step,
-    best: () => told(search.best()),
-    done: search.done,
+    step: (share) => search.step(share) && prove(),
+    best: () => proven,
+    done: () => proven !== null && search.done(),
     save: search.save,
     search,
     strip,

@@ -17,7 +17,9 @@ function directions(p: Flat): Float64Array {
   const n = p.length / 2;
   return Float64Array.from({ length: n }, (_, i) => {
     const k = (i + 1) % n;
-    return Math.atan2(p[2 * k + 1]! - p[2 * i + 1]!, p[2 * k]! - p[2 * i]!);
+    const d = Math.atan2(p[2 * k + 1]! - p[2 * i + 1]!, p[2 * k]! - p[2 * i]!);
+    // Due left is π and −π (from a negative zero): one direction must have one number, or its edges are lost.
+    return d === -Math.PI ? Math.PI : d;
   });
 }
 
@@ -93,6 +95,27 @@ function convolution(a: Flat, b: Flat): Float64Array[] {
 }
 
 /**
+ * The ring without the corners that rounding made. One is taken at a time and its neighbours judged anew: two corners a unit apart each
+ * look straight beside the other, and dropping both at once would cut a true corner off.
+ */
+function trueCorners(ring: Path64): Path64 {
+  const kept = [...ring];
+  for (let i = 0; i < kept.length && kept.length > 3;) {
+    const p = kept[(i + kept.length - 1) % kept.length]!;
+    const q = kept[i]!;
+    const r = kept[(i + 1) % kept.length]!;
+    const off = Math.abs((r.x - p.x) * (q.y - p.y) - (r.y - p.y) * (q.x - p.x));
+    const between = (q.x - p.x) * (r.x - q.x) + (q.y - p.y) * (r.y - q.y) >= 0;
+    const near = Math.hypot(q.x - p.x, q.y - p.y) <= 2;
+    if (near || (between && off <= 2 * Math.hypot(r.x - p.x, r.y - p.y))) {
+      kept.splice(i, 1);
+      i = Math.max(0, i - 1);
+    } else i++;
+  }
+  return kept;
+}
+
+/**
  * No-fit region of a fixed outline against a moving one, both counter-clockwise and simple. Exact to one part in 2^26 of its size.
  * An exact-fit slit (zero width) is lost: no cutter could follow it.
  */
@@ -121,12 +144,7 @@ export function noFit(fixed: Flat, moving: Flat): NoFit {
   for (const ring of rings) {
     // Rounding leaves holes of a few units; they are no places.
     if (Math.abs(Clipper.area(ring)) < 1e-9 * GRID * GRID) continue;
-    const corners = ring.filter((q, i) => {
-      const p = ring[(i + ring.length - 1) % ring.length]!;
-      const r = ring[(i + 1) % ring.length]!;
-      const off = (r.x - p.x) * (q.y - p.y) - (r.y - p.y) * (q.x - p.x);
-      return Math.abs(off) > 2 * Math.hypot(r.x - p.x, r.y - p.y);
-    });
+    const corners = trueCorners(ring);
     for (let i = 0; i < corners.length; i++) {
       const p = corners[i]!;
       const q = corners[(i + 1) % corners.length]!;

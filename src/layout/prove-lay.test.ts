@@ -6,7 +6,7 @@ import { proveLay } from './prove-lay.ts';
 import { randomJob } from './random-job.test-case.ts';
 
 const FULL = process.env['PINTRUE_FULL'] === '1';
-const JOBS = FULL ? 2000 : 150;
+const JOBS = FULL ? 2000 : 60;
 
 const square = (size: number, count: number, extra: Partial<LayJob> = {}): LayJob => ({
   cloth: 'shell',

@@ -2,7 +2,9 @@ import type { Flat } from './flat.ts';
 import { flatArea, flatBox, tidyFlat } from './flat.ts';
 import type { DepthFields } from './depth-field.ts';
 import { depthFields } from './depth-field.ts';
+import { convexParts } from './convex-parts.ts';
 import { noFit } from './no-fit.ts';
+import { noFitOfParts } from './no-fit-parts.ts';
 import type { NoFit } from './no-fit.ts';
 
 /** Where a coordinate may stand: at + k · step for whole k; step 0 means only at `at`. */
@@ -78,6 +80,12 @@ export interface Strip {
   /** Area of all that is to be placed (obstacles left out). */
   readonly total: number;
 }
+
+/**
+ * Up to so many convex sums the region is cut from them, exactly. Beyond, the convolution is far quicker; it can lose a region where many
+ * straight edges coincide, which curved outlines of many parts do not have, and every lay is proven anyway.
+ */
+const PARTS_MOST = 400;
 
 /** The outline in a turn, about its own origin. */
 export function turned(p: Flat, turn: Turn): Flat {
@@ -178,6 +186,7 @@ export function readyStrip(job: StripJob): Strip {
       );
     });
   });
+  const parts = forms.map((f) => convexParts(f.outline));
   const opposite = forms.map((f) => {
     const turn = job.shapes[f.shape]!.turns[f.turn]!;
     return forms.findIndex((g) => {
@@ -196,7 +205,8 @@ export function readyStrip(job: StripJob): Strip {
     for (let b = 0; b < F; b++) {
       if (base[a] !== a || base[b] !== b || pairField[a * F + b]! >= 0 || (fixed[a] && fixed[b])) continue;
       const k = regions.length;
-      regions.push(noFit(forms[a]!.outline, forms[b]!.outline));
+      const few = parts[a]!.length * parts[b]!.length <= PARTS_MOST;
+      regions.push(few ? noFitOfParts(parts[a]!, parts[b]!) : noFit(forms[a]!.outline, forms[b]!.outline));
       const set = (u: number, v: number, sign: number): void => {
         if (u < 0 || v < 0 || pairField[u * F + v]! >= 0) return;
         pairField[u * F + v] = k;
