@@ -1,17 +1,19 @@
 import { useRef, useState } from 'react';
 import type { Pin } from '../../layout/index.ts';
+import { ringD } from '../drawing/path-d.ts';
+import { amountText } from '../parts/amount.tsx';
+import type { LaySettings } from './lay-settings.ts';
 import type { LayPicture as Picture, Lying } from './lay-worker.ts';
+import { samePlace } from './pinned.tsx';
 
 interface Props {
   readonly picture: Picture;
-  readonly pins: readonly Pin[];
-  readonly fold: string;
-  readonly selvage: number;
+  readonly settings: LaySettings;
+  readonly show: 'in' | 'cm';
   readonly onPins: (pins: readonly Pin[], say: string) => void;
 }
 
-const isPinned = (pins: readonly Pin[], l: Lying): boolean =>
-  pins.some((p) => p.piece === l.piece && p.copy === l.copy);
+const isPinned = (pins: readonly Pin[], l: Lying): boolean => pins.some((p) => samePlace(p, l));
 const pinOf = ({ piece, copy, x, y, rotation, mirrored }: Lying): Pin => ({
   piece,
   copy,
@@ -22,12 +24,13 @@ const pinOf = ({ piece, copy, x, y, rotation, mirrored }: Lying): Pin => ({
 });
 
 /** The cloth as it is spread, cut end at the left, fold or lower selvage below. A piece can be pinned where it lies, or dragged and so pinned; the rest is filled round it. */
-export function LayPicture({ picture, pins, fold, selvage, onPins }: Props) {
+export function LayPicture({ picture, settings, show, onPins }: Props) {
+  const { pins, fold, selvage, spoilt, remnant } = settings;
   const { spread, across, lying } = picture;
   const [held, setHeld] = useState<{ key: string; dx: number; dy: number } | null>(null);
   const from = useRef<{ x: number; y: number; scale: number } | null>(null);
   const room = across * 0.04 + 10;
-  const without = (l: Lying): readonly Pin[] => pins.filter((p) => p.piece !== l.piece || p.copy !== l.copy);
+  const without = (l: Lying): readonly Pin[] => pins.filter((p) => !samePlace(p, l));
   const toggle = (l: Lying): void => {
     const pinned = isPinned(pins, l);
     onPins(
@@ -48,6 +51,11 @@ export function LayPicture({ picture, pins, fold, selvage, onPins }: Props) {
         <rect className="bolt" x={0} y={0} width={spread} height={across} />
         {fold !== 'none' && fold !== 'crosswise' && <path className="fold-edge" d={`M0 0H${spread}`} />}
         {fold === 'crosswise' && <path className="fold-edge" d={`M0 0V${across}`} />}
+        {fold === 'none' && remnant.length >= 3 && <path className="remnant" d={ringD(remnant)} />}
+        {fold === 'none' &&
+          spoilt.map((s, i) => (
+            <rect key={i} className="spoilt" x={s.fromEnd} y={s.fromEdge} width={s.long} height={s.high} />
+          ))}
         <path
           className="selvage"
           d={`M0 ${across - selvage}H${spread}${fold === 'none' || fold === 'crosswise' ? `M0 ${selvage}H${spread}` : ''}`}
@@ -65,7 +73,7 @@ export function LayPicture({ picture, pins, fold, selvage, onPins }: Props) {
             role="button"
             tabIndex={0}
             aria-pressed={pinned}
-            aria-label={`${l.number} ${l.name}${l.copy ? `, copy ${l.copy + 1}` : ''}, ${Math.round(l.at.x)} mm from the cut end${pinned ? ', pinned' : ''}`}
+            aria-label={`${l.number} ${l.name}${l.copy ? `, copy ${l.copy + 1}` : ''}, ${amountText(l.at.x, show)} from the cut end${pinned ? ', pinned' : ''}`}
             onPointerDown={(event) => {
               event.currentTarget.setPointerCapture(event.pointerId);
               from.current = {

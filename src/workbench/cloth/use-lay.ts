@@ -1,12 +1,16 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Cloth, Finding, Garment } from '../../garment/index.ts';
 import { Caller } from '../worker/call.ts';
-import type { LayDoings, LayPicture } from './lay-worker.ts';
+import type { LayDoings, LayFile, LayPicture } from './lay-worker.ts';
 import type { LaySettings } from './lay-settings.ts';
 
 /** Time given to one search before it rests; it can be sent on. ms. */
 const BUDGET_MS = 15_000;
 const SLICE_MS = 250;
+
+/** A worker that lays cloth. */
+export const startLayer = (): Worker =>
+  new Worker(new URL('./lay-worker.ts', import.meta.url), { type: 'module', name: 'lay' });
 
 export interface LayState {
   readonly picture: LayPicture | null;
@@ -17,17 +21,15 @@ export interface LayState {
   readonly misfits: readonly { say: string; mm: number }[];
   readonly stop: () => void;
   readonly goOn: () => void;
+  readonly file: (kind: LayFile, show: 'in' | 'cm') => Promise<string>;
 }
 
-/** Lays one cloth in a worker of its own: the first picture at once, better ones as they come; stopping keeps the best, and it can be sent on. */
+/**
+ * Lays one cloth in a worker of its own: the first picture at once, better ones as they come; stopping keeps the best, and it can be sent on.
+ * Where what is asked cannot be laid (two pins on one another), the last lay stays in view beside the reason.
+ */
 export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): LayState {
-  const layer = useMemo(
-    () =>
-      new Caller<LayDoings>(
-        () => new Worker(new URL('./lay-worker.ts', import.meta.url), { type: 'module', name: 'lay' }),
-      ),
-    [],
-  );
+  const layer = useMemo(() => new Caller<LayDoings>(startLayer), []);
   const [picture, setPicture] = useState<LayPicture | null>(null);
   const [running, setRunning] = useState(false);
   const [share, setShare] = useState(0);
@@ -35,13 +37,19 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
   const [proof, setProof] = useState<Pick<LayState, 'findings' | 'misfits'>>({ findings: [], misfits: [] });
   const turn = useRef(0);
 
+  const failed = useCallback((mine: number, error: Error): void => {
+    if (mine !== turn.current || error.message === 'stopped') return;
+    setRunning(false);
+    setTrouble(error.message);
+  }, []);
+
   const search = useCallback(
     async (mine: number): Promise<void> => {
       setRunning(true);
       const began = performance.now();
       for (;;) {
         const used = (performance.now() - began) / BUDGET_MS;
-        if (used >= 1 || mine !== turn.current) break;
+        if (used >= 1) break;
         const { better, done } = await layer.call('go', { ms: SLICE_MS, share: used });
         if (mine !== turn.current) return;
         if (better) setPicture(better);
@@ -49,7 +57,8 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
         if (done) break;
       }
       setRunning(false);
-      setProof(await layer.call('prove', undefined as never));
+      const proven = await layer.call('prove', undefined as never);
+      if (mine === turn.current) setProof(proven);
     },
     [layer],
   );
@@ -63,16 +72,11 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
       .call('begin', { garment, cloth, settings })
       .then((first) => {
         if (mine !== turn.current) return undefined;
-        setPicture(first);
+        if (first) setPicture(first);
         return search(mine);
       })
-      .catch((error: Error) => {
-        if (mine !== turn.current || error.message === 'stopped') return;
-        setPicture(null);
-        setRunning(false);
-        setTrouble(error.message);
-      });
-  }, [garment, cloth, settings, layer, search]);
+      .catch((error: Error) => failed(mine, error));
+  }, [garment, cloth, settings, layer, search, failed]);
   useEffect(
     () => () => {
       turn.current++;
@@ -88,10 +92,17 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
     trouble,
     ...proof,
     stop: () => {
-      turn.current++;
+      const mine = ++turn.current;
       setRunning(false);
-      void layer.call('prove', undefined as never).then(setProof);
+      layer.call('prove', undefined as never).then(
+        (proven) => mine === turn.current && setProof(proven),
+        (error: Error) => failed(mine, error),
+      );
     },
-    goOn: () => void search(++turn.current),
+    goOn: () => {
+      const mine = ++turn.current;
+      search(mine).catch((error: Error) => failed(mine, error));
+    },
+    file: (kind, show) => layer.call('file', { kind, show }),
   };
 }

@@ -1,0 +1,5 @@
+/** Widths that cloth is usually sold in, mm: by the inch and by the centimetre (common practice). */
+export const WIDTHS: Readonly<Record<'in' | 'cm', readonly number[]>> = {
+  in: [36, 45, 54, 60].map((w) => w * 25.4),
+  cm: [900, 1100, 1400, 1500],
+};
