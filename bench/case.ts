@@ -1,7 +1,11 @@
-/** One timed case. `setup` is not timed; `run` is, repeatedly. `note` may add a line from what it measured (a ratio to a limit). */
+/**
+ * One timed case. `setup` and `before` are not timed; `run` is, repeatedly. With `before` every round has a state of its own (objects
+ * nobody has seen, so that nothing of them is remembered). `note` may add a line from what it measured (a ratio to a limit).
+ */
 export interface Case {
   readonly name: string;
   readonly setup?: () => unknown;
+  readonly before?: (state: never) => unknown;
   readonly run: (state: never) => unknown;
   readonly note?: (medianMs: number, state: never) => string;
 }

@@ -1,5 +1,14 @@
-import type { DrawnPiece, Garment, InnerLine, Level, Pattern, PieceId } from '../garment/index.ts';
-import { limbsAt, pieceAtSize } from '../garment/index.ts';
+import type {
+  DrawnPiece,
+  Edge,
+  Garment,
+  InnerLine,
+  Level,
+  NestedPiece,
+  Pattern,
+  PieceId,
+} from '../garment/index.ts';
+import { limbsAt } from '../garment/index.ts';
 import {
   distance,
   lengthAtPlace,
@@ -50,13 +59,24 @@ export interface Girth {
 /** Finished girth of the garment at a level, from the pieces (formulas.md, Measuring pieces). `null` where no piece is said to make it up. */
 export function girthAt(garment: Garment, level: Level): Girth | null {
   const pieces = garment.levels.find((l) => l.level === level)?.pieces ?? [];
+  return sumWidths(level, pieces, (id) => {
+    const piece = pieceOf(garment, id);
+    const width = piece ? widthAt(piece, level) : null;
+    return piece && width !== null ? { width, times: timesCut(piece) } : null;
+  });
+}
+
+function sumWidths(
+  level: Level,
+  pieces: readonly PieceId[],
+  widthOf: (id: PieceId) => { width: number; times: number } | null,
+): Girth | null {
   if (pieces.length === 0) return null;
   const parts: PieceWidth[] = [];
   const missing: PieceId[] = [];
   for (const id of pieces) {
-    const piece = pieceOf(garment, id);
-    const width = piece ? widthAt(piece, level) : null;
-    if (piece && width !== null) parts.push({ piece: id, width, times: timesCut(piece) });
+    const own = widthOf(id);
+    if (own) parts.push({ piece: id, ...own });
     else missing.push(id);
   }
   const all = parts.reduce((sum, p) => sum + p.width * p.times, 0);
@@ -71,10 +91,20 @@ export function widthAt(piece: DrawnPiece, level: Level): number | null {
   if (!known) measuredPieces.set(piece, (known = new Map()));
   const had = known.get(level);
   if (had !== undefined) return had;
-  const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
-  const width = line ? insideLength(piece, line) : null;
+  const width = measureWidth(piece, level);
   known.set(level, width);
   return width;
+}
+
+function measureWidth(piece: Outline, level: Level): number | null {
+  const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
+  return line ? insideLength(piece, line) : null;
+}
+
+/** What measuring sees of a piece. */
+interface Outline {
+  readonly edges: readonly Pick<Edge<'one'>, 'from' | 'kind' | 'path'>[];
+  readonly lines: readonly InnerLine<'one'>[];
 }
 
 const measuredNests = new WeakMap<Pattern, Readonly<Record<Level, readonly Girth[]>>>();
@@ -86,16 +116,29 @@ export function nestGirths(pattern: Pattern): Readonly<Record<Level, readonly Gi
   const out: Record<Level, Girth[]> = {};
   const counted = new Set(pattern.levels.flatMap((l) => l.pieces));
   const nested = pattern.pieces.filter((p) => counted.has(p.id));
-  const { seams, followers, bands, levels } = pattern;
   pattern.chart.sizes.forEach((_, size) => {
-    const pieces = nested.map((p) => pieceAtSize(p, size));
-    for (const { level } of levels) {
-      const girth = girthAt({ pieces, seams, followers, bands, levels }, level);
+    const outlines = new Map(
+      nested.map((p) => [p.id, { drawn: outlineAtSize(p, size), times: timesCut(p) }]),
+    );
+    for (const { level, pieces } of pattern.levels) {
+      const girth = sumWidths(level, pieces, (id) => {
+        const one = outlines.get(id);
+        const width = one ? measureWidth(one.drawn, level) : null;
+        return one && width !== null ? { width, times: one.times } : null;
+      });
       if (girth) (out[level] ??= []).push(girth);
     }
   });
   measuredNests.set(pattern, out);
   return out;
+}
+
+/** As much of one printed size as measuring sees. */
+function outlineAtSize(piece: NestedPiece, size: number): Outline {
+  return {
+    edges: piece.edges.map((e) => ({ from: e.from, kind: e.kind, path: e.path[size]! })),
+    lines: piece.lines.flatMap((l) => (l.kind === 'level' ? [{ ...l, path: l.path[size]! }] : [])),
+  };
 }
 
 /** Finished girths of every size as the pieces give them, by level; null for a size that cannot be measured. Levels without pieces are left out. */
@@ -109,7 +152,7 @@ export function measureNest(pattern: Pattern): Readonly<Record<Level, readonly (
 }
 
 /** Length of the line inside the outline: between each two neighbouring hits it is in or out as its middle is. */
-function insideLength(piece: DrawnPiece, line: InnerLine<'one'>): number | null {
+function insideLength(piece: Outline, line: InnerLine<'one'>): number | null {
   const seam = lineAsSeam(piece, line);
   if (seam !== null) return seam;
   const ruler = pathIsStraight(line.path) ? straightRuler(line.path) : bowedRuler(line.path);
@@ -128,7 +171,7 @@ function insideLength(piece: DrawnPiece, line: InnerLine<'one'>): number | null 
  * Where the level is a seam or hem of the piece (a skirt's waist), its girth is that seam's length: the edges on that level from the corner at
  * the line's one end to the corner at its other, darts between them left out. Null where the line runs through the piece.
  */
-function lineAsSeam(piece: DrawnPiece, line: InnerLine<'one'>): number | null {
+function lineAsSeam(piece: Outline, line: InnerLine<'one'>): number | null {
   const n = piece.edges.length;
   const cornerAt = (point: Point): number =>
     piece.edges.findIndex((e) => e.from === line.level && distance(pathStart(e.path), point) <= CORNER_MM);
@@ -220,7 +263,7 @@ function bowedRuler(path: Path): Ruler | null {
 }
 
 /** Ordered distances along the ruler at which it meets the outline; corners on the line's own level stand for what lies next to them. */
-function meetings(piece: DrawnPiece, line: InnerLine<'one'>, ruler: Ruler): number[] {
+function meetings(piece: Outline, line: InnerLine<'one'>, ruler: Ruler): number[] {
   const within = (along: number): boolean => along >= -REACH_MM && along <= ruler.length + REACH_MM;
   const corners = piece.edges.map((edge) => {
     if (edge.from !== line.level) return null;
@@ -240,9 +283,9 @@ function meetings(piece: DrawnPiece, line: InnerLine<'one'>, ruler: Ruler): numb
   return hits.filter((h, i) => i === 0 || h - hits[i - 1]! > ONE_HIT_MM);
 }
 
-const rings = new WeakMap<DrawnPiece, Ring>();
+const rings = new WeakMap<Outline, Ring>();
 
-function isInside(piece: DrawnPiece, point: Point): boolean {
+function isInside(piece: Outline, point: Point): boolean {
   let ring = rings.get(piece);
   if (!ring) {
     ring = pathsRing(

@@ -8,13 +8,10 @@ export interface FoundEdge {
   readonly index: number;
 }
 
-const byId = new WeakMap<readonly DrawnPiece[], Map<PieceId, DrawnPiece>>();
-
-/** The piece of that id, or undefined. */
+/** The piece of that id, or undefined. Every truing move makes a new list, so that looking along it is cheaper than an index of it. */
 export function pieceOf(garment: Garment, id: PieceId): DrawnPiece | undefined {
-  let known = byId.get(garment.pieces);
-  if (!known) byId.set(garment.pieces, (known = new Map(garment.pieces.map((p) => [p.id, p]))));
-  return known.get(id);
+  for (const piece of garment.pieces) if (piece.id === id) return piece;
+  return undefined;
 }
 
 /** The edge a seam speaks of, or undefined where the garment has none such. */
@@ -26,6 +23,9 @@ export function edgeOf(garment: Garment, ref: EdgeRef): FoundEdge | undefined {
 }
 
 /** How many parts of the garment one drawn outline stands for: cut twice, or doubled by the fold it is cut on. */
-export function timesCut(piece: DrawnPiece): number {
+export function timesCut(piece: {
+  readonly cut: DrawnPiece['cut'];
+  readonly edges: readonly { readonly kind: Edge<'one'>['kind'] }[];
+}): number {
   return piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
 }

@@ -56,11 +56,12 @@ export type Moved = Map<string, number>;
  */
 export function equalise(garment: Garment, seam: Seam, keep: Side | undefined, moved: Moved): Garment {
   let now = garment;
-  const ends = endsToMove(garment, seam);
+  let ends: readonly End[] | undefined;
   for (let round = 0; round < ROUNDS; round++) {
     const walk = walkSeam(now, seam);
     if (walk.missing.length > 0 || Math.abs(walk.difference) <= ENOUGH_MM / 10) return now;
     if (round === 0 && Math.abs(walk.difference) <= ENOUGH_MM) return now;
+    ends ??= endsToMove(garment, seam);
     // `a` too long by `difference`: a gives it up, or b gains it (in proportion on a gathered seam).
     const ratio = seam.join.kind === 'gathered' ? walk.a / Math.max(walk.b, 1) : 1;
     const share = keep === 'a' ? { a: 0, b: 1 } : keep === 'b' ? { a: 1, b: 0 } : { a: 0.5, b: 0.5 };

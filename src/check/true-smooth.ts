@@ -85,6 +85,7 @@ export function smooth(garment: Garment, run: SmoothingRun): Garment {
 
 /** What smoothing changed, by how the corners are now. */
 export function smoothChanges(after: Garment, run: SmoothingRun): Change[] {
+  if (run.turned.size === 0) return [];
   return spotsOf(after, run.seams, run.covers).flatMap((spot): Change[] => {
     const before = run.was.get(spot.id) ?? 0;
     const side = spot.sides[0]!;

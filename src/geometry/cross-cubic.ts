@@ -58,20 +58,29 @@ function segments(a: Cubic, b: Cubic): CubicMeeting[] {
 }
 
 /** Parameters at which the cubic crosses or touches the endless line through p and q. */
-export function cubicLineRoots(cubic: Cubic, p: Point, q: Point): number[] {
-  const d = sub(q, p);
-  const l = Math.hypot(d.x, d.y);
-  if (l === 0) return [];
-  const off = cubic.map((c) => (d.x * (c.y - p.y) - d.y * (c.x - p.x)) / l);
+export function cubicLineRoots(cubic: Cubic, p: Point, q: Point): readonly number[] {
+  const dx = q.x - p.x;
+  const dy = q.y - p.y;
+  const l = Math.sqrt(dx * dx + dy * dy);
+  if (l === 0) return NONE;
+  const [a, b, c, d] = cubic;
+  const o0 = (dx * (a.y - p.y) - dy * (a.x - p.x)) / l;
+  const o1 = (dx * (b.y - p.y) - dy * (b.x - p.x)) / l;
+  const o2 = (dx * (c.y - p.y) - dy * (c.x - p.x)) / l;
+  const o3 = (dx * (d.y - p.y) - dy * (d.x - p.x)) / l;
+  // All four on one side: the curve lies in their hull, clear of the line. Most edges of a piece are told so.
+  if (o0 > SAME_MM && o1 > SAME_MM && o2 > SAME_MM && o3 > SAME_MM) return NONE;
+  if (o0 < -SAME_MM && o1 < -SAME_MM && o2 < -SAME_MM && o3 < -SAME_MM) return NONE;
   if (cubicIsStraight(cubic)) {
-    const [o0, , , o3] = off as [number, number, number, number];
-    if (Math.abs(o0 - o3) <= STRAIGHT_MM) return Math.abs(o0) <= SAME_MM ? [0, 1] : [];
+    if (Math.abs(o0 - o3) <= STRAIGHT_MM) return Math.abs(o0) <= SAME_MM ? [0, 1] : NONE;
     const t = o0 / (o0 - o3);
-    const reach = distance(cubic[0], cubic[3]);
-    return t * reach < -SAME_MM || (t - 1) * reach > SAME_MM ? [] : [clamp(t)];
+    const reach = distance(a, d);
+    return t * reach < -SAME_MM || (t - 1) * reach > SAME_MM ? NONE : [clamp(t)];
   }
-  return cubicRoots(off[0]!, off[1]!, off[2]!, off[3]!, 1e-9);
+  return cubicRoots(o0, o1, o2, o3, 1e-9);
 }
+
+const NONE: readonly number[] = [];
 
 function segmentCurve(line: Cubic, curve: Cubic): CubicMeeting[] {
   const [p, , , q] = line;

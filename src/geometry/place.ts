@@ -15,6 +15,14 @@ export function placePoint(path: Path, place: PathPlace): Point {
  * towards the next control point. Zero only on a cubic of no length.
  */
 export function placeTangent(path: Path, place: PathPlace): Point {
+  // Corners ask for the ends: there the direction is the handle's, nothing to work out.
+  if (place.t === 0 || place.t === 1) {
+    const i = place.cubic * 3 + (place.t === 0 ? 0 : 2);
+    const a = path[i]!;
+    const b = path[i + 1]!;
+    const l = Math.hypot(b.x - a.x, b.y - a.y);
+    if (3 * l > SAME_MM) return { x: (b.x - a.x) / l, y: (b.y - a.y) / l };
+  }
   const c = cubicOf(path, place.cubic);
   const v = cubicVelocity(c, place.t);
   if (length(v) > SAME_MM) return unit(v);

@@ -3,27 +3,21 @@ import type { Path } from './types.ts';
 
 /** Does the whole path run straight from its start to its end, whatever its number of cubics? Within what is stored: a slanted line kept to hundredths is still straight. */
 export function pathIsStraight(path: Path): boolean {
-  let straight = known.get(path);
-  if (straight === undefined) known.set(path, (straight = isStraight(path)));
-  return straight;
-}
-
-/** Paths are never mutated, so each is looked at once. */
-const known = new WeakMap<Path, boolean>();
-
-function isStraight(path: Path): boolean {
+  const last = path.length - 1;
   const a = path[0]!;
-  const d = path[path.length - 1]!;
+  const d = path[last]!;
   const x = d.x - a.x;
   const y = d.y - a.y;
-  const l = Math.hypot(x, y);
+  const l = Math.sqrt(x * x + y * y);
   if (l <= STORED_MM) return path.every((p) => Math.hypot(p.x - a.x, p.y - a.y) <= STORED_MM);
   let along = 0;
-  return path.every((p) => {
-    const off = Math.abs((p.x - a.x) * y - (p.y - a.y) * x) / l;
+  // Most curves say so at their first control point: cheaper looked at again than remembered.
+  for (let i = 1; i <= last; i++) {
+    const p = path[i]!;
+    if (Math.abs((p.x - a.x) * y - (p.y - a.y) * x) > STORED_MM * l) return false;
     const next = ((p.x - a.x) * x + (p.y - a.y) * y) / l;
-    const forward = next >= along - STORED_MM;
+    if (next < along - STORED_MM) return false;
     along = next;
-    return off <= STORED_MM && forward;
-  });
+  }
+  return true;
 }
