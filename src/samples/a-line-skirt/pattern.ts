@@ -1,6 +1,7 @@
 import type { DrawnPiece, EdgeRef, Follower, GarmentLevel, Pattern, Seam } from '../../garment/index.ts';
 import { finishedRows } from '../finished.ts';
 import { nestAll } from '../nest.ts';
+import { womenRows, womenSizes } from '../women-chart.ts';
 import { WOMEN, WOMEN_SOURCE } from '../women-table.ts';
 import type { WomanBody } from '../women-table.ts';
 import { bandPiece } from './band.ts';
@@ -98,7 +99,6 @@ const LEVELS: readonly GarmentLevel[] = [
 /** The darted A-line skirt in ten sizes. */
 export function aLineSkirt(): Pattern {
   const sizes = WOMEN.map(draftSkirt);
-  const column = (of: (body: WomanBody) => number): number[] => WOMEN.map(of);
   return {
     format: 'pintrue-pattern',
     version: 1,
@@ -111,20 +111,22 @@ export function aLineSkirt(): Pattern {
     wearer: 'woman',
     cloth: { kind: 'woven' },
     chart: {
-      sizes: WOMEN.map(({ label }) => ({ id: label, label: `Bust ${label}` })),
+      sizes: womenSizes(WOMEN),
       waist: 'natural',
       body: {
-        stature: column((b) => b.stature),
-        'bust-girth': column((b) => b.bust),
-        'waist-girth': column((b) => b.waist),
-        'high-hip-girth': column((b) => b.highHip),
-        'hip-girth': column((b) => b.hip),
-        'high-hip-depth': column((b) => b.highHipDepth),
-        'hip-depth': column((b) => b.hipDepth),
-        'waist-to-knee': column((b) => b.waistHeight - b.kneeHeight),
+        ...womenRows(WOMEN, [
+          'stature',
+          'bust-girth',
+          'waist-girth',
+          'high-hip-girth',
+          'hip-girth',
+          'high-hip-depth',
+          'hip-depth',
+        ]),
+        'waist-to-knee': WOMEN.map((b) => b.waistHeight - b.kneeHeight),
       },
       finished: finishedRows(sizes, LEVELS),
-      finishedLengths: { 'hip-depth': column((b) => b.hipDepth) },
+      finishedLengths: { 'hip-depth': WOMEN.map((b) => b.hipDepth) },
       source: WOMEN_SOURCE,
     },
     pieces: nestAll(sizes),

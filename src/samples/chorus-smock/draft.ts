@@ -5,6 +5,7 @@ import { lowerArmhole, upperArmhole } from '../armhole.ts';
 import type { ChildBody } from '../children-table.ts';
 import { bend, heading, hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
+import { plainSleeve } from '../plain-sleeve.ts';
 import { BACK_NECK, FRONT_NECK, neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
 import { FLAT, sleeveCap } from '../sleeve-cap.ts';
 import { FULLNESS, smockRules } from './rules.ts';
@@ -193,73 +194,25 @@ function sleeve(front: HalfSmock, back: HalfSmock, r: SmockRules): DrawnPiece {
     backShape: FLAT,
   });
   const hem = cap.height - r.arm;
-  const middle = (cap.backWidth - cap.frontWidth) / 2;
-  // upright where the two halves of the seam meet under the arm, then tapering
-  const right = bend(
-    { x: middle + r.wrist / 2, y: hem },
-    heading(90 - TAPER),
-    -hem / 3,
-    { x: cap.backWidth, y: 0 },
-    heading(90),
-    -hem / 3,
-  );
-  const left = right.map((p) => ({ x: 2 * middle - p.x, y: p.y })).toReversed();
-  const up = startDirection(right);
-  return drawn({
-    id: 'sleeve',
+  return plainSleeve({
     name: 'Sleeve',
     number: 5,
-    cut: { count: 2, mirrored: true },
-    edges: [
-      {
-        id: 'hem',
-        name: 'wrist hem',
-        kind: 'hem',
-        from: 'wrist',
-        allowance: 25,
-        path: hemBetween(pathEnd(left), { x: -up.x, y: up.y }, pathStart(right), up),
-      },
-      {
-        id: 'underarm-back',
-        name: 'underarm, back',
-        kind: 'seam',
-        from: 'wrist',
-        allowance: SEAM,
-        path: right,
-      },
-      {
-        id: 'cap-back',
-        name: 'cap, back',
-        kind: 'seam',
-        from: 'bust',
-        allowance: SEAM,
-        path: cap.back,
-        notches: [{ id: 'armhole-back', count: 2, mm: NOTCH.back }],
-      },
-      {
-        id: 'cap-front',
-        name: 'cap, front',
-        kind: 'seam',
-        from: 'armhole',
-        allowance: SEAM,
-        path: cap.front,
-        notches: [
-          { id: 'armhole-shoulder', count: 1, mm: 0 },
-          { id: 'armhole-front', count: 1, mm: -NOTCH.front },
-        ],
-      },
-      {
-        id: 'underarm-front',
-        name: 'underarm, front',
-        kind: 'seam',
-        from: 'bust',
-        allowance: SEAM,
-        path: left,
-      },
-    ],
-    levels: { 'upper-arm': -15 },
-    adjust: { 'lengthen-sleeve': 0.5 * hem },
-    lines: [grain(0, 0.85 * hem, 0.5 * cap.height)],
+    cap,
+    hem,
+    hemWidth: r.wrist,
+    taper: TAPER,
+    allowance: SEAM,
+    hemAllowance: 25,
+    hemName: 'wrist hem',
+    hemLevel: 'wrist',
+    hemPath: (left, right) => {
+      const up = startDirection(right);
+      return hemBetween(pathEnd(left), { x: -up.x, y: up.y }, pathStart(right), up);
+    },
+    notches: NOTCH,
+    upperArm: -15,
+    adjust: 0.5 * hem,
+    grain: [0.85 * hem, 0.5 * cap.height],
   });
 }
 

@@ -2,8 +2,9 @@ import { linePath, pathEnd, pathJoin, pathLength, pathStart, throughPoints } fro
 import type { Path } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { lowerArmhole, upperArmhole } from '../armhole.ts';
-import { bend, heading, hemBetween, round, startDirection } from '../curve.ts';
+import { heading, hemBetween, round, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
+import { plainSleeve } from '../plain-sleeve.ts';
 import { BACK_NECK, FRONT_NECK, neckline, shoulderLine, shoulderTip } from '../shoulder.ts';
 import { KNIT_BACK, KNIT_FRONT, sleeveCap } from '../sleeve-cap.ts';
 import type { WomanBody } from '../women-table.ts';
@@ -136,72 +137,22 @@ function sleeve(front: HalfTee, back: HalfTee, r: TeeRules): DrawnPiece {
     backShape: KNIT_BACK,
   });
   const hem = cap.height - r.sleeveLength;
-  const middle = (cap.backWidth - cap.frontWidth) / 2;
-  // upright where the two halves of the seam meet under the arm, then tapering
-  const right = bend(
-    { x: middle + r.sleeveHem / 2, y: hem },
-    heading(90 - TAPER),
-    -hem / 3,
-    { x: cap.backWidth, y: 0 },
-    heading(90),
-    -hem / 3,
-  );
-  const left = right.map((p) => ({ x: 2 * middle - p.x, y: p.y })).toReversed();
-  return drawn({
-    id: 'sleeve',
+  return plainSleeve({
     name: 'Short sleeve',
     number: 3,
-    cut: { count: 2, mirrored: true },
-    edges: [
-      {
-        id: 'hem',
-        name: 'sleeve hem',
-        kind: 'hem',
-        from: 'upper-arm',
-        allowance: HEM,
-        path: round(pathEnd(left), heading(0), pathStart(right), heading(0)),
-      },
-      {
-        id: 'underarm-back',
-        name: 'underarm, back',
-        kind: 'seam',
-        from: 'upper-arm',
-        allowance: SEAM,
-        path: right,
-      },
-      {
-        id: 'cap-back',
-        name: 'cap, back',
-        kind: 'seam',
-        from: 'bust',
-        allowance: SEAM,
-        path: cap.back,
-        notches: [{ id: 'armhole-back', count: 2, mm: NOTCH.back }],
-      },
-      {
-        id: 'cap-front',
-        name: 'cap, front',
-        kind: 'seam',
-        from: 'armhole',
-        allowance: SEAM,
-        path: cap.front,
-        notches: [
-          { id: 'armhole-shoulder', count: 1, mm: 0 },
-          { id: 'armhole-front', count: 1, mm: -NOTCH.front },
-        ],
-      },
-      {
-        id: 'underarm-front',
-        name: 'underarm, front',
-        kind: 'seam',
-        from: 'bust',
-        allowance: SEAM,
-        path: left,
-      },
-    ],
-    levels: { 'upper-arm': -20 },
-    adjust: { 'lengthen-sleeve': 0.6 * hem },
-    lines: [grain(0, hem + 25, 0.6 * cap.height)],
+    cap,
+    hem,
+    hemWidth: r.sleeveHem,
+    taper: TAPER,
+    allowance: SEAM,
+    hemAllowance: HEM,
+    hemName: 'sleeve hem',
+    hemLevel: 'upper-arm',
+    hemPath: (left, right) => round(pathEnd(left), heading(0), pathStart(right), heading(0)),
+    notches: NOTCH,
+    upperArm: -20,
+    adjust: 0.6 * hem,
+    grain: [hem + 25, 0.6 * cap.height],
   });
 }
 

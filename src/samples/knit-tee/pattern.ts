@@ -1,6 +1,7 @@
 import type { EdgeRef, GarmentLevel, Pattern, Seam } from '../../garment/index.ts';
 import { finishedRows } from '../finished.ts';
 import { nestAll } from '../nest.ts';
+import { womenRows, womenSizes } from '../women-chart.ts';
 import { WOMEN, WOMEN_SOURCE } from '../women-table.ts';
 import type { WomanBody } from '../women-table.ts';
 import { draftTee } from './draft.ts';
@@ -84,7 +85,6 @@ const SIZES: readonly WomanBody[] = WOMEN.slice(0, 8);
 export function knitTee(): Pattern {
   const sizes = SIZES.map(draftTee);
   const rules = SIZES.map(teeRules);
-  const column = (of: (body: WomanBody) => number): number[] => SIZES.map(of);
   return {
     format: 'pintrue-pattern',
     version: 1,
@@ -97,24 +97,24 @@ export function knitTee(): Pattern {
     wearer: 'woman',
     cloth: { kind: 'knit', stretch: STRETCH },
     chart: {
-      sizes: SIZES.map(({ label }) => ({ id: label, label: `Bust ${label}` })),
+      sizes: womenSizes(SIZES),
       waist: 'natural',
-      body: {
-        stature: column((b) => b.stature),
-        'neck-base-girth': column((b) => b.neckBase),
-        'upper-bust-girth': column((b) => b.upperBust),
-        'bust-girth': column((b) => b.bust),
-        'waist-girth': column((b) => b.waist),
-        'high-hip-girth': column((b) => b.highHip),
-        'hip-girth': column((b) => b.hip),
-        'upper-arm-girth': column((b) => b.upperArm),
-        'back-waist-length': column((b) => b.backWaist),
-        'shoulder-length': column((b) => b.shoulder),
-        'across-back': column((b) => b.acrossBack),
-        'scye-depth': column((b) => b.scyeDepth),
-        'high-hip-depth': column((b) => b.highHipDepth),
-        'hip-depth': column((b) => b.hipDepth),
-      },
+      body: womenRows(SIZES, [
+        'stature',
+        'neck-base-girth',
+        'upper-bust-girth',
+        'bust-girth',
+        'waist-girth',
+        'high-hip-girth',
+        'hip-girth',
+        'upper-arm-girth',
+        'back-waist-length',
+        'shoulder-length',
+        'across-back',
+        'scye-depth',
+        'high-hip-depth',
+        'hip-depth',
+      ]),
       finished: finishedRows(sizes, LEVELS),
       finishedLengths: { 'back-waist-length': rules.map((r) => r.nape) },
       source: WOMEN_SOURCE,

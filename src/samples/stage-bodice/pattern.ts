@@ -2,6 +2,7 @@ import { linePath, pathEnd } from '../../geometry/index.ts';
 import type { DrawnPiece, Follower, GarmentLevel, Pattern } from '../../garment/index.ts';
 import { finishedRows } from '../finished.ts';
 import { nestAll } from '../nest.ts';
+import { womenRows, womenSizes } from '../women-chart.ts';
 import { WOMEN, WOMEN_SOURCE } from '../women-table.ts';
 import type { WomanBody } from '../women-table.ts';
 import { backCentre, backSide, facing, frontCentre, frontSide } from './body-pieces.ts';
@@ -86,7 +87,6 @@ const FOLLOWERS: readonly Follower[] = [
 export function stageBodice(): Pattern {
   const sizes = WOMEN.map(draftBodice);
   const rules = WOMEN.map(bodiceRules);
-  const column = (of: (body: WomanBody) => number): number[] => WOMEN.map(of);
   return {
     format: 'pintrue-pattern',
     version: 1,
@@ -99,31 +99,31 @@ export function stageBodice(): Pattern {
     wearer: 'woman',
     cloth: { kind: 'woven' },
     chart: {
-      sizes: WOMEN.map(({ label }) => ({ id: label, label: `Bust ${label}` })),
+      sizes: womenSizes(WOMEN),
       waist: 'natural',
-      body: {
-        stature: column((b) => b.stature),
-        'neck-base-girth': column((b) => b.neckBase),
-        'upper-bust-girth': column((b) => b.upperBust),
-        'bust-girth': column((b) => b.bust),
-        'under-bust-girth': column((b) => b.underBust),
-        'waist-girth': column((b) => b.waist),
-        'high-hip-girth': column((b) => b.highHip),
-        'hip-girth': column((b) => b.hip),
-        'upper-arm-girth': column((b) => b.upperArm),
-        'wrist-girth': column((b) => b.wrist),
-        'back-waist-length': column((b) => b.backWaist),
-        'front-waist-length': column((b) => b.frontWaist),
-        'shoulder-length': column((b) => b.shoulder),
-        'across-back': column((b) => b.acrossBack),
-        'across-front': column((b) => b.acrossFront),
-        'bust-height': column((b) => b.bustHeight),
-        'bust-spread': column((b) => b.bustSpread),
-        'scye-depth': column((b) => b.scyeDepth),
-        'high-hip-depth': column((b) => b.highHipDepth),
-        'hip-depth': column((b) => b.hipDepth),
-        'arm-length': column((b) => b.arm),
-      },
+      body: womenRows(WOMEN, [
+        'stature',
+        'neck-base-girth',
+        'upper-bust-girth',
+        'bust-girth',
+        'under-bust-girth',
+        'waist-girth',
+        'high-hip-girth',
+        'hip-girth',
+        'upper-arm-girth',
+        'wrist-girth',
+        'back-waist-length',
+        'front-waist-length',
+        'shoulder-length',
+        'across-back',
+        'across-front',
+        'bust-height',
+        'bust-spread',
+        'scye-depth',
+        'high-hip-depth',
+        'hip-depth',
+        'arm-length',
+      ]),
       finished: finishedRows(sizes, LEVELS),
       finishedLengths: {
         'back-waist-length': rules.map((r) => r.nape),

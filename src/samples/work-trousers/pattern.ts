@@ -2,8 +2,8 @@ import { pathLength } from '../../geometry/index.ts';
 import type { EdgeRef, Follower, GarmentLevel, Pattern, Seam } from '../../garment/index.ts';
 import { finishedRows } from '../finished.ts';
 import { nestAll } from '../nest.ts';
+import { womenRows, womenSizes } from '../women-chart.ts';
 import { WOMEN, WOMEN_SOURCE } from '../women-table.ts';
-import type { WomanBody } from '../women-table.ts';
 import { draftTrousers } from './draft.ts';
 import { legs } from './legs.ts';
 import { EASED_ON, trouserRules } from './rules.ts';
@@ -120,7 +120,6 @@ const LEVELS: readonly GarmentLevel[] = [
 export function workTrousers(): Pattern {
   const sizes = WOMEN.map(draftTrousers);
   const lines = WOMEN.map((body) => legs(trouserRules(body)));
-  const column = (of: (body: WomanBody) => number): number[] => WOMEN.map(of);
   const length = (of: (l: (typeof lines)[number]) => number): number[] =>
     lines.map((l) => Math.round(of(l) * 10) / 10);
   return {
@@ -135,21 +134,21 @@ export function workTrousers(): Pattern {
     wearer: 'woman',
     cloth: { kind: 'woven' },
     chart: {
-      sizes: WOMEN.map(({ label }) => ({ id: label, label: `Bust ${label}` })),
+      sizes: womenSizes(WOMEN),
       waist: 'natural',
-      body: {
-        stature: column((b) => b.stature),
-        'bust-girth': column((b) => b.bust),
-        'waist-girth': column((b) => b.waist),
-        'high-hip-girth': column((b) => b.highHip),
-        'hip-girth': column((b) => b.hip),
-        'thigh-girth': column((b) => b.thigh),
-        'knee-girth': column((b) => b.knee),
-        'high-hip-depth': column((b) => b.highHipDepth),
-        'hip-depth': column((b) => b.hipDepth),
-        'crotch-depth': column((b) => b.crotchDepth),
-        'inside-leg-length': column((b) => b.insideLeg),
-      },
+      body: womenRows(WOMEN, [
+        'stature',
+        'bust-girth',
+        'waist-girth',
+        'high-hip-girth',
+        'hip-girth',
+        'thigh-girth',
+        'knee-girth',
+        'high-hip-depth',
+        'hip-depth',
+        'crotch-depth',
+        'inside-leg-length',
+      ]),
       finished: finishedRows(sizes, LEVELS),
       finishedLengths: {
         'crotch-depth': WOMEN.map((body) => -trouserRules(body).crotchLevel),
