@@ -65,6 +65,17 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
           {lay.trouble} {picture ? 'The last lay that worked is still shown.' : ''}
         </p>
       )}
+      {!picture && !lay.trouble && (
+        <section className="sheet stack tight" aria-label="The first lay">
+          {lay.running ? (
+            <Waiting words="Laying the pieces for the first time" share={0} onStop={lay.stop} />
+          ) : (
+            <button type="button" className="act" onClick={lay.goOn}>
+              Lay the pieces
+            </button>
+          )}
+        </section>
+      )}
       {picture && (
         <section className="sheet stack" aria-labelledby="lay-head">
           <div className="row spread">

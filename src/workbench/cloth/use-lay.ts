@@ -36,6 +36,8 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
   const [trouble, setTrouble] = useState<string | null>(null);
   const [proof, setProof] = useState<Pick<LayState, 'findings' | 'misfits'>>({ findings: [], misfits: [] });
   const turn = useRef(0);
+  /** The first lay is there: from then on there is a best one to keep. */
+  const begun = useRef(false);
 
   const failed = useCallback((mine: number, error: Error): void => {
     if (mine !== turn.current || error.message === 'stopped') return;
@@ -63,20 +65,25 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
     [layer],
   );
 
-  useEffect(() => {
+  const begin = useCallback((): void => {
     const mine = ++turn.current;
     layer.stop();
+    begun.current = false;
     setTrouble(null);
     setProof({ findings: [], misfits: [] });
+    setRunning(true);
+    setShare(0);
     layer
       .call('begin', { garment, cloth, settings })
       .then((first) => {
         if (mine !== turn.current) return undefined;
+        begun.current = true;
         if (first) setPicture(first);
         return search(mine);
       })
       .catch((error: Error) => failed(mine, error));
   }, [garment, cloth, settings, layer, search, failed]);
+  useEffect(begin, [begin]);
   useEffect(
     () => () => {
       turn.current++;
@@ -94,12 +101,20 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
     stop: () => {
       const mine = ++turn.current;
       setRunning(false);
+      if (!begun.current) {
+        layer.stop();
+        return;
+      }
       layer.call('prove', undefined as never).then(
         (proven) => mine === turn.current && setProof(proven),
         (error: Error) => failed(mine, error),
       );
     },
     goOn: () => {
+      if (!begun.current) {
+        begin();
+        return;
+      }
       const mine = ++turn.current;
       search(mine).catch((error: Error) => failed(mine, error));
     },

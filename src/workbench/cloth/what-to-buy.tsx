@@ -58,7 +58,7 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
     <section className="sheet stack tight" aria-labelledby="buy-head">
       <h2 id="buy-head">What to buy</h2>
       <div className="row about">
-        <label className="field narrow">
+        <label className="field">
           <span className="label">Price</span>
           <input
             type="number"

@@ -1,8 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { Corrections, PieceCorrection, Progress } from '../../exchange/index.ts';
+import type { AssemblyCorrections, Corrections, PieceCorrection, Progress } from '../../exchange/index.ts';
 import type { GarmentKind } from '../../garment/index.ts';
-import { boxAround, pathBox } from '../../geometry/index.ts';
-import { pathD } from '../drawing/path-d.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';
@@ -10,8 +8,11 @@ import { usualUnit } from '../people/new-person.ts';
 import { go, hrefTo } from '../route.ts';
 import { store } from '../store/use-store.ts';
 import { Caller } from '../worker/call.ts';
+import { FoundCard } from './found-card.tsx';
+import { PagesTogether } from './pages-together.tsx';
+import type { Found, ReadDoings } from './read-worker.ts';
+import { SeamTicks } from './seam-ticks.tsx';
 import { takeFile } from './waiting-file.ts';
-import type { Found, FoundPiece, ReadDoings } from './read-worker.ts';
 
 const GARMENTS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
 
@@ -29,27 +30,49 @@ export function FromFile() {
   const [progress, setProgress] = useState<Progress | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [scaleBy, setScaleBy] = useState('');
+  const [assembly, setAssembly] = useState<AssemblyCorrections | null>(null);
+  const [about, setAbout] = useState<About>(() => ({
+    name: file?.name.replace(/\.[^.]+$/, '') ?? '',
+    garment: 'top',
+    wearer: 'woman',
+    included: 0,
+  }));
+  const [busy, setBusy] = useState(false);
 
   useEffect(() => {
     if (!file) return undefined;
     let wanted = true;
-    setFound(null);
+    let open = true;
+    setBusy(true);
+    setProgress(null);
     setTrouble(null);
-    void file.arrayBuffer().then((buffer) =>
-      reader
-        .call(
+    void file
+      .arrayBuffer()
+      .then((buffer) =>
+        reader.call(
           'read',
-          { bytes: new Uint8Array(buffer), name: file.name, ...(scaleBy ? { scaleBy } : {}) },
+          {
+            bytes: new Uint8Array(buffer),
+            name: file.name,
+            ...(scaleBy ? { scaleBy } : {}),
+            ...(assembly ? { assembly } : {}),
+          },
           ((p: Progress) => wanted && setProgress(p)) as never,
-        )
-        .then((result) => wanted && setFound(result))
-        .catch((error: Error) => wanted && setTrouble(error.message)),
-    );
+        ),
+      )
+      .then((result) => wanted && setFound(result))
+      .catch((error: Error) => wanted && error.message !== 'stopped' && setTrouble(error.message))
+      .finally(() => {
+        open = false;
+        if (wanted) setBusy(false);
+      });
     return () => {
       wanted = false;
-      reader.stop();
+      // Still at work for an older wish: begun anew. What has been read stays with the reader otherwise.
+      if (open) reader.stop();
     };
-  }, [file, reader, scaleBy]);
+  }, [file, reader, scaleBy, assembly]);
+  useEffect(() => () => reader.stop(), [reader]);
 
   if (!file) {
     return (
@@ -61,12 +84,13 @@ export function FromFile() {
   return (
     <div className="stack">
       <h1>From “{file.name}”</h1>
-      {!found && !trouble && (
+      {busy && (
         <Waiting
           words={progress?.doing ?? 'Reading the file'}
           share={progress ? progress.done / Math.max(1, progress.total) : 0}
           onStop={() => {
             reader.stop();
+            setBusy(false);
             setTrouble('Stopped. Nothing was kept.');
           }}
         />
@@ -76,12 +100,33 @@ export function FromFile() {
           {trouble}
         </p>
       )}
-      {found && <Looked found={found} reader={reader} scaleBy={scaleBy} onScale={setScaleBy} />}
+      {found?.tiles && <PagesTogether tiles={found.tiles} said={assembly ?? {}} onSay={setAssembly} />}
+      {found && (
+        <Looked
+          key={`${scaleBy}/${JSON.stringify(assembly)}`}
+          found={found}
+          reader={reader}
+          scaleBy={scaleBy}
+          onScale={setScaleBy}
+          about={about}
+          onAbout={(part) => setAbout({ ...about, ...part })}
+        />
+      )}
     </div>
   );
 }
 
+/** What no file says; it outlives a correction of scale or pages. */
+interface About {
+  readonly name: string;
+  readonly garment: GarmentKind;
+  readonly wearer: 'woman' | 'man' | 'child';
+  readonly included: number;
+}
+
 interface LookedProps {
+  readonly about: About;
+  readonly onAbout: (part: Partial<About>) => void;
   readonly found: Found;
   readonly reader: Caller<ReadDoings>;
   readonly scaleBy: string;
@@ -89,14 +134,13 @@ interface LookedProps {
 }
 
 /** What was found, with the few things only a person can know. */
-function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
+function Looked({ found, reader, scaleBy, onScale, about, onAbout }: LookedProps) {
   const show = usualUnit(navigator.languages);
-  const [name, setName] = useState(found.name.replace(/\.[^.]+$/, ''));
-  const [garment, setGarment] = useState<GarmentKind>('top');
-  const [wearer, setWearer] = useState<'woman' | 'man' | 'child'>('woman');
-  const [included, setIncluded] = useState(0);
+  const { name, garment, wearer, included } = about;
   const [pieces, setPieces] = useState<Readonly<Record<string, PieceCorrection>>>({});
   const [refused, setRefused] = useState<readonly string[]>([]);
+  const [taken, setTaken] = useState<readonly string[]>([]);
+  const [sizes, setSizes] = useState<Readonly<Record<string, string>>>({});
   const [scale, setScale] = useState(scaleBy);
   const [busy, setBusy] = useState(false);
 
@@ -108,7 +152,8 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
       wearer,
       pieces,
       ...(included > 0 ? { included } : {}),
-      ...(refused.length ? { seams: { reject: refused } } : {}),
+      sizes,
+      seams: { reject: refused, accept: taken },
     };
     reader
       .call('make', said)
@@ -153,11 +198,11 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
       <section className="sheet row about" aria-label="What only you can know">
         <label className="field wide">
           <span className="label">Name of the pattern</span>
-          <input type="text" value={name} onChange={(e) => setName(e.target.value)} />
+          <input type="text" value={name} onChange={(e) => onAbout({ name: e.target.value })} />
         </label>
         <label className="field">
           <span className="label">Garment</span>
-          <select value={garment} onChange={(e) => setGarment(e.target.value as GarmentKind)}>
+          <select value={garment} onChange={(e) => onAbout({ garment: e.target.value as GarmentKind })}>
             {GARMENTS.map((g) => (
               <option key={g}>{g}</option>
             ))}
@@ -165,7 +210,7 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
         </label>
         <label className="field">
           <span className="label">For a</span>
-          <select value={wearer} onChange={(e) => setWearer(e.target.value as 'woman')}>
+          <select value={wearer} onChange={(e) => onAbout({ wearer: e.target.value as 'woman' })}>
             <option>woman</option>
             <option>man</option>
             <option>child</option>
@@ -176,44 +221,42 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
           mm={included || undefined}
           show={show}
           narrow
-          onAmount={setIncluded}
-          onClear={() => setIncluded(0)}
+          onAmount={(mm) => onAbout({ included: mm })}
+          onClear={() => onAbout({ included: 0 })}
         />
       </section>
       <section className="sheet stack" aria-labelledby="found-head">
         <h2 id="found-head">
-          {found.pieces.length} pieces in {found.sizes.length} sizes:{' '}
-          {found.sizes.map((s) => s.label).join(', ')}
+          {found.pieces.length} {found.pieces.length === 1 ? 'piece' : 'pieces'} in {found.sizes.length}{' '}
+          {found.sizes.length === 1 ? 'size' : 'sizes'}
         </h2>
+        <div className="row about">
+          {found.sizes.map((size) => (
+            <label key={size.id} className="field" title={size.evidence}>
+              <span className="label">Size</span>
+              <input
+                type="text"
+                className="short"
+                value={sizes[size.id] ?? size.label}
+                onChange={(e) => setSizes({ ...sizes, [size.id]: e.target.value })}
+              />
+            </label>
+          ))}
+        </div>
+        {found.sizes[0] && <p className="small">Smallest first, by girth. {found.sizes[0].evidence}</p>}
         <ul className="cards">
           {found.pieces.map((p) => (
             <FoundCard key={p.id} piece={p} said={pieces[p.id] ?? {}} onSay={(part) => correct(p.id, part)} />
           ))}
         </ul>
       </section>
-      <section className="sheet stack tight" aria-labelledby="seams-head">
-        <h2 id="seams-head">Seams it took for likely</h2>
-        <ul>
-          {found.seams
-            .filter((s) => s.rank === 1)
-            .map((s) => (
-              <li key={s.id}>
-                <label className="tick">
-                  <input
-                    type="checkbox"
-                    checked={!refused.includes(s.id)}
-                    onChange={(e) =>
-                      setRefused(e.target.checked ? refused.filter((x) => x !== s.id) : [...refused, s.id])
-                    }
-                  />
-                  <span>
-                    {s.say} <small>{s.evidence}</small>
-                  </span>
-                </label>
-              </li>
-            ))}
-        </ul>
-      </section>
+      <SeamTicks
+        seams={found.seams}
+        refused={refused}
+        taken={taken}
+        onRefused={setRefused}
+        onTaken={setTaken}
+      />
       {found.summary.findings.map((f, i) => (
         <p key={`${f.code}/${i}`} className="row small">
           <Sign severity={f.severity} /> {f.message}
@@ -231,57 +274,5 @@ function Looked({ found, reader, scaleBy, onScale }: LookedProps) {
         Levels, edges, seams and what repeats what can be corrected afterwards by pointing.
       </p>
     </>
-  );
-}
-
-function FoundCard({
-  piece,
-  said,
-  onSay,
-}: {
-  piece: FoundPiece;
-  said: PieceCorrection;
-  onSay: (part: PieceCorrection) => void;
-}) {
-  const box = boxAround(piece.paths.flatMap((size) => size.map(pathBox)));
-  return (
-    <li className="card plain">
-      <svg
-        className="piece-figure"
-        viewBox={`${box.minX - 8} ${-box.maxY - 8} ${box.maxX - box.minX + 16} ${box.maxY - box.minY + 16}`}
-        role="img"
-        aria-label={`${piece.name}, all sizes`}
-      >
-        <g transform="scale(1 -1)">
-          <path className="nest" d={piece.paths.flatMap((size) => size.map(pathD)).join('')} />
-          <path className="own" d={piece.paths[Math.floor(piece.paths.length / 2)]!.map(pathD).join('')} />
-        </g>
-      </svg>
-      <label className="field">
-        <span className="label">Piece</span>
-        <input
-          type="text"
-          value={said.name ?? piece.name}
-          onChange={(e) => onSay({ name: e.target.value })}
-        />
-      </label>
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={said.leaveOut ?? false}
-          onChange={(e) => onSay({ leaveOut: e.target.checked })}
-        />{' '}
-        leave it out
-      </label>
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={said.mirror ?? false}
-          onChange={(e) => onSay({ mirror: e.target.checked })}
-        />{' '}
-        turn it over
-      </label>
-      <p className="small">{piece.evidence}</p>
-    </li>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { lazy, useState } from 'react';
 import type { Pattern } from '../../garment/index.ts';
 import { PieceFigure } from '../drawing/piece-figure.tsx';
 import { openFile } from '../files/open-file.ts';
@@ -11,10 +11,13 @@ import { FromFile } from './from-file.tsx';
 import { PasteTable } from './paste-table.tsx';
 import { PatternSheet } from './pattern-sheet.tsx';
 
+const PhotoScreen = lazy(() => import('../photo/photo-screen.tsx'));
+
 /** The patterns one has, and the ways to get one more. */
 export default function PatternsScreen({ id }: { id?: string }) {
   const held = useDoc('pattern', id);
   if (id === 'from-a-file') return <FromFile />;
+  if (id === 'from-a-photo') return <PhotoScreen />;
   if (id && held) return <PatternSheet held={held} />;
   return <Cupboard missing={Boolean(id)} />;
 }
@@ -27,6 +30,9 @@ function Cupboard({ missing }: { missing: boolean }) {
         <h1>Patterns</h1>
         <div className="row">
           <PasteTable />
+          <a className="act" href={hrefTo('patterns', 'from-a-photo')}>
+            Trace a photograph
+          </a>
           <BringIn />
         </div>
       </div>

@@ -1,10 +1,13 @@
 import {
-  DxfError,
+  assemblyPicture,
   patternFrom,
   proposalSummary,
-  ReadError,
-  readFile,
+  readDrawing,
+  recognise,
+  type Assembly,
+  type AssemblyCorrections,
   type Corrections,
+  type Drawing,
   type Progress,
   type Proposal,
   type ProposalSummary,
@@ -26,6 +29,8 @@ export interface Found {
   readonly name: string;
   readonly summary: ProposalSummary;
   readonly proven: boolean;
+  /** How the pages lie together; null for a file of one sheet. */
+  readonly tiles: Tiles | null;
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly evidence: string }[];
   readonly pieces: readonly FoundPiece[];
   readonly seams: readonly {
@@ -37,24 +42,48 @@ export interface Found {
   }[];
 }
 
+/** Pages put together, as a picture to confirm or correct. Pages are counted from 0. */
+export interface Tiles extends Pick<Assembly, 'cells' | 'columns' | 'rows' | 'quality' | 'by'> {
+  /** SVG text. */
+  readonly picture: string;
+  readonly pages: number;
+}
+
+/** What to read, and what a person has said about it. */
+export interface ReadAsk {
+  readonly bytes: Uint8Array;
+  readonly name: string;
+  readonly scaleBy?: string;
+  readonly assembly?: AssemblyCorrections;
+}
+
+let drawing: Drawing | null = null;
 let proposal: Proposal | null = null;
 
+function tilesOf(read: Drawing, assembly: Assembly): Tiles | null {
+  if (read.pages.length < 2) return null;
+  const { cells, columns, rows, quality, by } = assembly;
+  return {
+    cells,
+    columns,
+    rows,
+    quality,
+    by,
+    pages: read.pages.length,
+    picture: assemblyPicture(read, assembly),
+  };
+}
+
 const doings = {
-  read: async (
-    { bytes, name, scaleBy }: { bytes: Uint8Array; name: string; scaleBy?: string },
-    tell: (p: Progress) => void,
-  ): Promise<Found> => {
-    try {
-      proposal = await readFile(bytes, name, {
-        ...(scaleBy ? { scaleBy } : {}),
-        onProgress: tell,
-        clock: () => performance.now(),
-      });
-    } catch (error) {
-      if (error instanceof ReadError || error instanceof DxfError)
-        throw new Error(error.message, { cause: error });
-      throw error;
-    }
+  read: async ({ bytes, name, scaleBy, assembly }: ReadAsk, tell: (p: Progress) => void): Promise<Found> => {
+    const options = { onProgress: tell, clock: () => performance.now() };
+    // Corrections are about what has been read: the file itself is read once.
+    if (drawing?.name !== name) drawing = await readDrawing(bytes, name, options);
+    proposal = recognise(drawing, {
+      ...options,
+      ...(scaleBy ? { scaleBy } : {}),
+      ...(assembly ? { assembly } : {}),
+    });
     const p = proposal;
     const say = (refs: Proposal['seams'][number]['a']): string =>
       refs
@@ -67,6 +96,7 @@ const doings = {
       name: p.name,
       summary: proposalSummary(p),
       proven: p.scale.proven,
+      tiles: tilesOf(drawing, p.assembly),
       sizes: p.sizes.map(({ id, label, evidence }) => ({ id, label, evidence })),
       pieces: p.pieces.map((x) => ({
         id: x.id,

@@ -1,0 +1,113 @@
+import { useEffect, useMemo, useState } from 'react';
+import { Empty } from '../parts/empty.tsx';
+import { usualUnit } from '../people/new-person.ts';
+import { hrefTo } from '../route.ts';
+import { Caller } from '../worker/call.ts';
+import { Flatten } from './flatten.tsx';
+import type { FlatPhoto, OpenedPhoto, PhotoDoings } from './photo-worker.ts';
+import { TraceTable } from './trace-table.tsx';
+
+/** A photograph or scan of a piece: laid flat by a sheet of known size, its lines traced, size by size, into a pattern. */
+export default function PhotoScreen() {
+  const show = usualUnit(navigator.languages);
+  const worker = useMemo(
+    () =>
+      new Caller<PhotoDoings>(
+        () => new Worker(new URL('./photo-worker.ts', import.meta.url), { type: 'module', name: 'photo' }),
+      ),
+    [],
+  );
+  const [opened, setOpened] = useState<{ photo: OpenedPhoto; url: string; name: string } | null>(null);
+  const [flat, setFlat] = useState<FlatPhoto | null>(null);
+  const [busy, setBusy] = useState('');
+  const [trouble, setTrouble] = useState<string | null>(null);
+  useEffect(() => () => worker.stop(), [worker]);
+  const url = opened?.url;
+  useEffect(() => () => (url ? URL.revokeObjectURL(url) : undefined), [url]);
+
+  function attempt<T>(words: string, act: Promise<T>, done: (value: T) => void): void {
+    setBusy(words);
+    setTrouble(null);
+    act
+      .then(done)
+      .catch((error: Error) => setTrouble(error.message === 'stopped' ? 'Stopped.' : error.message))
+      .finally(() => setBusy(''));
+  }
+  const choose = (file: File): void => {
+    setFlat(null);
+    attempt('Looking for the sheet', worker.call('open', { file }), (photo) =>
+      setOpened({
+        photo,
+        url: URL.createObjectURL(file),
+        name: file.name.replace(/\.[^.]+$/, ''),
+      }),
+    );
+  };
+  return (
+    <div className="stack">
+      <div className="row spread">
+        <h1>From a photograph or scan</h1>
+        <div className="row">
+          <label className="act main filepick">
+            {opened ? 'Another picture' : 'Choose a picture'}
+            <input
+              type="file"
+              className="unseen"
+              accept="image/*"
+              onChange={(event) => {
+                const file = event.target.files?.[0];
+                event.target.value = '';
+                if (file) choose(file);
+              }}
+            />
+          </label>
+          <a className="act" href={hrefTo('patterns')}>
+            Back to the patterns
+          </a>
+        </div>
+      </div>
+      {busy && (
+        <p className="row" role="status">
+          {busy} …{' '}
+          <button
+            type="button"
+            className="act"
+            onClick={() => {
+              worker.stop();
+              setOpened(null);
+              setFlat(null);
+            }}
+          >
+            Stop
+          </button>
+        </p>
+      )}
+      {trouble && (
+        <p className="said" role="alert">
+          {trouble}
+        </p>
+      )}
+      {!opened && !busy && (
+        <Empty title="Lay the piece flat, put a sheet of paper beside it">
+          <p>
+            Lay the tissue on a dark floor or table, a white A4 or Letter sheet beside it in the same plane,
+            and photograph both from as straight above as you can reach. The picture stays on this machine.
+          </p>
+        </Empty>
+      )}
+      {opened && !flat && (
+        <Flatten
+          key={opened.url}
+          photo={opened.photo}
+          url={opened.url}
+          show={show}
+          onFlatten={(given) => attempt('Laying the photo flat', worker.call('flatten', given), setFlat)}
+          onScan={(dpi) => attempt('Reading the scan', worker.call('scan', { dpi }), setFlat)}
+        />
+      )}
+      {opened && flat && (
+        <TraceTable name={opened.name} flat={flat} worker={worker} show={show} onBack={() => setFlat(null)} />
+      )}
+    </div>
+  );
+}
