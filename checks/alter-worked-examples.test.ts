@@ -484,14 +484,15 @@ describe('strips', () => {
         [9, 16, 'waist'],
         [0, 16, 'centre'],
       ]);
-    const { a, b } = transferStrip(
-      { piece: p('front'), chain: [{ piece: 'front', edge: 'side' }] },
-      { piece: p('back'), chain: [{ piece: 'back', edge: 'side' }] },
+    const moved = transferStrip(
+      { pieces: [p('front')], chain: [{ piece: 'front', edge: 'side' }] },
+      { pieces: [p('back')], chain: [{ piece: 'back', edge: 'side' }] },
       [
         { at: 0, width: 0.5 * IN },
         { at: 1, width: 0.25 * IN },
       ],
     );
+    const [a, b] = [moved.a[0]!, moved.b[0]!];
     expect(inches(a, 'hem')).toBeCloseTo(8.5, 9);
     expect(inches(b, 'hem')).toBeCloseTo(9.5, 9);
     expect(inches(a, 'waist')).toBeCloseTo(8.75, 9);

@@ -1,16 +1,19 @@
 import {
+  add,
   distance,
   lengthAtPlace,
   linePath,
   nearestPlace,
   pathAt,
+  pathBetween,
   pathEnd,
   pathIsStraight,
   pathLength,
   pathStart,
+  placeAtLength,
   sub,
 } from '../geometry/index.ts';
-import type { Path, Point } from '../geometry/index.ts';
+import type { Path, PathPlace, Point } from '../geometry/index.ts';
 import type { DrawnPiece, Edge, Follower } from '../garment/index.ts';
 import { anchorLevels } from './anchor.ts';
 import { levelsHeld, redrawEdge } from './carry.ts';
@@ -92,6 +95,34 @@ function followMarks(before: DrawnPiece, after: DrawnPiece, follower: DrawnPiece
   return moved ? { ...follower, marks } : follower;
 }
 
+/** The place on the new line where a place of the old one has gone: the same cubic, or the same share of the length where it was cut into others. */
+function placeOn(before: Path, after: Path, place: PathPlace): PathPlace {
+  if (before.length === after.length) return place;
+  const size = pathLength(before);
+  const share = size > 0 ? lengthAtPlace(before, place) / size : 0;
+  return placeAtLength(after, share * pathLength(after));
+}
+
+/**
+ * An edge that repeats part of a parent's: the same part of the parent's new line, between its own corners.
+ * Undefined where it runs beside it or the other way.
+ */
+function partOf(
+  own: Edge<'one'>,
+  { before, after }: Pair,
+  start: Point,
+  end: Point,
+): Edge<'one'> | undefined {
+  const on = [0, 0.25, 0.5, 0.75, 1].map((share) => nearestPlace(before.path, pathAt(own.path, share)));
+  if (on.some((near) => near.distance > SAME_EDGE_MM)) return undefined;
+  const [from, to] = [on[0]!.place, on[4]!.place];
+  if (from.cubic + from.t >= to.cubic + to.t) return undefined;
+  const [first, last] = [from, to].map((p) => placeOn(before.path, after.path, p)) as [PathPlace, PathPlace];
+  const path = [start, ...pathBetween(after.path, first, last).slice(1, -1), end];
+  const old = pathBetween(before.path, from, to);
+  return levelsHeld(own, old.length === path.length ? redrawEdge(own, old, path) : { ...own, path });
+}
+
 /** Levels of an edge that became its parent's: where the parent has them. */
 const asParent = (own: Edge<'one'>, parent: Edge<'one'>): Edge<'one'>['crossings'] =>
   own.crossings.map((c) => parent.crossings.find((p) => p.level === c.level) ?? c);
@@ -130,6 +161,15 @@ function followEdges(follower: DrawnPiece, pairs: readonly Pair[]): DrawnPiece {
       { at: 1, by: corner[(i + 1) % n] ?? still, smooth: false },
     ]);
     const part = pairs.find((p) => p.own.id === edge.id);
+    const piece =
+      part &&
+      partOf(
+        edge,
+        part,
+        add(pathStart(edge.path), corner[i] ?? still),
+        add(pathEnd(edge.path), corner[(i + 1) % n] ?? still),
+      );
+    if (piece) return piece;
     // Part of a fold that was ruled straight is ruled straight too.
     return edge.kind === 'fold' && part && pathIsStraight(part.after.path)
       ? levelsHeld(edge, { ...drawn, path: linePath(pathStart(drawn.path), pathEnd(drawn.path)) })

@@ -1,12 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { nearestPlace, pathAt, pathEnd, pathLength, pathStart, pathsArea } from '../geometry/index.ts';
+import {
+  linePath,
+  nearestPlace,
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathStart,
+  pathsArea,
+} from '../geometry/index.ts';
 import type { DrawnPiece } from '../garment/index.ts';
 import { apart } from './apart.ts';
 import { mirrorPiece } from './mirror.ts';
 import { pullEdges } from './pull.ts';
 import { BODICE, PANELS, SKIRT } from './schematic.ts';
 import { transferStrip } from './transfer.ts';
+import type { StripWidth } from './transfer.ts';
 
 // Laws named in the brief of the alterations and in docs/trade.md 5.16 (derived). The pieces are the plain garments of schematic.ts.
 
@@ -63,12 +72,15 @@ describe('transfer', () => {
   const front = BODICE.pieces[0]!;
   const back = BODICE.pieces[1]!;
   const size = (p: DrawnPiece, id: string) => pathLength(p.edges.find((e) => e.id === id)!.path);
-  const shoulder = (widths: readonly { at: number; width: number }[]) =>
-    transferStrip(
-      { piece: front, chain: [{ piece: 'front', edge: 'shoulder' }] },
-      { piece: back, chain: [{ piece: 'back', edge: 'shoulder' }] },
+  const pair = (a: DrawnPiece, b: DrawnPiece, edge: string, widths: readonly StripWidth[]) => {
+    const moved = transferStrip(
+      { pieces: [a], chain: [{ piece: 'front', edge }] },
+      { pieces: [b], chain: [{ piece: 'back', edge }] },
       widths,
     );
+    return { a: moved.a[0]!, b: moved.b[0]! };
+  };
+  const shoulder = (widths: readonly StripWidth[]) => pair(front, back, 'shoulder', widths);
 
   it('gives to the one piece what it takes from the other: the armholes keep their sum', () => {
     fc.assert(
@@ -97,14 +109,10 @@ describe('transfer', () => {
     const [one, two] = [SKIRT.pieces[0]!, SKIRT.pieces[1]!].map((p) =>
       pullEdges(p, [{ edge: 'side', at: 0, by: { x: -60, y: 0 } }]),
     ) as [DrawnPiece, DrawnPiece];
-    const moved = transferStrip(
-      { piece: one, chain: [{ piece: 'front', edge: 'side' }] },
-      { piece: two, chain: [{ piece: 'back', edge: 'side' }] },
-      [
-        { at: 0, width: 15 },
-        { at: 1, width: 5 },
-      ],
-    );
+    const moved = pair(one, two, 'side', [
+      { at: 0, width: 15 },
+      { at: 1, width: 5 },
+    ]);
     const at = (p: DrawnPiece, y: number) => {
       const side = p.edges.find((e) => e.id === 'side')!.path;
       return pathAt(side, (y - pathStart(side).y) / (pathEnd(side).y - pathStart(side).y)).x;
@@ -121,16 +129,66 @@ describe('transfer', () => {
       { at: 0, width: 12 },
       { at: 1, width: 4 },
     ]);
-    const home = transferStrip(
-      { piece: there.a, chain: [{ piece: 'front', edge: 'shoulder' }] },
-      { piece: there.b, chain: [{ piece: 'back', edge: 'shoulder' }] },
-      [
-        { at: 0, width: -12 },
-        { at: 1, width: -4 },
-      ],
-    );
+    const home = pair(there.a, there.b, 'shoulder', [
+      { at: 0, width: -12 },
+      { at: 1, width: -4 },
+    ]);
     expect(apart(home.a, front)).toBeLessThan(0.02);
     expect(apart(home.b, back)).toBeLessThan(0.02);
+  });
+});
+
+describe('transfer over several pieces', () => {
+  const box = (id: string, low: number, high: number): DrawnPiece => {
+    const corners = [
+      { x: 0, y: low },
+      { x: 200, y: low },
+      { x: 200, y: high },
+      { x: 0, y: high },
+    ];
+    return {
+      ...SKIRT.pieces[0]!,
+      id,
+      darts: [],
+      lines: [],
+      marks: [],
+      edges: ['low', 'side', 'high', 'centre'].map((edge, i) => ({
+        ...SKIRT.pieces[0]!.edges[1]!,
+        id: edge,
+        name: edge,
+        kind: 'seam' as const,
+        notches: [],
+        crossings: [],
+        path: linePath(corners[i]!, corners[(i + 1) % 4]!),
+      })),
+    };
+  };
+  const edgeOf = (p: DrawnPiece, id: string) => p.edges.find((e) => e.id === id)!.path;
+
+  it('a side seam over yoke and body: the joint between them goes along, the width all round stays', () => {
+    const moved = transferStrip(
+      {
+        pieces: [box('body', 0, 300), box('yoke', 300, 400)],
+        chain: [
+          { piece: 'body', edge: 'side' },
+          { piece: 'yoke', edge: 'side' },
+        ],
+      },
+      { pieces: [box('back', 0, 400)], chain: [{ piece: 'back', edge: 'side' }] },
+      [
+        { at: 0, width: 20 },
+        { at: 1, width: 4 },
+      ],
+    );
+    const [body, yoke] = moved.a as [DrawnPiece, DrawnPiece];
+    // 20 mm at the hem, 4 mm at the top, so 20 − 16 · 300/400 = 8 mm at the joint.
+    expect(pathLength(edgeOf(body, 'low'))).toBeWithinMm(180, 1e-9);
+    expect(pathLength(edgeOf(body, 'high'))).toBeWithinMm(192, 1e-9);
+    expect(pathLength(edgeOf(yoke, 'low'))).toBeWithinMm(192, 1e-9);
+    expect(pathLength(edgeOf(yoke, 'high'))).toBeWithinMm(196, 1e-9);
+    expect(pathLength(edgeOf(moved.b[0]!, 'low'))).toBeWithinMm(220, 1e-9);
+    const sides = pathLength(edgeOf(body, 'side')) + pathLength(edgeOf(yoke, 'side'));
+    expect(sides).toBeWithinMm(pathLength(edgeOf(moved.b[0]!, 'side')), 1e-9);
   });
 });
 

@@ -1,5 +1,5 @@
 import { pathLength } from '../geometry/index.ts';
-import type { EdgeRef, Garment, Seam } from '../garment/index.ts';
+import type { DrawnPiece, EdgeRef, Garment } from '../garment/index.ts';
 import { replace } from './change.ts';
 import type { Change } from './change.ts';
 import { edgeRole } from './edge-role.ts';
@@ -27,30 +27,23 @@ export function startsAt(garment: Garment, chain: readonly EdgeRef[], role: Edge
   return edgeRole(beside) === role;
 }
 
-function onePiece(garment: Garment, seam: Seam, chain: readonly EdgeRef[]): string {
-  const id = chain[0]!.piece;
-  if (chain.some((r) => r.piece !== id)) {
-    throw new Refusal(
-      'seam-in-parts',
-      `${seam.name} runs over several pieces (${chain.map((r) => pieceOf(garment, r.piece).name).join(', ')}); a strip across it has to be moved piece by piece.`,
-      { seam: seam.id },
-    );
-  }
-  return id;
-}
+/** Pieces that a chain runs over, each once. */
+const piecesOf = (garment: Garment, chain: readonly EdgeRef[]): DrawnPiece[] =>
+  [...new Set(chain.map((r) => r.piece))].map((id) => pieceOf(garment, id));
 
 /** Moves a strip from front to back across a seam (negative: back to front); followers of both go along. */
 export function moveStrip(
   change: Change,
-  found: ReturnType<typeof seamsOf>[number],
+  { front, back }: ReturnType<typeof seamsOf>[number],
   widths: readonly StripWidth[],
 ): void {
-  const { seam, front, back } = found;
-  const a = pieceOf(change.garment, onePiece(change.garment, seam, front));
-  const b = pieceOf(change.garment, onePiece(change.garment, seam, back));
-  const moved = transferStrip({ piece: a, chain: front }, { piece: b, chain: back }, widths);
-  replace(change, moved.a);
-  replace(change, moved.b);
+  const { garment } = change;
+  const moved = transferStrip(
+    { pieces: piecesOf(garment, front), chain: front },
+    { pieces: piecesOf(garment, back), chain: back },
+    widths,
+  );
+  for (const piece of [...moved.a, ...moved.b]) replace(change, piece);
 }
 
 /** Length of a chain of edges. */

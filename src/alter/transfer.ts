@@ -26,9 +26,9 @@ export interface StripWidth {
   readonly width: number;
 }
 
-/** The edges of one seam side on one piece, in the order walked. */
+/** The edges of one seam side, in the order walked, and the pieces they lie on. */
 export interface SeamSide {
-  readonly piece: DrawnPiece;
+  readonly pieces: readonly DrawnPiece[];
   readonly chain: readonly EdgeRef[];
 }
 
@@ -40,7 +40,8 @@ interface Link {
   readonly to: number;
 }
 
-interface Side {
+/** The run of a chain on one piece. */
+interface Section {
   readonly piece: DrawnPiece;
   readonly links: readonly Link[];
   readonly start: Point;
@@ -49,32 +50,48 @@ interface Side {
   readonly out: Point;
 }
 
-function sideOf({ piece, chain }: SeamSide): Side {
+type Found = Link & { readonly piece: DrawnPiece; readonly path: Path };
+
+function linksOf({ pieces, chain }: SeamSide): Found[] {
   const found = chain.map((ref) => {
-    const index = piece.edges.findIndex((e) => e.id === ref.edge);
-    const edge = piece.edges[index];
-    if (!edge) {
-      throw new Refusal('edge-missing', `${piece.name} has no edge ${ref.edge}.`, {
-        piece: piece.id,
+    const piece = pieces.find((p) => p.id === ref.piece);
+    const index = piece?.edges.findIndex((e) => e.id === ref.edge) ?? -1;
+    const edge = piece?.edges[index];
+    if (!piece || !edge) {
+      throw new Refusal('edge-missing', `${piece?.name ?? ref.piece} has no edge ${ref.edge}.`, {
+        piece: ref.piece,
         edge: ref.edge,
       });
     }
-    return { index, backwards: ref.backwards ?? false, size: pathLength(edge.path), path: edge.path };
+    const backwards = ref.backwards ?? false;
+    return { piece, index, backwards, size: pathLength(edge.path), path: edge.path };
   });
   const whole = found.reduce((sum, f) => sum + f.size, 0);
   let gone = 0;
-  const links = found.map((f) => {
+  return found.map(({ size, ...f }) => {
     const from = gone / whole;
-    gone += f.size;
-    return { index: f.index, backwards: f.backwards, from, to: gone / whole };
+    gone += size;
+    return { ...f, from, to: gone / whole };
   });
-  const first = found[0]!;
-  const last = found[found.length - 1]!;
-  const start = first.backwards ? pathEnd(first.path) : pathStart(first.path);
-  const end = last.backwards ? pathStart(last.path) : pathEnd(last.path);
-  // Outlines run counter-clockwise: the cloth lies left of an edge walked forwards.
-  const left = perp(unit(sub(end, start)));
-  return { piece, links, start, end, out: first.backwards ? left : scale(left, -1) };
+}
+
+/** The chain piece by piece: a side seam may run over a yoke and the body below it. */
+function sectionsOf(side: SeamSide): Section[] {
+  const runs: Found[][] = [];
+  for (const link of linksOf(side)) {
+    const run = runs[runs.length - 1];
+    if (run?.[0]!.piece === link.piece) run.push(link);
+    else runs.push([link]);
+  }
+  return runs.map((links) => {
+    const first = links[0]!;
+    const last = links[links.length - 1]!;
+    const start = first.backwards ? pathEnd(first.path) : pathStart(first.path);
+    const end = last.backwards ? pathStart(last.path) : pathEnd(last.path);
+    // Outlines run counter-clockwise: the cloth lies left of an edge walked forwards.
+    const left = perp(unit(sub(end, start)));
+    return { piece: first.piece, links, start, end, out: first.backwards ? left : scale(left, -1) };
+  });
 }
 
 interface End {
@@ -83,7 +100,7 @@ interface End {
   readonly at: 'start' | 'end';
 }
 
-function adjoining(side: Side, which: 'start' | 'end'): End {
+function adjoining(side: Section, which: 'start' | 'end'): End {
   const n = side.piece.edges.length;
   const link = which === 'start' ? side.links[0]! : side.links[side.links.length - 1]!;
   const leavesBefore = (which === 'start') !== link.backwards;
@@ -94,8 +111,8 @@ function adjoining(side: Side, which: 'start' | 'end'): End {
 
 /** The strip's end cut off the giver's adjoining edge and put on the taker's. Returns both edges and where their corners came to lie. */
 function handOver(
-  giver: Side,
-  taker: Side,
+  giver: Section,
+  taker: Section,
   edges: { giver: Edge<'one'>[]; taker: Edge<'one'>[] },
   which: 'start' | 'end',
   width: number,
@@ -141,7 +158,7 @@ const widthAt = (widths: readonly StripWidth[], share: number): number => {
 };
 
 function redrawChain(
-  side: Side,
+  side: Section,
   edges: Edge<'one'>[],
   sign: number,
   widths: readonly StripWidth[],
@@ -164,39 +181,60 @@ function redrawChain(
 }
 
 /**
- * A strip along a seam cut off the one piece and joined to the other, its width tapering between the given places (the seam's two ends first and last).
+ * Edges beside the seam that were not redrawn themselves (the legs of a dart in a shoulder, the seam below a yoke) go with the corner
+ * they share with it.
+ */
+function closeCorners(piece: DrawnPiece, edges: Edge<'one'>[]): void {
+  const n = edges.length;
+  const moved = (i: number): Point => {
+    const old = pathStart(piece.edges[i]!.path);
+    const into = sub(pathEnd(edges[(i + n - 1) % n]!.path), old);
+    return into.x === 0 && into.y === 0 ? sub(pathStart(edges[i]!.path), old) : into;
+  };
+  const corners = edges.map((_, i) => moved(i));
+  for (const [i, edge] of piece.edges.entries()) {
+    if (edges[i] !== edge) continue;
+    edges[i] = pullEdge(edge, [
+      { at: 0, by: corners[i]!, smooth: false },
+      { at: 1, by: corners[(i + 1) % n]!, smooth: false },
+    ]);
+  }
+}
+
+/**
+ * A strip along a seam cut off the one side and joined to the other, its width tapering between the given places (the seam's two ends first and last).
  * At the ends it is measured along the edge that adjoins the seam, between them square to the seam. The pair's total width stays as it was at every level,
- * and so does the sum of the two adjoining edges (the armhole of a forward shoulder). Undone by the opposite widths.
- * Throws Refusal `strip-too-wide` when an adjoining edge is shorter than the strip is wide.
+ * and so does the sum of the two adjoining edges (the armhole of a forward shoulder). Undone by the opposite widths. A side may run over several pieces; each comes
+ * back in the order given. Throws Refusal `strip-too-wide` when an adjoining edge is shorter than the strip is wide.
  */
 export function transferStrip(
   a: SeamSide,
   b: SeamSide,
   widths: readonly StripWidth[],
-): { a: DrawnPiece; b: DrawnPiece } {
-  if (widths.every((w) => w.width === 0)) return { a: a.piece, b: b.piece };
-  const sides = { a: sideOf(a), b: sideOf(b) };
-  const edges = { a: [...a.piece.edges], b: [...b.piece.edges] };
+): { a: readonly DrawnPiece[]; b: readonly DrawnPiece[] } {
+  if (widths.every((w) => w.width === 0)) return { a: a.pieces, b: b.pieces };
+  const runs = { a: sectionsOf(a), b: sectionsOf(b) };
+  const drawn = new Map([...a.pieces, ...b.pieces].map((p) => [p.id, [...p.edges]]));
+  const edgesOf = (section: Section): Edge<'one'>[] => drawn.get(section.piece.id)!;
   const still = { x: 0, y: 0 };
   const ends = { a: { start: still, end: still }, b: { start: still, end: still } };
   for (const which of ['start', 'end'] as const) {
     const width = widths[which === 'start' ? 0 : widths.length - 1]!.width;
     if (width === 0) continue;
     const [from, to] = width > 0 ? (['a', 'b'] as const) : (['b', 'a'] as const);
-    const went = handOver(
-      sides[from],
-      sides[to],
-      { giver: edges[from], taker: edges[to] },
-      which,
-      Math.abs(width),
-    );
+    const last = (list: readonly Section[]): Section => list[which === 'start' ? 0 : list.length - 1]!;
+    const [giver, taker] = [last(runs[from]), last(runs[to])];
+    const edges = { giver: edgesOf(giver), taker: edgesOf(taker) };
+    const went = handOver(giver, taker, edges, which, Math.abs(width));
     ends[from] = { ...ends[from], [which]: went.giver };
     ends[to] = { ...ends[to], [which]: went.taker };
   }
-  redrawChain(sides.a, edges.a, -1, widths, ends.a);
-  redrawChain(sides.b, edges.b, 1, widths, ends.b);
-  return {
-    a: anchorLevels(a.piece, { ...a.piece, edges: edges.a }),
-    b: anchorLevels(b.piece, { ...b.piece, edges: edges.b }),
+  for (const section of runs.a) redrawChain(section, edgesOf(section), -1, widths, ends.a);
+  for (const section of runs.b) redrawChain(section, edgesOf(section), 1, widths, ends.b);
+  const done = (piece: DrawnPiece): DrawnPiece => {
+    const edges = drawn.get(piece.id)!;
+    closeCorners(piece, edges);
+    return anchorLevels(piece, { ...piece, edges });
   };
+  return { a: a.pieces.map(done), b: b.pieces.map(done) };
 }

@@ -1,17 +1,13 @@
-import { pathLength } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
 import { raiseCrown, solveLength } from '../cap-follows.ts';
+import { capLength } from '../cap-settle.ts';
 import { draw } from '../change.ts';
 import { easeSeams } from '../dart-seams.ts';
 import { edgesOf } from '../edge-role.ts';
 import { inch, lengthParam } from '../param.ts';
 import { Refusal } from '../refusal.ts';
 import { needSleeves } from '../roles.ts';
-
-const capLength = (piece: DrawnPiece): number =>
-  edgesOf(piece, 'cap').reduce((sum, e) => sum + pathLength(e.path), 0);
 
 export const capEase: Alteration = {
   id: 'cap-ease',

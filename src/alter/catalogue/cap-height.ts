@@ -1,12 +1,60 @@
 import { say } from '../../garment/index.ts';
+import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
-import { crown, raiseCrown } from '../cap-follows.ts';
+import { crown, raiseCrown, solveLength, widenAt } from '../cap-follows.ts';
+import { capEaseMeant, capLength, capRoom } from '../cap-settle.ts';
 import { draw, tell } from '../change.ts';
+import type { Change } from '../change.ts';
+import { edgesOf } from '../edge-role.ts';
 import { inch, lengthParam } from '../param.ts';
 import { Refusal } from '../refusal.ts';
-import { needSleeves } from '../roles.ts';
-import { edgesOf } from '../edge-role.ts';
-import { pathLength } from '../../geometry/index.ts';
+import { needSleeves, pieceOf } from '../roles.ts';
+
+/**
+ * The crown raised as far as the armhole takes the fuller cap. A lowered cap that would no longer fill its armhole is let out under the arm: a flatter cap is a
+ * wider sleeve (docs/trade.md 5.12).
+ */
+function raised(
+  change: Change,
+  piece: DrawnPiece,
+  mm: number,
+  room: { readonly least: number; readonly most: number },
+): DrawnPiece {
+  const before = capLength(piece);
+  const whole = raiseCrown(piece, mm);
+  const grown = capLength(whole) - before;
+  if (grown > room.most) {
+    const up =
+      solveLength((x) => capLength(raiseCrown(piece, x)), before + Math.max(0, room.most), mm / 2) ?? 0;
+    tell(change, {
+      code: 'cap-too-full',
+      severity: 'warning',
+      where: { piece: piece.id },
+      amount: up,
+      message: `${piece.name}: the cap is raised by ${say(up)} only. Any higher it would be fuller than this armhole can take in; make the upper arm narrower or the armhole larger first.`,
+    });
+    return raiseCrown(piece, up);
+  }
+  if (grown >= room.least) return whole;
+  const out = letOut(whole, before + Math.min(0, room.least));
+  if (!out) return whole;
+  tell(change, {
+    code: 'cap-let-out',
+    severity: 'warning',
+    where: { piece: piece.id },
+    amount: out.by,
+    message: `${piece.name}: a cap this low would be too short for its armhole, so it is let out by ${say(out.by)} at each underarm seam.`,
+  });
+  return out.piece;
+}
+
+/** Both underarm corners moved out alike until the cap has the wanted length. */
+function letOut(piece: DrawnPiece, wanted: number): { piece: DrawnPiece; by: number } | undefined {
+  const ends = edgesOf(piece, 'cap').filter((e, _, all) => e === all[0] || e === all[all.length - 1]);
+  const wide = (mm: number): DrawnPiece => ends.reduce((p, e) => widenAt(p, e.id, mm), piece);
+  const by = ends.length === 2 ? solveLength((mm) => capLength(wide(mm)), wanted, 5) : undefined;
+  return by === undefined ? undefined : { piece: wide(by), by };
+}
 
 export const capHeight: Alteration = {
   id: 'cap-height',
@@ -25,20 +73,17 @@ export const capHeight: Alteration = {
   reach: ['cap seam: its ease changes and is stated', 'sleeve lining'],
   shows: { on: 'bodice', params: { amount: 20 } },
   make(change, values) {
-    const mm = values.mm('amount');
     for (const sleeve of needSleeves(change.garment)) {
       if (crown(sleeve) === undefined)
         throw new Refusal('no-crown', `${sleeve.name}: its cap has no shoulder point to raise.`, {
           piece: sleeve.id,
         });
-      let eased = 0;
-      draw(change, sleeve.id, (piece) => {
-        const after = raiseCrown(piece, mm);
-        const size = (p: typeof piece): number =>
-          edgesOf(p, 'cap').reduce((sum, e) => sum + pathLength(e.path), 0);
-        eased = size(after) - size(piece);
-        return after;
-      });
+      draw(change, sleeve.id, (piece) =>
+        raised(change, piece, values.mm('amount'), capRoom(change.garment, sleeve.id)),
+      );
+      capEaseMeant(change, sleeve.id);
+      const eased = capLength(pieceOf(change.garment, sleeve.id)) - capLength(sleeve);
+      if (Math.abs(eased) < 0.05) continue;
       tell(change, {
         code: 'cap-ease-changed',
         severity: Math.abs(eased) > inch(0.5) ? 'warning' : 'note',

@@ -1,8 +1,8 @@
-import { pathLength } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
 import { raiseCrown, solveLength } from '../cap-follows.ts';
+import { capEaseMeant, capLength, capRoom } from '../cap-settle.ts';
 import { draw, tell } from '../change.ts';
 import { edgeRole, edgesOf } from '../edge-role.ts';
 import { choiceParam, inch, lengthParam, wider } from '../param.ts';
@@ -32,9 +32,6 @@ function underarmPulls(piece: DrawnPiece, mm: number): Pull[] {
     ];
   });
 }
-
-const capLength = (piece: DrawnPiece): number =>
-  edgesOf(piece, 'cap').reduce((sum, e) => sum + pathLength(e.path), 0);
 
 export const upperArm: Alteration = {
   id: 'upper-arm',
@@ -69,20 +66,28 @@ export const upperArm: Alteration = {
       draw(change, sleeve.id, (piece) => {
         const wide = pullEdges(piece, underarmPulls(piece, mm));
         const grown = capLength(wide) - before;
+        const room = capRoom(change.garment, sleeve.id);
+        const fits = Math.min(Math.max(0, room.most), Math.max(Math.min(0, room.least), grown));
         if (values.word('cap') === 'height') {
-          amount = grown;
-          said = `its seam is ${say(Math.abs(grown))} ${grown < 0 ? 'shorter' : 'longer'}: that is ${grown < 0 ? 'less' : 'more'} ease to set in`;
-          return wide;
+          amount = fits;
+          said = `its seam is ${say(Math.abs(fits))} ${grown < 0 ? 'shorter' : 'longer'}: that is ${grown < 0 ? 'less' : 'more'} ease to set in`;
+          if (fits === grown) return wide;
         }
-        const drop = solveLength((x) => capLength(raiseCrown(wide, -x)), before, grown);
+        const wanted = before + (values.word('cap') === 'height' ? fits : 0);
+        const drop = solveLength((x) => capLength(raiseCrown(wide, -x)), wanted, grown);
         if (drop === undefined)
           throw new Refusal('cap-not-reached', `${piece.name}: no cap of the old length fits that width.`, {
             piece: piece.id,
           });
+        if (values.word('cap') === 'height') {
+          said += `. The armhole takes no more, so its height is ${say(Math.abs(drop))} ${drop < 0 ? 'more' : 'less'} after all`;
+          return raiseCrown(wide, -drop);
+        }
         amount = drop;
         said = `its height is ${say(Math.abs(drop))} ${drop < 0 ? 'more' : 'less'}, its seam as long as before`;
         return raiseCrown(wide, -drop);
       });
+      if (values.word('cap') === 'height') capEaseMeant(change, sleeve.id);
       tell(change, {
         code: values.word('cap') === 'height' ? 'cap-ease-changed' : 'cap-height-changed',
         severity: values.word('cap') === 'height' && Math.abs(amount) > inch(0.5) ? 'warning' : 'note',
