@@ -415,6 +415,15 @@ describe('read and write', () => {
     },
   );
 
+  it('a fitting is written as its own pieces, in one size', async () => {
+    const { run, text } = world({ 'anna.csv': ANNA });
+    await run('make', '--body', 'anna.csv', '--pattern', 'a-line-skirt', '--out', 'f.json');
+    const { code, json } = await run('write', 'f.json', '--out', 'f.dxf', '--json');
+    expect(code).toBe(EXIT.fine);
+    expect(json<{ sizes: string[] }>().sizes).toEqual(['own']);
+    expect(text('f.dxf').match(/PIECE NAME:/g)!.length).toBeGreaterThan(3);
+  });
+
   it.each<[string, Record<string, string>, string[], string]>([
     ['no drawing at all', { 'x.csv': ANNA }, ['read', 'x.csv', '--out', 'p.json'], 'is no PDF, SVG or DXF'],
     ['an empty file', { 'x.pdf': '' }, ['read', 'x.pdf', '--out', 'p.json'], 'x.pdf is empty'],

@@ -15,6 +15,7 @@ export type { Corrections, EdgeCorrection, PieceCorrection } from './make/correc
 export { patternSheet, sizeLayer, type PatternSheet } from './write/sheet.ts';
 export { drawingSvg, writeSvg } from './write/svg.ts';
 export { PDF_LOSSES, writePatternPdf } from './write/pdf.ts';
+export { wornPattern } from './write/worn-pattern.ts';
 export { cuttingRing, writeDxf } from './write/dxf.ts';
 export { readDxf } from './dxf/drawing.ts';
 export { readDxfStyle } from './dxf/style.ts';

@@ -1,6 +1,14 @@
-import { DXF_LOSSES, PDF_LOSSES, writeDxf, writePatternPdf, writeSvg } from '../../exchange/index.ts';
+import {
+  DXF_LOSSES,
+  PDF_LOSSES,
+  wornPattern,
+  writeDxf,
+  writePatternPdf,
+  writeSvg,
+} from '../../exchange/index.ts';
 import type { Finding, Pattern } from '../../garment/index.ts';
-import { loadPattern } from '../load.ts';
+import { make } from '../../pipeline/index.ts';
+import { loadEither } from '../load.ts';
 import { choiceOption, needOption } from '../option.ts';
 import { UsageError, type Verb } from '../verb.ts';
 
@@ -17,8 +25,8 @@ async function content(pattern: Pattern, format: Format, on: string): Promise<st
 
 export const write: Verb = {
   name: 'write',
-  usage: ['write PATTERN.json --format dxf|svg|pdf --out FILE'],
-  about: 'a pattern in all its sizes as DXF, SVG or PDF for other programs',
+  usage: ['write PATTERN.json|FITTING.json --format dxf|svg|pdf --out FILE'],
+  about: 'a pattern in all its sizes, or a fitting’s own pieces, as DXF, SVG or PDF for other programs',
   options: { format: { type: 'string' }, out: { type: 'string' } },
   explain: {
     format: 'dxf (the open standard D6673), svg (holds everything) or pdf (a layer per size)',
@@ -26,12 +34,14 @@ export const write: Verb = {
   },
   run: async ({ words, options, io }) => {
     const [file] = words;
-    if (file === undefined || words.length > 1) throw new UsageError('write takes one pattern.');
+    if (file === undefined || words.length > 1) throw new UsageError('write takes one pattern or fitting.');
     const out = needOption(options, 'out', 'the file to write');
     const ending = /\.(dxf|svg|pdf)$/i.exec(out)?.[1]?.toLowerCase();
     const format = choiceOption(options, 'format', FORMATS) ?? FORMATS.find((f) => f === ending);
     if (format === undefined) throw new UsageError('--format is missing: dxf, svg or pdf.');
-    const pattern = await loadPattern(io, file);
+    const loaded = await loadEither(io, file);
+    const pattern =
+      loaded.kind === 'pattern' ? loaded.pattern : wornPattern(loaded.fitting, make(loaded.fitting).garment);
     await io.writeFile(out, await content(pattern, format, io.today()));
     const findings = LOSSES[format].map((what): Finding => ({
       code: 'not-held',
@@ -49,7 +59,7 @@ export const write: Verb = {
         wrote: out,
         findings,
       },
-      text: `${pattern.name}: ${pattern.pieces.length} pieces in ${pattern.chart.sizes.length} sizes.\nWrote ${out}.`,
+      text: `${pattern.name}: ${pattern.pieces.length} pieces in ${pattern.chart.sizes.length} ${pattern.chart.sizes.length === 1 ? 'size' : 'sizes'}.\nWrote ${out}.`,
       findings,
     };
   },

@@ -59,12 +59,26 @@ const UNITS_FROM = {
   assumed: 'assumed: the file does not say',
 } as const;
 
+/** Quantity, mirror line and material in the words a printed piece would carry. */
+function toldOf({ quantity, mirror, material }: DxfPiece): string {
+  const [left, right] = quantity ?? [1, 1];
+  const pair = right > 0 ? `, ${right} mirrored` : '';
+  return `cut ${left + right}${mirror ? ' on fold' : pair}${material ? ` of ${material}` : ''}`;
+}
+
+function middleOf({ boundary }: DxfPiece): Point {
+  const box = pointsBox(boundary);
+  return boundary.length === 0
+    ? { x: 0, y: 0 }
+    : { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+}
+
 /** A read style as a neutral drawing in mm; every stroke says its piece and size. */
 export function dxfDrawing(style: DxfStyle, name: string): Drawing {
   const strokes = style.pieces.flatMap(strokesOf);
   const box = boxAround(strokes.map((s) => pointsBox(s.path)));
   const texts: DrawnText[] = style.pieces.flatMap((piece) =>
-    piece.labels.map((label) => ({
+    [...piece.labels, { text: toldOf(piece), at: middleOf(piece) }].map((label) => ({
       page: 0,
       text: label.text,
       at: label.at,

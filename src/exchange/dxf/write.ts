@@ -24,6 +24,9 @@ export interface DxfSource {
 /** Notches of a double or triple notch stand this far apart along the edge, mm (common practice, about 1/4 in). */
 export const NOTCH_GAP_MM = 6;
 
+/** What is written beside an inner line, so that a reader can tell it from the others. */
+const LINE_WORDS: Readonly<Record<string, string>> = { adjust: 'lengthen or shorten here' };
+
 type Out = (code: number, value: string | number) => void;
 
 function fixed(value: number): string {
@@ -151,6 +154,8 @@ function writeBlock(out: Out, pen: Pen, source: DxfBlockSource): void {
     if (line.kind === 'fold') continue;
     if (line.path.length === 4 && line.kind === 'grain') pen.line(layer, line.path[0]!, line.path.at(-1)!);
     else pen.polyline(layer, pathFlatten(line.path, FLATTEN_MM), false);
+    const words = line.kind === 'level' ? (line.level ?? '').replace('-', ' ') : LINE_WORDS[line.kind];
+    if (words) pen.text(L.annotation, pathAt(line.path, 0.5), 3, words);
   }
   for (const mark of piece.marks) {
     if (mark.kind === 'drill') pen.point(L.drill, mark.at);

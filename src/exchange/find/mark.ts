@@ -1,7 +1,9 @@
 import {
   boxesTouch,
   distance,
+  linePath,
   nearestPlace,
+  pathAt,
   pathEnd,
   pathIsStraight,
   pathLength,
@@ -173,17 +175,20 @@ const middleOf = (path: Path): Point => {
 };
 
 const LEVEL_WORDS: readonly [RegExp, string][] = [
-  [/upper\s*bust/i, 'upper-bust'],
-  [/under\s*-?bust/i, 'under-bust'],
-  [/bust|chest/i, 'bust'],
-  [/high\s*hip/i, 'high-hip'],
-  [/waist/i, 'waist'],
-  [/hip/i, 'hip'],
-  [/knee/i, 'knee'],
-  [/upper\s*arm|bicep/i, 'upper-arm'],
-  [/elbow/i, 'elbow'],
-  [/wrist/i, 'wrist'],
+  [/\bupper[\s-]*bust/i, 'upper-bust'],
+  [/\bunder[\s-]*bust/i, 'under-bust'],
+  [/\b(?:bust|chest)(?:\b|line)/i, 'bust'],
+  [/\bhigh[\s-]*hip/i, 'high-hip'],
+  [/\bwaist(?:\b|line)/i, 'waist'],
+  [/\bhip(?:\b|line)/i, 'hip'],
+  [/\bthigh(?:\b|line)/i, 'thigh'],
+  [/\bknee(?:\b|line)/i, 'knee'],
+  [/\bupper[\s-]*arm|\bbicep/i, 'upper-arm'],
+  [/\belbow(?:\b|line)/i, 'elbow'],
+  [/\bwrist(?:\b|line)/i, 'wrist'],
 ];
+/** The name of a piece may hold a level's name: a waist facing is no waist. */
+const A_PIECE = /\b(?:front|back|side|facing|lining|band|binding|pocket|panel|cut)\b/i;
 
 /** What else is drawn inside: lengthen-or-shorten double lines, girth levels, fold and placement lines. */
 export function findLines(
@@ -193,24 +198,19 @@ export function findLines(
   texts: readonly DrawnText[],
   grain: Path | null,
 ): ProposedLine[] {
+  // A waist line may run straight over a waist that dips.
+  const isIn = (at: Point) => inAny(rings, at) || inAny(rings, { x: at.x, y: at.y - 12 });
   const wanted = (run: LooseRun) =>
     run.path !== grain &&
     pathLength(run.path) > 20 &&
-    (run.style.belongs?.piece !== undefined || inAny(rings, middleOf(run.path)));
+    (run.style.belongs?.piece !== undefined || isIn(middleOf(run.path)));
   const own = bySize.map((runs) => runs.filter(wanted));
   const lines: { paths: Path[]; style: LooseRun }[] = shared
     .filter(wanted)
     .map((run) => ({ paths: bySize.map(() => run.path), style: run }));
-  if (own.every((runs) => runs.length === own[0]!.length)) {
-    // The same number in every size: matched from bottom to top.
-    const sorted = own.map((runs) =>
-      runs.toSorted(
-        (a, b) => middleOf(a.path).y - middleOf(b.path).y || middleOf(a.path).x - middleOf(b.path).x,
-      ),
-    );
-    sorted[0]?.forEach((run, i) => lines.push({ paths: sorted.map((runs) => runs[i]!.path), style: run }));
-  }
-  return lines.map(({ paths, style }, i): ProposedLine => {
+  lines.push(...matchLines(own));
+  return lines.map(({ paths: drawn, style }, i): ProposedLine => {
+    const paths = drawn.map(straightened);
     const path = paths[Math.floor(paths.length / 2)]!;
     const near = texts.filter((text) => nearestPlace(path, text.at).distance < 12).map((text) => text.text);
     const id = `line-${i + 1}`;
@@ -223,11 +223,98 @@ export function findLines(
       return { id, kind: 'adjust', paths, evidence: twin ? 'a double line' : 'words beside it' };
     }
     for (const [words, level] of LEVEL_WORDS) {
-      if (near.some((text) => words.test(text)))
+      if (near.some((text) => words.test(text) && !A_PIECE.test(text)))
         return { id, kind: 'level', level, paths, evidence: 'words beside it' };
     }
     return { id, kind: 'placement', paths, evidence: 'a line inside the piece' };
   });
+}
+
+/** A line that leaves a straight one by less than this was drawn straight, mm. */
+const BENT_MM = 0.35;
+
+/** A drawn straight line without the bend at its end where a notch or another line was taken for its end. */
+function straightened(path: Path): Path {
+  if (path.length === 4 && pathIsStraight(path)) return path;
+  const inner = Array.from({ length: 19 }, (_, i) => pathAt(path, (i + 1) / 20));
+  const [a, b] = [inner[0]!, inner.at(-1)!];
+  const long = distance(a, b);
+  const off = (p: Point) => Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / long;
+  if (long < 20 || inner.some((p) => off(p) > BENT_MM)) return path;
+  const foot = (p: Point): Point => {
+    const t = ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / long ** 2;
+    return { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) };
+  };
+  return linePath(foot(pathStart(path)), foot(pathEnd(path)));
+}
+
+/** A level line’s end this near to a corner belongs to it: a waist that is a seam is often drawn just inside of it, mm. */
+const AT_CORNER_MM = 7;
+
+/** Level lines begin and end at the corners they were drawn from: where a waist is a seam its line is as long as the seam. */
+export function toCorners(
+  lines: readonly ProposedLine[],
+  corners: readonly (readonly Point[])[],
+): ProposedLine[] {
+  return lines.map((line) => {
+    if (line.kind !== 'level') return line;
+    const paths = line.paths.map((path, k) => {
+      const near = (end: Point): Point =>
+        corners[k]!.reduce((best, corner) => (distance(corner, end) < distance(best, end) ? corner : best));
+      if (corners[k]!.length === 0) return path;
+      const [a, b] = [near(pathStart(path)), near(pathEnd(path))];
+      const start = distance(a, pathStart(path)) < AT_CORNER_MM ? a : pathStart(path);
+      const end = distance(b, pathEnd(path)) < AT_CORNER_MM ? b : pathEnd(path);
+      return path.length === 4 && pathIsStraight(path)
+        ? linePath(start, end)
+        : [start, ...path.slice(1, -1), end];
+    });
+    return { ...line, paths };
+  });
+}
+
+/** A line of another size is the same line when its middle lies within this, mm. */
+const SAME_LINE_MM = 70;
+
+/**
+ * Lines matched over the sizes. Sizes with the commonest number lead, matched from bottom to top; a size with more or fewer gives to
+ * each the nearest it has, or borrows the next size's.
+ */
+function matchLines(own: readonly (readonly LooseRun[])[]): { paths: Path[]; style: LooseRun }[] {
+  const sorted = own.map((runs) =>
+    runs.toSorted(
+      (a, b) => middleOf(a.path).y - middleOf(b.path).y || middleOf(a.path).x - middleOf(b.path).x,
+    ),
+  );
+  const often = new Map<number, number>();
+  for (const { length } of sorted) if (length > 0) often.set(length, (often.get(length) ?? 0) + 1);
+  const usual = [...often].toSorted((a, b) => b[1] - a[1] || b[0] - a[0])[0]?.[0] ?? 0;
+  const lead = sorted.findIndex((runs) => runs.length === usual);
+  if (usual === 0) return [];
+  const rows = sorted[lead]!.map((run) => ({ style: run, paths: sorted.map((): Path | null => null) }));
+  const far = (a: LooseRun, b: LooseRun) => distance(middleOf(a.path), middleOf(b.path));
+  sorted.forEach((runs, k) => {
+    const free = new Set(runs);
+    rows.forEach((row, i) => {
+      const named = row.style.style.belongs?.part;
+      const same =
+        (named && runs.find((run) => run.style.belongs?.part === named)) ||
+        (runs.length === usual
+          ? runs[i]
+          : [...free].toSorted((a, b) => far(a, row.style) - far(b, row.style))[0]);
+      if (!same || !free.has(same) || (runs.length !== usual && far(same, row.style) > SAME_LINE_MM)) return;
+      free.delete(same);
+      row.paths[k] = same.path;
+    });
+  });
+  return rows
+    .filter((row) => 2 * row.paths.filter((path) => path !== null).length > own.length)
+    .map(({ style, paths }) => ({ style, paths: paths.map((path, k) => path ?? nearestKnown(paths, k)) }));
+}
+
+function nearestKnown(paths: readonly (Path | null)[], k: number): Path {
+  const known = paths.flatMap((path, i) => (path ? [{ path, far: Math.abs(i - k) }] : []));
+  return known.reduce((best, one) => (one.far < best.far ? one : best)).path;
 }
 
 /** Two straight lines of one length running 2 to 15 mm apart. */

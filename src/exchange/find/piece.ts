@@ -17,7 +17,7 @@ import { alignCorners, cutAtPlaces } from './align.ts';
 import type { AlignedCorner } from './align.ts';
 import { findCrosses } from './cross.ts';
 import { readLabel } from './label.ts';
-import { findGrain, findLines, findNotches } from './mark.ts';
+import { findGrain, findLines, findNotches, toCorners } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
 import type { ProposedEdge, ProposedLine, ProposedPiece, ProposedSize } from './proposal.ts';
 import { sameTopology } from './topology.ts';
@@ -113,7 +113,10 @@ export function findPiece(
         edges.map((edge) => ({ ...edge, kind: kinds.get(edge.id) ?? edge.kind })),
         box,
       ),
-      lines,
+      lines: toCorners(
+        lines,
+        full.map((_, k) => edges.map((edge) => pathStart(edge.paths[k]!))),
+      ),
       marks: crosses.marks,
       areas: full.map((outline) => pathsArea([outline.path])),
       grain: { direction: grain.direction, evidence: grain.evidence },
@@ -221,7 +224,7 @@ function nearestPoint(corner: AlignedCorner, middle: Outline): Point {
 }
 
 /** Two neighbouring runs that go in to a sharp inner corner and out again, of nearly one length: a dart. */
-function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
+export function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
   const found: { legs: readonly [string, string]; evidence: string }[] = [];
   edges.forEach((first, i) => {
     const second = edges[(i + 1) % edges.length]!;
@@ -274,7 +277,7 @@ function foldEdge(
 }
 
 /** Plain names by place: `bottom`, `right side`, numbered where two share one. */
-function nameEdges(edges: readonly ProposedEdge[], box: Box): ProposedEdge[] {
+export function nameEdges(edges: readonly ProposedEdge[], box: Box): ProposedEdge[] {
   const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   const plain = edges.map((edge) => {
     if (edge.kind === 'fold') return 'fold';

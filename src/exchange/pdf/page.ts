@@ -1,9 +1,8 @@
-import { pointsBox } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { affineAfter, affinePath, affinePoint, affineScale } from '../affine.ts';
 import type { Affine } from '../affine.ts';
 import type { Budget } from '../budget.ts';
-import { clipMeet, cutToBox } from '../cut-to-box.ts';
+import { boxClip, clipWith, cutToClip } from '../clip.ts';
 import type { Stroke } from '../drawing.ts';
 import type { PdfLibrary } from './library.ts';
 import { FRESH_PEN, colourOf, dashOf, matrixOf, numbersOf } from './pen.ts';
@@ -36,7 +35,7 @@ export function pageStrokes(
   let pen: PenState = {
     ...FRESH_PEN,
     matrix: page.start,
-    clip: { minX: 0, minY: 0, maxX: page.width, maxY: page.height },
+    clip: boxClip({ minX: 0, minY: 0, maxX: page.width, maxY: page.height }),
   };
   const saved: PenState[] = [];
   /** Names of open optional-content sections; null for other marked content. */
@@ -68,7 +67,7 @@ export function pageStrokes(
         const closed = sub.closed || closes;
         const path = closed ? closePath(sub.points) : sub.points;
         if (path.length < 4 || !pen.clip) continue;
-        for (const run of cutToBox(path, pen.clip, closed)) {
+        for (const run of cutToClip(path, pen.clip, closed)) {
           budget.spend('strokes', 1);
           strokes.push({
             page: page.index,
@@ -85,7 +84,13 @@ export function pageStrokes(
     }
     if (clipNext) {
       clipNext = false;
-      pen = { ...pen, clip: clipMeet(pen.clip, pointsBox(subPaths.flatMap((sub) => sub.points))) };
+      pen = {
+        ...pen,
+        clip: clipWith(
+          pen.clip,
+          subPaths.map((sub) => closePath(sub.points)),
+        ),
+      };
     }
   };
 
@@ -144,8 +149,15 @@ export function pageStrokes(
         const box = numbersOf(args[1]);
         if (box.length === 4) {
           const [x0, y0, x1, y1] = box as [number, number, number, number];
-          const corners = [x0, x1].flatMap((x) => [y0, y1].map((y) => affinePoint(pen.matrix, { x, y })));
-          pen = { ...pen, clip: clipMeet(pen.clip, pointsBox(corners)) };
+          const corners = [
+            { x: x0, y: y0 },
+            { x: x1, y: y0 },
+            { x: x1, y: y1 },
+            { x: x0, y: y1 },
+          ].map((corner) => affinePoint(pen.matrix, corner));
+          const frame = [corners[0]!];
+          [1, 2, 3, 0].forEach((to, from) => pushLine(frame, corners[from]!, corners[to]!));
+          pen = { ...pen, clip: clipWith(pen.clip, [frame]) };
         }
         break;
       }

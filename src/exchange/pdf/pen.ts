@@ -1,6 +1,6 @@
-import type { Box } from '../../geometry/index.ts';
 import type { Affine } from '../affine.ts';
 import { STAY } from '../affine.ts';
+import type { Clip } from '../clip.ts';
 
 /** The part of the graphics state that says how a line looks, in the units of the page's own space. */
 export interface PenState {
@@ -9,8 +9,8 @@ export interface PenState {
   readonly dash: readonly number[];
   readonly line: string;
   readonly area: string;
-  /** Page mm. Clips are kept as boxes: what a curved clip hides beyond its box is drawn all the same. */
-  readonly clip: Box | null;
+  /** Page mm. */
+  readonly clip: Clip | null;
 }
 
 export const FRESH_PEN: PenState = {

@@ -3,10 +3,9 @@ import { affineAfter, affinePath, affineScale } from '../affine.ts';
 import type { Affine } from '../affine.ts';
 import { ReadError, openBudget } from '../budget.ts';
 import type { Budget, ReadOptions } from '../budget.ts';
-import { clipMeet, cutToBox } from '../cut-to-box.ts';
+import { clipWith, cutToClip } from '../clip.ts';
+import type { Clip } from '../clip.ts';
 import type { Belongs, DrawnLayer, DrawnText, Drawing, Stroke } from '../drawing.ts';
-import { pointsBox } from '../../geometry/index.ts';
-import type { Box } from '../../geometry/index.ts';
 import { svgColour } from './colour.ts';
 import { shapesOf } from './shape.ts';
 import { readCss, styleOf } from './style.ts';
@@ -22,7 +21,7 @@ interface Flow {
   readonly style: Style;
   readonly layer: string;
   readonly belongs: Belongs | undefined;
-  readonly clip: Box | null;
+  readonly clip: Clip | null;
   readonly ancestors: readonly SvgNode[];
   readonly depth: number;
   /** Inside a `use` the drawn thing stays on the layer of its place, not of its source. */
@@ -235,7 +234,7 @@ function drawShapes(node: SvgNode, flow: Flow, budget: Budget, out: Out): void {
   for (const shape of shapesOf(node, budget)) {
     const path = affinePath(matrix, shape.path);
     if (path.some(({ x, y }) => !(Math.abs(x) < 1e7 && Math.abs(y) < 1e7))) continue;
-    const runs = flow.clip ? cutToBox(path, flow.clip, shape.closed) : [{ path, whole: true }];
+    const runs = flow.clip ? cutToClip(path, flow.clip, shape.closed) : [{ path, whole: true }];
     for (const run of runs) {
       budget.spend('strokes', 1);
       out.strokes.push({
@@ -253,8 +252,7 @@ function drawShapes(node: SvgNode, flow: Flow, budget: Budget, out: Out): void {
   }
 }
 
-/** Clips count as the box around their shapes. */
-function clipOf(node: SvgNode, matrix: Affine, flow: Flow, tree: SvgTree, budget: Budget): Box | null {
+function clipOf(node: SvgNode, matrix: Affine, flow: Flow, tree: SvgTree, budget: Budget): Clip | null {
   const id = /url\(\s*["']?#([^"')]+)["']?\s*\)/.exec(
     node.attributes['clip-path'] ?? node.attributes['style'] ?? '',
   )?.[1];
@@ -264,14 +262,14 @@ function clipOf(node: SvgNode, matrix: Affine, flow: Flow, tree: SvgTree, budget
       ? undefined
       : tree.byId.get(id);
   if (target?.name !== 'clipPath') return flow.clip;
-  const points = target.children.flatMap((child) =>
+  const paths = target.children.flatMap((child) =>
     typeof child === 'string'
       ? []
-      : shapesOf(child, budget).flatMap((shape) =>
+      : shapesOf(child, budget).map((shape) =>
           affinePath(affineAfter(matrix, svgTransform(child.attributes['transform'])), shape.path),
         ),
   );
-  return points.length > 0 ? clipMeet(flow.clip, pointsBox(points)) : flow.clip;
+  return paths.length > 0 ? clipWith(flow.clip, paths) : flow.clip;
 }
 
 function belongsOf(node: SvgNode, above: Belongs | undefined): Belongs | undefined {
