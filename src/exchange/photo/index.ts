@@ -4,3 +4,5 @@ export * from './accuracy.ts';
 export * from './plane.ts';
 export { findSheet, type FoundSheet } from './sheet.ts';
 export { traceLine, traceAlong, mirrorAbout, FAINT_CONTRAST, type Click, type Traced } from './trace.ts';
+export { traceSizes, type TracedSizes } from './trace-sizes.ts';
+export { proposalFromTrace, type TracedPiece } from './trace-proposal.ts';

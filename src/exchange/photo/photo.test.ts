@@ -4,7 +4,6 @@ import {
   distance,
   pathLength,
   throughPoints,
-  pathFlatten,
   pathLineIntersections,
   linePath,
   type Path,
@@ -16,101 +15,7 @@ import { findSheet } from './sheet.ts';
 import { mirrorAbout, traceAlong, traceLine } from './trace.ts';
 import { rectify, scanPlane } from './plane.ts';
 import type { Grey } from './image.ts';
-
-const WIDTH = 1600;
-const HEIGHT = 1200;
-
-/** Deterministic noise (mulberry32), roughly normal by adding four. */
-function noise(seed: number): () => number {
-  let a = seed;
-  const one = () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  return () => (one() + one() + one() + one() - 2) * Math.sqrt(3);
-}
-
-/** mm on the table to px: the camera looks down, tilted, from about 700 mm. */
-function pinHole(k1: number, k2: number, tilt = 0.18) {
-  const f = 1700;
-  const [c, s] = [Math.cos(tilt), Math.sin(tilt)];
-  const [cz, sz] = [Math.cos(0.06), Math.sin(0.06)];
-  return (mm: Point): Point => {
-    const X = (mm.x - 250) * cz - (mm.y - 200) * sz;
-    const Y = -((mm.x - 250) * sz + (mm.y - 200) * cz);
-    const Z = 900 - Y * s;
-    const x = X / Z;
-    const y = (Y * c) / Z;
-    const r2 = x * x + y * y;
-    const d = 1 + k1 * r2 + k2 * r2 * r2;
-    return { x: WIDTH / 2 + f * x * d, y: HEIGHT / 2 + f * y * d };
-  };
-}
-
-type Drawn = { readonly path: Path; readonly width: number };
-
-/** Renders lines on a white 500 × 400 mm sheet lying on dark ground, through the camera, by distance to the drawn lines. */
-function photograph(camera: (mm: Point) => Point, lines: readonly Drawn[], sigma: number): Grey {
-  const data = new Float32Array(WIDTH * HEIGHT).fill(60);
-  const inside = [
-    { x: 0, y: 0 },
-    { x: 500, y: 0 },
-    { x: 500, y: 400 },
-    { x: 0, y: 400 },
-  ];
-  const rim: Point[] = inside.flatMap((a, i) => {
-    const b = inside[(i + 1) % 4]!;
-    return Array.from({ length: 100 }, (_, k) =>
-      camera({ x: a.x + ((b.x - a.x) * k) / 100, y: a.y + ((b.y - a.y) * k) / 100 }),
-    );
-  });
-  for (let y = 0; y < HEIGHT; y++) {
-    // Four sub-rows with exact horizontal coverage: a soft, true rim.
-    for (const sub of [-0.375, -0.125, 0.125, 0.375]) {
-      const xs: number[] = [];
-      rim.forEach((p, i) => {
-        const q = rim[(i + 1) % rim.length]!;
-        if (p.y > y + sub !== q.y > y + sub) xs.push(p.x + ((y + sub - p.y) / (q.y - p.y)) * (q.x - p.x));
-      });
-      xs.sort((a, b) => a - b);
-      for (let k = 0; k + 1 < xs.length; k += 2) {
-        for (let x = Math.max(0, Math.floor(xs[k]!)); x <= Math.min(WIDTH - 1, Math.ceil(xs[k + 1]!)); x++) {
-          const cover = Math.max(0, Math.min(xs[k + 1]!, x + 0.5) - Math.max(xs[k]!, x - 0.5));
-          data[y * WIDTH + x]! += (170 * Math.min(1, cover)) / 4;
-        }
-      }
-    }
-  }
-  for (const { path, width } of lines) {
-    const points = pathFlatten(path, 0.02).flatMap((p, i, all) => {
-      const q = all[i + 1];
-      if (!q) return [p];
-      const n = Math.max(1, Math.ceil(distance(p, q) / 0.15));
-      return Array.from({ length: n }, (_, k) => ({
-        x: p.x + ((q.x - p.x) * k) / n,
-        y: p.y + ((q.y - p.y) * k) / n,
-      }));
-    });
-    const near = new Map<number, number>();
-    for (const mm of points) {
-      const p = camera(mm);
-      const half = distance(camera({ x: mm.x + width / 2, y: mm.y }), p);
-      for (let y = Math.floor(p.y - half - 2); y <= p.y + half + 2; y++) {
-        for (let x = Math.floor(p.x - half - 2); x <= p.x + half + 2; x++) {
-          if (x < 0 || y < 0 || x >= WIDTH || y >= HEIGHT) continue;
-          const ink = Math.min(1, Math.max(0, half + 0.5 - Math.hypot(x - p.x, y - p.y)));
-          const at = y * WIDTH + x;
-          if (ink > (near.get(at) ?? 0)) near.set(at, ink);
-        }
-      }
-    }
-    for (const [at, ink] of near) data[at] = data[at]! * (1 - ink) + 40 * ink;
-  }
-  const random = noise(7);
-  return { width: WIDTH, height: HEIGHT, data: Uint8ClampedArray.from(data, (v) => v + sigma * random()) };
-}
+import { HEIGHT, WIDTH, noise, photograph, pinHole } from './synthetic.test-case.ts';
 
 const grid = Array.from({ length: 63 }, (_, i) => ({ x: 50 + (i % 9) * 50, y: 50 + Math.floor(i / 9) * 50 }));
 const drawnCurve = throughPoints([
