@@ -78,7 +78,7 @@ describe('bringing in a drawn pattern', () => {
     const found = await across.inputValue();
     const grid = tiles.getByRole('combobox');
     const [first, second] = [await grid.nth(0).inputValue(), await grid.nth(1).inputValue()];
-    await grid.nth(0).selectOption(second);
+    await grid.nth(0).selectOption({ value: second });
     await tiles.getByRole('button', { name: 'As it was found' }).waitFor({ timeout: 120_000 });
     await expect.poll(() => grid.nth(1).inputValue(), { timeout: 60_000 }).toBe(first);
     await tiles.getByRole('button', { name: 'As it was found' }).click();

@@ -10,9 +10,9 @@ interface Props {
 
 /** How the pages were put together, as a picture; each place can be given another page, the rows another length, a page be left out. */
 export function PagesTogether({ tiles, said, onSay }: Props) {
-  const { cells, columns, rows, pages } = tiles;
+  const { cells, columns, rows, pages, drawn } = tiles;
   const out = said.leaveOut ?? [];
-  const left = Array.from({ length: pages }, (_, i) => i).filter((i) => !out.includes(i));
+  const left = drawn.filter((i) => !out.includes(i));
   const picture = useMemo(
     () => `data:image/svg+xml;charset=utf-8,${encodeURIComponent(tiles.picture)}`,
     [tiles.picture],
@@ -25,6 +25,7 @@ export function PagesTogether({ tiles, said, onSay }: Props) {
   const swap = (column: number, row: number, page: number): void => {
     const here = cells.find((c) => c.column === column && c.row === row);
     const there = cells.find((c) => c.page === page);
+    if (here && here === there) return;
     const rest = cells.filter((c) => c !== here && c !== there);
     onSay({
       ...said,
@@ -60,55 +61,59 @@ export function PagesTogether({ tiles, said, onSay }: Props) {
             />
           </label>
           {cells.length > 1 && (
-            <table className="page-grid" aria-label="Which page lies where">
-              <tbody>
-                {Array.from({ length: rows }, (_, row) => (
-                  <tr key={row}>
-                    {Array.from({ length: columns }, (_unused, column) => {
-                      const here = cells.find((c) => c.column === column && c.row === row);
-                      return (
-                        <td key={column}>
-                          <select
-                            aria-label={`Page in row ${row + 1}, column ${column + 1}`}
-                            value={here?.page ?? ''}
-                            onChange={(e) =>
-                              e.target.value !== '' && swap(column, row, Number(e.target.value))
-                            }
-                          >
-                            {!here && <option value="">–</option>}
-                            {left.map((page) => (
-                              <option key={page} value={page}>
-                                {page + 1}
-                              </option>
-                            ))}
-                          </select>
-                        </td>
-                      );
-                    })}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <div className="scroll">
+              <table className="page-grid" aria-label="Which page lies where">
+                <tbody>
+                  {Array.from({ length: rows }, (_, row) => (
+                    <tr key={row}>
+                      {Array.from({ length: columns }, (_unused, column) => {
+                        const here = cells.find((c) => c.column === column && c.row === row);
+                        return (
+                          <td key={column}>
+                            <select
+                              aria-label={`Page in row ${row + 1}, column ${column + 1}`}
+                              value={here?.page ?? ''}
+                              onChange={(e) =>
+                                e.target.value !== '' && swap(column, row, Number(e.target.value))
+                              }
+                            >
+                              {!here && <option value="">–</option>}
+                              {left.map((page) => (
+                                <option key={page} value={page}>
+                                  {page + 1}
+                                </option>
+                              ))}
+                            </select>
+                          </td>
+                        );
+                      })}
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
           )}
           <details>
             <summary>Leave pages out</summary>
             <div className="row">
-              {Array.from({ length: pages }, (_, i) => (
-                <label key={i} className="tick">
-                  <input
-                    type="checkbox"
-                    checked={out.includes(i)}
-                    onChange={(e) => {
-                      const { cells: _cells, ...rest } = said;
-                      onSay({
-                        ...rest,
-                        leaveOut: e.target.checked ? [...out, i] : out.filter((x) => x !== i),
-                      });
-                    }}
-                  />{' '}
-                  page {i + 1}
-                </label>
-              ))}
+              {[...new Set([...drawn, ...out])]
+                .sort((a, b) => a - b)
+                .map((i) => (
+                  <label key={i} className="tick">
+                    <input
+                      type="checkbox"
+                      checked={out.includes(i)}
+                      onChange={(e) => {
+                        const { cells: _cells, ...rest } = said;
+                        onSay({
+                          ...rest,
+                          leaveOut: e.target.checked ? [...out, i] : out.filter((x) => x !== i),
+                        });
+                      }}
+                    />{' '}
+                    page {i + 1}
+                  </label>
+                ))}
             </div>
           </details>
           {Object.keys(said).length > 0 && (

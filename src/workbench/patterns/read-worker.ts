@@ -47,6 +47,8 @@ export interface Tiles extends Pick<Assembly, 'cells' | 'columns' | 'rows' | 'qu
   /** SVG text. */
   readonly picture: string;
   readonly pages: number;
+  /** Pages with lines on them. */
+  readonly drawn: readonly number[];
 }
 
 /** What to read, and what a person has said about it. */
@@ -70,6 +72,7 @@ function tilesOf(read: Drawing, assembly: Assembly): Tiles | null {
     quality,
     by,
     pages: read.pages.length,
+    drawn: [...new Set(read.strokes.map((s) => s.page))].sort((a, b) => a - b),
     picture: assemblyPicture(read, assembly),
   };
 }
