@@ -5,6 +5,8 @@ import { doubtPurchases, purchase } from './buy.ts';
 import type { LayOptions } from './lay.ts';
 import { layBest } from './lay.ts';
 import { LayImpossible } from './lay-limits.ts';
+import type { Match } from './garment-matches.ts';
+import { matchStripes } from './stripes.ts';
 import type { CuttingPiece, Fold, Lay, LayJob, Nap, Repeat } from './lay-job.ts';
 import { DEFAULT_GAP, DEFAULT_SELVAGE } from './lay-job.ts';
 
@@ -17,6 +19,8 @@ export interface ClothChoice extends ClothOffer {
   readonly gap?: number;
   readonly selvage?: number;
   readonly repeat?: Repeat;
+  /** Seams whose bars are to meet (`garmentMatches`), where the cloth repeats. */
+  readonly matches?: readonly Match[];
 }
 
 export interface ClothNeed {
@@ -27,13 +31,43 @@ export interface ClothNeed {
   readonly repeatCost?: number;
 }
 
-/** A lay job for the pieces of one cloth with the trade's usual margins. */
+/** The pieces of one cloth with their bars set so that they meet; and told where they cannot. */
+function matched(
+  pieces: readonly CuttingPiece[],
+  choice: ClothChoice,
+): {
+  readonly pieces: readonly CuttingPiece[];
+  readonly held: readonly Match[];
+  readonly findings: Finding[];
+} {
+  const own = pieces.filter((p) => p.cloth === choice.cloth);
+  if (!choice.repeat || !choice.matches) return { pieces: own, held: [], findings: [] };
+  const found = matchStripes(own, choice.matches, choice.repeat);
+  return {
+    pieces: found.pieces,
+    held: found.held,
+    findings: found.misfits.map((m) => ({
+      code: 'stripes-miss',
+      severity: 'warning',
+      where: {},
+      amount: m.mm,
+      message: `Stripes can't meet at ${m.say}: they miss by ${say(m.mm)}, since seams ranked before it decide where both pieces lie.`,
+    })),
+  };
+}
+
+/** Where the bars of a striped cloth cannot meet, whatever the lay. */
+export const stripeFindings = (pieces: readonly CuttingPiece[], choice: ClothChoice): Finding[] =>
+  matched(pieces, choice).findings;
+
+/** A lay job for the pieces of one cloth with the trade's usual margins; stripes matched where the choice names seams. */
 export function jobFor(
   pieces: readonly CuttingPiece[],
   choice: ClothChoice,
   width: number,
   fold: Fold,
 ): LayJob {
+  const { pieces: own, held } = matched(pieces, choice);
   return {
     cloth: choice.cloth,
     // What is washed is narrower when it is laid.
@@ -42,10 +76,11 @@ export function jobFor(
     fold,
     nap: choice.nap,
     gap: choice.gap ?? DEFAULT_GAP,
-    pieces: pieces.filter((p) => p.cloth === choice.cloth),
+    pieces: own,
     flaws: [],
     pins: [],
     ...(choice.repeat ? { repeat: choice.repeat } : {}),
+    ...(held.length ? { matches: held } : {}),
   };
 }
 
@@ -61,6 +96,7 @@ export function clothNeeds(
   const needs: ClothNeed[] = [];
   const findings: Finding[] = [];
   for (const choice of choices) {
+    findings.push(...stripeFindings(pieces, choice));
     for (const width of choice.widths) {
       let best: ClothNeed | null = null;
       for (const fold of choice.folds) {
@@ -94,8 +130,8 @@ function needAt(
       });
       return null;
     }
-    const matched = choice.repeat && job.pieces.some((p) => p.phase);
-    const plain = matched ? layBest(withoutRepeat(job), options) : null;
+    const striped = choice.repeat && job.pieces.some((p) => p.phase);
+    const plain = striped ? layBest(withoutRepeat(job), options) : null;
     return {
       purchase: purchase(choice.cloth, width, lay.length, choice),
       lay,
@@ -116,7 +152,7 @@ function needAt(
 }
 
 function withoutRepeat(job: LayJob): LayJob {
-  const { repeat: _, ...rest } = job;
+  const { repeat: _, matches: __, ...rest } = job;
   return rest;
 }
 

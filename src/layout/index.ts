@@ -4,7 +4,8 @@ export { LayImpossible } from './lay-limits.ts';
 export { proveLay } from './prove-lay.ts';
 export { unfold, type CutPart } from './unfold.ts';
 export { openedOutline } from './cutting-outline.ts';
-export { garmentMatches, matchStripes, type Match } from './stripes.ts';
+export { garmentMatches, type Match } from './garment-matches.ts';
+export { matchStripes } from './stripes.ts';
 export { cuttingPiece } from './cutting-piece.ts';
 export {
   beforeWashing,
@@ -18,7 +19,14 @@ export {
   type Purchase,
 } from './buy.ts';
 export { YARDAGE_ROWS, YARDAGE_WIDTHS } from './yardage-table.ts';
-export { clothNeeds, jobFor, repeatRule, type ClothChoice, type ClothNeed } from './cloth-needs.ts';
+export {
+  clothNeeds,
+  jobFor,
+  repeatRule,
+  stripeFindings,
+  type ClothChoice,
+  type ClothNeed,
+} from './cloth-needs.ts';
 export { notions, type Notion } from './notions.ts';
 export { bundles, cuttingList, cuttingOrder, type Bundle, type CuttingLine } from './cutting-list.ts';
 export { cuttingCautions, type CuttingTool } from './cutting-cautions.ts';

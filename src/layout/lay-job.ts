@@ -1,5 +1,6 @@
 import type { Cloth, PieceId } from '../garment/index.ts';
 import type { Point, Ring } from '../geometry/index.ts';
+import type { Match } from './garment-matches.ts';
 
 /** How the cloth lies on the table. `double`: both selvages folded to the middle; `partial`: one selvage folded in just enough. */
 export type Fold = 'none' | 'lengthwise' | 'crosswise' | 'partial' | 'double';
@@ -30,7 +31,10 @@ export interface CuttingPiece {
 export interface Repeat {
   readonly along?: number;
   readonly across?: number;
-  /** Place of the main bar: from the cut end (along), from the lower selvage or the fold (across). */
+  /**
+   * Place of the main bar: from the cut end, or from a crosswise fold (along); from the lower selvage, or from the fold (across). Cloth folded for
+   * stripes is folded on the middle of a bar, so on folded cloth leave the one across the fold at 0.
+   */
   readonly alongAt?: number;
   readonly acrossAt?: number;
 }
@@ -64,6 +68,8 @@ export interface LayJob {
   /** The cloth ends here. */
   readonly most?: number;
   readonly repeat?: Repeat;
+  /** Where bars must meet: the matches that `matchStripes` found to hold; proven with the lay. */
+  readonly matches?: readonly Match[];
   readonly pins: readonly Pin[];
 }
 

@@ -1,11 +1,13 @@
 import { say } from '../garment/index.ts';
 import type { LayJob } from './lay-job.ts';
 import type { Spread } from './spread.ts';
-import type { Strip } from './strip.ts';
+import { foldOffStripes } from './stripes.ts';
+import type { StripForms } from './strip.ts';
 
 /** A job no arrangement can satisfy, told before any search. */
 export class LayImpossible extends Error {
-  readonly code: 'too-wide' | 'too-long' | 'pins-clash' | 'pin-outside' | 'nothing-usable';
+  readonly code:
+    'too-wide' | 'too-long' | 'pins-clash' | 'pin-outside' | 'nothing-usable' | 'fold-off-stripes';
   /** Piece at fault. */
   readonly piece: string;
   /** Full width of cloth (or its length for `too-long`) that would do, mm. */
@@ -20,13 +22,22 @@ export class LayImpossible extends Error {
 }
 
 /** @throws LayImpossible where a piece fits in none of its turns, or pinned pieces leave the cloth. */
-export function checkJob(job: LayJob, spread: Spread, strip: Strip): void {
+export function checkJob(job: LayJob, spread: Spread, strip: StripForms): void {
   if (strip.width <= 0) {
     throw new LayImpossible(
       'nothing-usable',
       '',
       2 * job.selvage,
       'The cloth is narrower than its selvages: nothing is left to cut from.',
+    );
+  }
+  const stripes = foldOffStripes(job);
+  if (stripes !== null) {
+    throw new LayImpossible(
+      'fold-off-stripes',
+      '',
+      job.width,
+      `Folded like this the stripes of the two layers do not lie on one another. ${stripes}`,
     );
   }
   spread.shapes.forEach((shape, s) => {

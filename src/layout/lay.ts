@@ -120,6 +120,9 @@ function layOf(job: LayJob, spread: Spread, strip: Strip, kept: Kept): Lay {
   });
   // A napped crosswise lay is cut along its fold: the gap there is halved between its two layers.
   if (job.fold === 'crosswise' && job.nap === 'one-way') far += job.gap / 2;
+  // Its halves then lie bar on bar only when the cut falls on a bar.
+  const bar = job.repeat?.along;
+  if (job.fold === 'crosswise' && job.nap === 'one-way' && bar) far = Math.ceil(far / bar - 1e-9) * bar;
   const length = far * spread.lengths;
   return {
     cloth: job.cloth,

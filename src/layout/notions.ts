@@ -1,10 +1,10 @@
-import type { DrawnPiece, Garment } from '../garment/index.ts';
-import { pathLength } from '../geometry/index.ts';
+import type { DrawnPiece, Garment, Seam } from '../garment/index.ts';
+import { pathEnd, pathLength, pathStart } from '../geometry/index.ts';
 
 /** What the garment needs besides cloth, from its own edges and marks. */
 export interface Notion {
-  readonly what: 'zip' | 'buttons' | 'elastic' | 'binding';
-  /** mm, for zips, elastic and binding. */
+  readonly what: 'zip' | 'fastening' | 'buttons' | 'elastic' | 'binding';
+  /** mm, for all but buttons: of the opening, the elastic, the edge. */
   readonly length?: number;
   readonly count?: number;
   readonly say: string;
@@ -12,6 +12,8 @@ export interface Notion {
 
 /** Zips are sold in steps of 5 cm (2 in); common practice. The next longer one is bought and shortened. */
 const ZIP_STEP_MM = 50;
+/** Openings shorter than this close with buttons, hooks or press studs; common practice. mm */
+const ZIP_LEAST_MM = 150;
 
 const edgeLength = (piece: DrawnPiece, id: string): number => {
   const edge = piece.edges.find((e) => e.id === id);
@@ -19,12 +21,14 @@ const edgeLength = (piece: DrawnPiece, id: string): number => {
 };
 
 /**
- * Zips from opening edges without buttons, buttons from button marks, binding from free edges of shell pieces that no seam, fold or hem finishes.
+ * Zips from opening edges without buttons and from seams that hold one down to a notch, a fastening for short openings and underlaps, buttons from
+ * button marks, binding from free edges of shell pieces that no seam, fold or hem finishes. Facings open with what they face.
  * @param elasticGirths finished girth (mm) of each casing that is to hold elastic, by its name; elastic is cut to it and lapped 25 mm (common practice).
  */
 export function notions(garment: Garment, elasticGirths: Readonly<Record<string, number>> = {}): Notion[] {
   const out: Notion[] = [];
-  for (const piece of garment.pieces.filter((p) => p.cloth === 'shell')) {
+  const facings = new Set(garment.followers.filter((f) => f.role === 'facing').map((f) => f.piece));
+  for (const piece of garment.pieces.filter((p) => p.cloth === 'shell' && !facings.has(p.id))) {
     const times = piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
     const buttons = piece.marks.filter((m) => m.kind === 'button').length;
     // Buttons sit on one side only of the pair that closes.
@@ -33,13 +37,14 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     for (const edge of piece.edges) {
       const length = edgeLength(piece, edge.id);
       if (edge.kind === 'opening' && buttons === 0) {
-        const sold = Math.ceil(length / ZIP_STEP_MM - 1e-9) * ZIP_STEP_MM;
-        out.push({
-          what: 'zip',
-          length,
-          say: `Zip for the ${edge.name} of ${piece.name}: ${Math.round(length)} mm, buy ${sold} mm`,
-        });
+        out.push(closing(`the ${edge.name} of ${piece.name}`, length));
       }
+      if (/^underlap$/i.test(edge.name))
+        out.push({
+          what: 'fastening',
+          length,
+          say: `Button, or hook and bar, for the ${edge.name} of ${piece.name}`,
+        });
       if (edge.kind === 'free' && edge.allowance === 0) {
         out.push({
           what: 'binding',
@@ -49,6 +54,7 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
       }
     }
   }
+  for (const seam of garment.seams) out.push(...zipInSeam(garment, seam));
   for (const [name, girth] of Object.entries(elasticGirths)) {
     out.push({
       what: 'elastic',
@@ -57,4 +63,36 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     });
   }
   return out;
+}
+
+function closing(where: string, length: number): Notion {
+  if (length < ZIP_LEAST_MM)
+    return {
+      what: 'fastening',
+      length,
+      say: `Buttons, hooks or press studs for ${where}: ${Math.round(length)} mm`,
+    };
+  const sold = Math.ceil(length / ZIP_STEP_MM - 1e-9) * ZIP_STEP_MM;
+  return { what: 'zip', length, say: `Zip for ${where}: ${Math.round(length)} mm, buy ${sold} mm` };
+}
+
+/** A seam that says it holds a zip: open from its upper end to the notch that is called the zip's or the opening's. */
+function zipInSeam(garment: Garment, seam: Seam): Notion[] {
+  for (const ref of seam.a) {
+    const piece = garment.pieces.find((p) => p.id === ref.piece);
+    const edge = piece?.edges.find((e) => e.id === ref.edge);
+    const notch = edge?.notches.find((n) => /zip|opening/i.test(n.id));
+    if (!piece || !edge || !notch || piece.cloth !== 'shell') continue;
+    const rises = pathEnd(edge.path).y > pathStart(edge.path).y;
+    return [
+      closing(`the ${seam.name.toLowerCase()}`, (rises ? 1 - notch.at : notch.at) * pathLength(edge.path)),
+    ];
+  }
+  if (!/\bzip\b/i.test(seam.name)) return [];
+  return [
+    {
+      what: 'zip',
+      say: `Zip for the ${seam.name.toLowerCase()}: measure its opening, no notch tells where it ends`,
+    },
+  ];
 }

@@ -6,6 +6,7 @@ import { pointsBox, ringArea } from '../geometry/index.ts';
 import type { Ring } from '../geometry/index.ts';
 import type { Lay, LayJob } from './lay-job.ts';
 import { isEven } from './cutting-outline.ts';
+import { missedBars } from './prove-stripes.ts';
 import type { CutPart } from './unfold.ts';
 import { unfold } from './unfold.ts';
 
@@ -23,7 +24,7 @@ const areaMm2 = (paths: Paths64): number => Math.abs(Clipper.areaPaths(paths)) /
 
 /**
  * Proves a lay on the opened cloth with an independent polygon library: every part whole on the cloth and off its flaws, none overlapping
- * another, the gap kept, grain and nap right, the right number of left and right parts. Nothing returned: the lay may be cut.
+ * another, the gap kept, grain and nap right, the bars of stripes meeting where the job says, the right number of left and right parts. Nothing returned: the lay may be cut.
  */
 export function proveLay(job: LayJob, lay: Lay): Finding[] {
   const out: Finding[] = [];
@@ -83,6 +84,8 @@ export function proveLay(job: LayJob, lay: Lay): Finding[] {
       else error('gap-short', parts[i]!.piece, job.gap, `${both} are nearer than ${say(job.gap)}.`);
     }
   }
+  for (const m of missedBars(job, lay, cut))
+    error('bars-miss', m.piece, m.mm, `Stripes miss at ${m.say} by ${say(m.mm)}.`);
   proveCounts(job, cut, error);
   return out;
 }

@@ -38,7 +38,9 @@ const tidyDegrees = (d: number): number => {
 /** Turns a piece may lie in: its grain along the cloth, both ways or quarter turns as the nap allows. */
 function grainTurns(piece: CuttingPiece, job: LayJob, mirrors: readonly boolean[]): Turn[] {
   const g = degrees(grainAngle(piece));
-  const steps = job.nap === 'one-way' ? [0] : job.nap === 'two-way' ? [0, 180] : [0, 90, 180, 270];
+  // A matched piece turned by a quarter would have its bars run the other way.
+  const quarters = job.nap === 'free' && !(job.repeat && piece.phase);
+  const steps = job.nap === 'one-way' ? [0] : quarters ? [0, 90, 180, 270] : [0, 180];
   return mirrors.flatMap((mirrored) =>
     steps.map((step) => ({ angle: tidyDegrees((mirrored ? g - 180 : -g) + step), mirrored })),
   );

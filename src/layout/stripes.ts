@@ -1,16 +1,12 @@
-import type { EdgeRef, Garment } from '../garment/index.ts';
-import { distance, dot, pathAt, sub, unit } from '../geometry/index.ts';
+import { dot, sub, unit } from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import { grainAngle } from './cutting-outline.ts';
-import type { CuttingPiece, LayJob } from './lay-job.ts';
+import type { Match } from './garment-matches.ts';
+import type { CuttingPiece, LayJob, Repeat } from './lay-job.ts';
 import type { Rail, Turn } from './strip.ts';
 
-/** Two points that must meet the same bar: on the stitching lines, where the seam is sewn. */
-export interface Match {
-  readonly say: string;
-  readonly a: { readonly piece: string; readonly at: Point };
-  readonly b: { readonly piece: string; readonly at: Point };
-}
+/** Bars that miss by less than this meet, mm. */
+const MEETS_MM = 1;
 
 /** Rails that hold a turned piece to the cloth's repeat. `dx`, `dy`: strip coordinates to cloth coordinates. */
 export function turnRails(
@@ -38,121 +34,115 @@ export function turnRails(
 }
 
 /** Coordinates of a point along and across the grain (to its right), from the piece's origin. */
-function inGrain(piece: CuttingPiece, p: Point): { along: number; across: number } {
+export function inGrain(piece: CuttingPiece, p: Point): { along: number; across: number } {
   const d = unit(sub(piece.grain[1], piece.grain[0]));
   return { along: dot(p, d), across: p.x * d.y - p.y * d.x };
 }
 
+/** Distance to the nearest whole repeat, signed. 0 where nothing repeats. */
+export const offRepeat = (d: number, repeat: number | undefined): number =>
+  repeat ? d - Math.round(d / repeat) * repeat : 0;
+
 /**
- * Gives each matched piece its phase, so that bars meet at every match: walked outward from the master piece.
- * A loop of matches that cannot all hold keeps the earlier ones; the misfit of the later ones comes back in mm (0 where they agree).
+ * Whether the cloth as folded carries its repeat the same way in both layers, so that both can be cut at once; else what to do, in words. A fold must
+ * lie on the middle of a bar; selvages turned to the middle or round must meet their own stripes.
+ */
+export function foldOffStripes(job: LayJob): string | null {
+  const { along, across, alongAt = 0, acrossAt = 0 } = job.repeat ?? {};
+  const off = (d: number, repeat: number | undefined): boolean => Math.abs(offRepeat(d, repeat)) > MEETS_MM;
+  const folded = job.fold === 'lengthwise' || job.fold === 'partial' || job.fold === 'double';
+  if (folded && off(2 * acrossAt, across)) return 'Fold it on the middle of a stripe, or lay it open.';
+  if (job.fold === 'double' && off(job.width, across))
+    return 'Its two folds would lie on unlike stripes: fold it once, or lay it open.';
+  if (job.fold !== 'crosswise') return null;
+  if (job.nap === 'one-way')
+    return off(job.width - 2 * acrossAt, across)
+      ? 'Turned round, its stripes would not lie on those below: lay it open.'
+      : null;
+  return off(2 * alongAt, along) ? 'Fold it on the middle of a bar, or lay it open.' : null;
+}
+
+/**
+ * Gives each matched piece its phase, so that bars meet at every match: walked outward from the pieces that lead (the centre front).
+ * A piece cut on the fold stands with its fold on a stripe's middle, else its halves would differ. A loop of matches that cannot all hold keeps the
+ * earlier ones: `held` are those that hold, `misfits` (mm) the others.
  */
 export function matchStripes(
   pieces: readonly CuttingPiece[],
   matches: readonly Match[],
-  repeat: { readonly along?: number; readonly across?: number },
-): { pieces: CuttingPiece[]; misfits: { readonly say: string; readonly mm: number }[] } {
+  repeat: Repeat,
+): { pieces: CuttingPiece[]; held: Match[]; misfits: { readonly say: string; readonly mm: number }[] } {
   const byId = new Map(pieces.map((p) => [p.piece, p]));
   const phase = new Map<string, { along: number; across: number }>();
-  const misfits: { say: string; mm: number }[] = [];
+  const found: Match[] = [];
+  const give = (id: string, want: { along: number; across: number }): void => {
+    const piece = byId.get(id)!;
+    phase.set(id, piece.fold ? { ...want, across: inGrain(piece, piece.fold[0]).across } : want);
+  };
   let waiting = matches.filter((m) => byId.has(m.a.piece) && byId.has(m.b.piece));
   while (waiting.length) {
-    let next = waiting.findIndex((m) => phase.has(m.a.piece) || phase.has(m.b.piece));
+    let next = waiting.findIndex(
+      (m) => m.a.piece !== m.b.piece && (phase.has(m.a.piece) || phase.has(m.b.piece)),
+    );
     if (next < 0) {
-      // A new island: its first piece is the master; its match point stands on the bar.
+      // A new island: the piece that ranks first leads; its match point stands on the bar.
       next = 0;
       const m = waiting[0]!;
-      phase.set(m.a.piece, inGrain(byId.get(m.a.piece)!, m.a.at));
+      if (!phase.has(m.a.piece)) give(m.a.piece, inGrain(byId.get(m.a.piece)!, m.a.at));
     }
     const m = waiting[next]!;
     waiting = waiting.filter((_, i) => i !== next);
+    found.push(m);
     const [known, other] = phase.has(m.a.piece) ? [m.a, m.b] : [m.b, m.a];
+    if (phase.has(other.piece)) continue;
     const from = phase.get(known.piece)!;
     const u = inGrain(byId.get(known.piece)!, known.at);
     const v = inGrain(byId.get(other.piece)!, other.at);
-    // Across a side seam the two pieces' sides face each other: what runs right on one runs left on the other.
-    const want = { along: from.along + v.along - u.along, across: v.across + (u.across - from.across) };
-    const has = phase.get(other.piece);
-    if (has) misfits.push({ say: m.say, mm: repeat.along ? apart(has.along - want.along, repeat.along) : 0 });
-    else phase.set(other.piece, want);
+    const side = u.across - from.across;
+    // Without a rule for stripes down the cloth, one runs down the piece's own grainline.
+    const own = inGrain(byId.get(other.piece)!, byId.get(other.piece)!.grain[0]).across;
+    const across = m.down === 'mirrored' ? v.across + side : m.down === 'continued' ? v.across - side : own;
+    give(other.piece, { along: from.along + v.along - u.along, across });
+  }
+  const held: Match[] = [];
+  const misfits: { say: string; mm: number }[] = [];
+  for (const m of found) {
+    if (m.a.piece === m.b.piece) continue;
+    const mm = missBy(m, byId, phase, repeat);
+    if (mm <= MEETS_MM) held.push(m);
+    else misfits.push({ say: m.say, mm });
   }
   return {
     pieces: pieces.map((p) => {
-      const found = phase.get(p.piece);
-      if (!found) return p;
+      const own = phase.get(p.piece);
+      if (!own) return p;
       return {
         ...p,
         phase: {
-          ...(repeat.along ? { along: found.along } : {}),
-          ...(repeat.across ? { across: found.across } : {}),
+          ...(repeat.along ? { along: own.along } : {}),
+          ...(repeat.across ? { across: own.across } : {}),
         },
       };
     }),
+    held,
     misfits,
   };
 }
 
-/** Distance to the nearest whole repeat. */
-const apart = (d: number, repeat: number): number => Math.abs(d - Math.round(d / repeat) * repeat);
-
-/**
- * The seams that are matched by habit, in order: side seams from the armhole notch down, then sleeve to front at the front notch.
- * Each match is a pair of notches that bear the same id on both edges; where a plain lengthwise seam has none, its upper ends.
- */
-export function garmentMatches(garment: Garment): Match[] {
-  const out: Match[] = [];
-  for (const seam of [...garment.seams].sort((a, b) => a.order - b.order)) {
-    const sleeve = seam.join.kind === 'eased';
-    const upright = seam.a.concat(seam.b).every((ref) => runsDown(garment, ref));
-    if (!sleeve && (!upright || seam.join.kind !== 'plain')) continue;
-    const a = notchesOf(garment, seam.a);
-    const b = notchesOf(garment, seam.b);
-    const shared = a.find(
-      (n) => n.count === (sleeve ? 1 : n.count) && b.some((m) => m.id === n.id && m.piece !== n.piece),
-    );
-    const twin = shared && b.find((m) => m.id === shared.id);
-    if (shared && twin) {
-      out.push({
-        say: seam.name,
-        a: { piece: shared.piece, at: shared.at },
-        b: { piece: twin.piece, at: twin.at },
-      });
-    } else if (!sleeve) {
-      const [p, q] = [startOf(garment, seam.a[0]), startOf(garment, seam.b[0])];
-      if (p && q && p.piece !== q.piece) out.push({ say: seam.name, a: p, b: q });
-    }
-  }
-  return out;
-}
-
-const edgeOf = (garment: Garment, ref: EdgeRef | undefined) =>
-  ref && garment.pieces.find((p) => p.id === ref.piece)?.edges.find((e) => e.id === ref.edge);
-
-function runsDown(garment: Garment, ref: EdgeRef): boolean {
-  const edge = edgeOf(garment, ref);
-  if (!edge) return false;
-  const a = edge.path[0]!;
-  const b = edge.path[edge.path.length - 1]!;
-  return Math.abs(b.y - a.y) > 0.7 * distance(a, b);
-}
-
-function startOf(garment: Garment, ref: EdgeRef | undefined): { piece: string; at: Point } | null {
-  const edge = edgeOf(garment, ref);
-  if (!edge || !ref) return null;
-  return { piece: ref.piece, at: edge.path[ref.backwards ? edge.path.length - 1 : 0]! };
-}
-
-function notchesOf(
-  garment: Garment,
-  refs: readonly EdgeRef[],
-): { piece: string; id: string; count: number; at: Point }[] {
-  return refs.flatMap((ref) => {
-    const edge = edgeOf(garment, ref);
-    return (edge?.notches ?? []).map((n) => ({
-      piece: ref.piece,
-      id: n.id,
-      count: n.count,
-      at: pathAt(edge!.path, n.at),
-    }));
-  });
+function missBy(
+  m: Match,
+  byId: ReadonlyMap<string, CuttingPiece>,
+  phase: ReadonlyMap<string, { along: number; across: number }>,
+  repeat: Repeat,
+): number {
+  const off = (end: Match['a']): { along: number; across: number } => {
+    const at = inGrain(byId.get(end.piece)!, end.at);
+    const p = phase.get(end.piece)!;
+    return { along: at.along - p.along, across: at.across - p.across };
+  };
+  const [a, b] = [off(m.a), off(m.b)];
+  const along = Math.abs(offRepeat(a.along - b.along, repeat.along));
+  if (!m.down) return along;
+  const across = m.down === 'mirrored' ? a.across + b.across : a.across - b.across;
+  return Math.max(along, Math.abs(offRepeat(across, repeat.across)));
 }

@@ -1,4 +1,4 @@
-import { movePoint, pointsBox, ringArea } from '../geometry/index.ts';
+import { add, movePoint, pointsBox, ringArea, scale, sub } from '../geometry/index.ts';
 import type { Motion, Point, Ring } from '../geometry/index.ts';
 import { grainAngle, openedOutline } from './cutting-outline.ts';
 import { bottomShift, upperPoint } from './folding.ts';
@@ -16,6 +16,8 @@ export interface CutPart {
   readonly grain: number;
   /** A second layer cut along with a single: not needed. */
   readonly spare: boolean;
+  /** Where the drawn piece's origin and its unit steps along x and y come to lie on the flat cloth. */
+  readonly frame: { readonly origin: Point; readonly x: Point; readonly y: Point };
 }
 
 export const placementMotion = (p: Placement): Motion => ({
@@ -28,6 +30,15 @@ export const placementMotion = (p: Placement): Motion => ({
 /** Outline that is placed: half on a fold, whole where it was laid open. */
 export const placedOutline = (piece: CuttingPiece, as: Placement['as']): Ring =>
   as === 'opened' || as === 'on-fold' ? openedOutline(piece) : piece.outline;
+
+const frameOf = (to: (q: Point) => Point): CutPart['frame'] => {
+  const origin = to({ x: 0, y: 0 });
+  return { origin, x: sub(to({ x: 1, y: 0 }), origin), y: sub(to({ x: 0, y: 1 }), origin) };
+};
+
+/** Where a point of the drawn piece comes to lie on the flat cloth. */
+export const onCloth = ({ frame }: CutPart, p: Point): Point =>
+  add(frame.origin, add(scale(frame.x, p.x), scale(frame.y, p.y)));
 
 const counterClockwise = (ring: Ring): Ring => (ringArea(ring) < 0 ? ring.toReversed() : ring);
 
@@ -43,21 +54,22 @@ export function unfold(job: LayJob, lay: Lay): CutPart[] {
     const way = (p.mirrored ? Math.PI - g : g) + motion.angle;
     // A crosswise fold's lower layer starts at the fold; the other layer, cut off and turned round, takes the cloth before it.
     const along = job.fold === 'crosswise' ? lay.spread : 0;
-    const bottom = spreadRing.map((q): Point => ({ x: q.x + along, y: q.y + shift }));
-    const part = (ring: Ring, mirrored: boolean, angle: number, spare: boolean): CutPart => ({
+    const lower = (q: Point): Point => ({ x: q.x + along, y: q.y + shift });
+    const part = (to: (q: Point) => Point, mirrored: boolean, angle: number, spare: boolean): CutPart => ({
       piece: p.piece,
       copy: p.copy,
-      ring: counterClockwise(ring),
+      ring: counterClockwise(spreadRing.map(to)),
       mirrored,
       grain: ((((angle * 180) / Math.PI) % 360) + 360) % 360,
       spare,
+      frame: frameOf((q) => to(movePoint(q, motion))),
     });
-    const first = part(bottom, p.mirrored, way, false);
+    const first = part(lower, p.mirrored, way, false);
     const twoLayers = job.fold === 'lengthwise' || job.fold === 'crosswise' || job.fold === 'double';
     if (p.as === 'on-fold' || (!twoLayers && p.as !== 'pair')) return [first];
     const box = pointsBox(spreadRing);
     const high = job.fold === 'double' && (box.minY + box.maxY) / 2 > job.width / 4;
-    const upper = spreadRing.map((q) => upperPoint(job, lay.spread, lay.folded, high, q));
+    const upper = (q: Point): Point => upperPoint(job, lay.spread, lay.folded, high, q);
     // The upper layer lies wrong side up: seen from the right side the part is the mirror image, its grain the same way along.
     const second = part(
       upper,
