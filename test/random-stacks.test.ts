@@ -32,7 +32,9 @@ import { randomStack, randomStep } from './random-stack.ts';
  * All 5,000 with PINTRUE_FULL=1; fewer otherwise, so that the suite stays short.
  */
 const FULL = process.env['PINTRUE_FULL'] === '1';
-const STACKS = FULL ? 5_000 : 150;
+const STACKS = FULL ? 5_000 : 300;
+/** Honest findings are no excuse for not truing: so many of the stacks end with every seam matched and every outline sound. */
+const MATCHED = 0.97;
 const UNDONE = FULL ? 200 : 20;
 const PAIRS = FULL ? 1_000 : 150;
 
@@ -162,8 +164,8 @@ for (const { id } of SAMPLES) {
         if (matched(made)) whole++;
       }
       expect(faults).toEqual([]);
-      // Honest findings are no excuse for not truing. The knit tee's plain armhole has no ease to take up what an extreme sleeve lacks.
-      expect(whole / STACKS).toBeGreaterThan(0.8);
+      if (FULL) process.stdout.write(`${id}: ${whole} of ${STACKS} stacks end fully matched\n`);
+      expect(whole / STACKS).toBeGreaterThan(MATCHED);
     });
 
     it(`undoing ${UNDONE} stacks in any order equals never having made them`, { timeout: 600_000 }, () => {

@@ -1,0 +1,68 @@
+import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { format, resolveConfig } from 'prettier';
+import { CATALOGUE, GROUPS } from '../src/alter/index.ts';
+import type { Alteration, Limit, Param } from '../src/alter/index.ts';
+import { say } from '../src/garment/index.ts';
+
+/** Where the page lies. */
+export const PAGE = fileURLToPath(new URL('../docs/alterations.md', import.meta.url));
+
+const HEAD = `# Alterations
+
+Every alteration of the catalogue: when it is used, what you state, how far it may go and who says so, and what goes along with it.
+Made from the catalogue by \`npx tsx scripts/alterations-page.ts\`; a test checks that it is up to date.
+
+Amounts are typed in inches or centimetres (\`1 1/4in\`, \`32mm\`, \`3.2cm\`); a minus sign turns the direction round. Beyond a limit the alteration is
+made all the same, with a warning that says why. What it cannot reach it says. After your alterations, true the seams once.
+
+How sure a source is: seen (read in the source), memory (trade knowledge not looked up again), derived (worked out from geometry),
+common practice (trade habit without one source). The numbers refer to [trade.md](trade.md).
+`;
+
+const amount = (param: Param, value: number): string =>
+  param.kind === 'length' ? say(value) : param.kind === 'angle' ? `${value}°` : String(value);
+
+const limit = (param: Param, { most, say: why, source }: Limit): string =>
+  ` Usual most ${amount(param, most)} (${source.replace(/ \((.*)\)$/, ': $1')}): ${why}`;
+
+function paramLine(param: Param): string {
+  const head = `- \`${param.id}\`, ${param.name}`;
+  switch (param.kind) {
+    case 'length':
+    case 'angle': {
+      const given =
+        param.blank === undefined
+          ? `${amount(param, param.default)} if nothing is said`
+          : `left empty: ${param.blank}`;
+      return `${head}: ${given}, from ${amount(param, param.min)} to ${amount(param, param.max)}.${param.limit ? limit(param, param.limit) : ''}`;
+    }
+    case 'share':
+      return `${head}: a share from ${param.min} to ${param.max}, ${param.default} if nothing is said.`;
+    case 'choice':
+      return `${head}: ${param.choices.map((c) => `\`${c.id}\` (${c.name})`).join(', ')}.`;
+    default:
+      return `${head}: by its name in the pattern; the first that fits if nothing is said.`;
+  }
+}
+
+const entry = (a: Alteration): string =>
+  [
+    `### ${a.name}`,
+    `\`${a.id}\`. ${a.when}`,
+    a.params.map(paramLine).join('\n'),
+    `Goes along: ${a.reach.join('; ')}.`,
+    `Source: ${a.source}.`,
+  ].join('\n\n');
+
+/** The whole page, as it should stand in docs. */
+export async function alterationsPage(): Promise<string> {
+  const chapters = GROUPS.map((group) => {
+    const entries = CATALOGUE.filter((a) => a.group === group);
+    return `## ${group.charAt(0).toUpperCase()}${group.slice(1)}\n\n${entries.map(entry).join('\n\n')}`;
+  });
+  const text = `${HEAD}\n${chapters.join('\n\n')}\n`;
+  return format(text, { ...(await resolveConfig(PAGE)), parser: 'markdown' });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(PAGE, await alterationsPage());
