@@ -32,30 +32,60 @@ export interface DepthFields {
   readonly edges: Float64Array;
 }
 
+/** Cells along each side of a block: what can be nearest to any point of a block is found once for its cells. */
+const BLOCK = 8;
+
+/** The depth field of one region, before it is packed with others. */
+export interface DepthField {
+  readonly box: readonly [number, number, number, number];
+  /** Five numbers an edge: x, y, unit direction, length. */
+  readonly edges: Float64Array;
+  readonly reflex: Uint8Array;
+  readonly nodes: Float32Array;
+  readonly cellStart: Int32Array;
+  readonly cellEdges: readonly number[];
+  readonly cellSign: Int8Array;
+}
+
 /** Nearest distance from a point to edge `e` of a packed list. */
 function edgeDistance(edges: Float64Array, e: number, x: number, y: number): number {
   const ux = edges[5 * e + 2]!;
   const uy = edges[5 * e + 3]!;
   const dx = x - edges[5 * e]!;
   const dy = y - edges[5 * e + 1]!;
-  const along = Math.min(Math.max(dx * ux + dy * uy, 0), edges[5 * e + 4]!);
-  return Math.sqrt((dx - along * ux) ** 2 + (dy - along * uy) ** 2);
+  const t = dx * ux + dy * uy;
+  const len = edges[5 * e + 4]!;
+  const along = t < 0 ? 0 : t > len ? len : t;
+  const ox = dx - along * ux;
+  const oy = dy - along * uy;
+  return Math.sqrt(ox * ox + oy * oy);
 }
 
-/** Even-odd rule on the region's closed outlines; ends shared by two edges are the same numbers, so no ray slips through. */
-function insideEdges(edges: Float64Array, x: number, y: number): boolean {
-  let inside = false;
+/** Where the line at height y crosses the region's outlines, from left to right; ends shared by two edges are the same numbers, so no ray slips through. */
+function crossings(edges: Float64Array, y: number): number[] {
+  const out: number[] = [];
   for (let e = 0; e < edges.length; e += 4) {
     const y0 = edges[e + 1]!;
     const y1 = edges[e + 3]!;
-    if (y0 > y !== y1 > y && x < edges[e]! + ((y - y0) / (y1 - y0)) * (edges[e + 2]! - edges[e]!))
-      inside = !inside;
+    if (y0 > y !== y1 > y) out.push(edges[e]! + ((y - y0) / (y1 - y0)) * (edges[e + 2]! - edges[e]!));
   }
-  return inside;
+  return out.sort((p, q) => p - q);
 }
 
-function markReflex(edges: Float64Array, reflex: Uint8Array, first: number, near: number): void {
+/** Even-odd rule for `count` points from x on by `step`, all at height y. */
+function insideRow(edges: Float64Array, x: number, step: number, count: number, y: number): boolean[] {
+  const at = crossings(edges, y);
+  let passed = 0;
+  return Array.from({ length: count }, (_, i) => {
+    while (passed < at.length && at[passed]! <= x + i * step) passed++;
+    return passed % 2 === 1;
+  });
+}
+
+/** Marks the ends at which the region turns back; `near` is how far apart two ends may be and still be one corner. */
+function reflexEnds(edges: Float64Array, near: number): Uint8Array {
   const m = edges.length / 4;
+  const reflex = new Uint8Array(m);
   for (let a = 0; a < m; a++) {
     for (let b = 0; b < m; b++) {
       if (
@@ -68,98 +98,169 @@ function markReflex(edges: Float64Array, reflex: Uint8Array, first: number, near
       const bx = edges[4 * b + 2]! - edges[4 * b]!;
       const by = edges[4 * b + 3]! - edges[4 * b + 1]!;
       if (ax * by - ay * bx >= 0) continue;
-      reflex[first + a] = reflex[first + a]! | 2;
-      reflex[first + b] = reflex[first + b]! | 1;
+      reflex[a] = reflex[a]! | 2;
+      reflex[b] = reflex[b]! | 1;
     }
   }
+  return reflex;
 }
 
-/** Packs the fields of the regions given, in their order. */
-export function depthFields(regions: readonly NoFit[]): DepthFields {
-  const count = regions.length;
-  const perNodes = NODES * NODES;
-  const perCells = CELLS * CELLS;
-  const x0 = new Float64Array(count);
-  const y0 = new Float64Array(count);
-  const wide = new Float64Array(count);
-  const high = new Float64Array(count);
-  const starts = new Int32Array(count + 1);
-  const kx = new Float64Array(count);
-  const ky = new Float64Array(count);
-  const nodes = new Float32Array(count * perNodes);
-  const cellStart = new Int32Array(count * perCells + 1);
-  const cellSign = new Int8Array(count * perCells);
-  const lists: number[] = [];
-  const edges = new Float64Array((regions.reduce((n, r) => n + r.edges.length, 0) / 4) * 5);
+/** The field of one region. */
+export function depthField(region: NoFit): DepthField {
+  const m = region.edges.length / 4;
+  const edges = new Float64Array(5 * m);
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let e = 0; e < m; e++) {
+    const ax = region.edges[4 * e]!;
+    const ay = region.edges[4 * e + 1]!;
+    const bx = region.edges[4 * e + 2]!;
+    const by = region.edges[4 * e + 3]!;
+    const len = Math.hypot(bx - ax, by - ay);
+    edges.set([ax, ay, (bx - ax) / len, (by - ay) / len, len], 5 * e);
+    minX = Math.min(minX, ax, bx);
+    minY = Math.min(minY, ay, by);
+    maxX = Math.max(maxX, ax, bx);
+    maxY = Math.max(maxY, ay, by);
+  }
+  const hx = (maxX - minX) / CELLS;
+  const hy = (maxY - minY) / CELLS;
+  const half = Math.hypot(hx, hy) / 2;
+  const nodes = new Float32Array(NODES * NODES);
+  const cellStart = new Int32Array(CELLS * CELLS + 1);
+  const cellSign = new Int8Array(CELLS * CELLS);
+  const cellEdges: number[] = [];
+  /** Which edges can be nearest to a point of each block. */
+  const near: number[][] = [];
+  const far = new Float64Array(m);
+  /** Nearest of the edges listed, each one's distance left in `far`. */
+  const nearest = (list: readonly number[], x: number, y: number): number => {
+    let least = Infinity;
+    for (const e of list) {
+      const d = (far[e] = edgeDistance(edges, e, x, y));
+      if (d < least) least = d;
+    }
+    return least;
+  };
+  const all = Array.from({ length: m }, (_, e) => e);
+  const blocks = CELLS / BLOCK;
+  for (let k = 0; k < blocks * blocks; k++) {
+    const x = minX + ((k % blocks) + 0.5) * BLOCK * hx;
+    const y = minY + (Math.floor(k / blocks) + 0.5) * BLOCK * hy;
+    const most = nearest(all, x, y) + 2.000001 * half * BLOCK;
+    near.push(all.filter((e) => far[e]! <= most));
+  }
+  for (let iy = 0; iy < NODES; iy++) {
+    const y = minY + iy * hy;
+    const inside = insideRow(region.edges, minX, hx, NODES, y);
+    const row = Math.min(blocks - 1, Math.floor(iy / BLOCK)) * blocks;
+    for (let ix = 0; ix < NODES; ix++) {
+      const d = nearest(near[row + Math.min(blocks - 1, Math.floor(ix / BLOCK))]!, minX + ix * hx, y);
+      nodes[iy * NODES + ix] = inside[ix] ? d : -d;
+    }
+  }
+  for (let iy = 0; iy < CELLS; iy++) {
+    const y = minY + (iy + 0.5) * hy;
+    const inside = insideRow(region.edges, minX + hx / 2, hx, CELLS, y);
+    for (let ix = 0; ix < CELLS; ix++) {
+      const list = near[Math.floor(iy / BLOCK) * blocks + Math.floor(ix / BLOCK)]!;
+      const d = nearest(list, minX + (ix + 0.5) * hx, y);
+      const cell = iy * CELLS + ix;
+      cellStart[cell] = cellEdges.length;
+      if (d > half * 1.000001) cellSign[cell] = inside[ix] ? 1 : -1;
+      for (const e of list) if (far[e]! <= d + 2.000001 * half) cellEdges.push(e);
+    }
+  }
+  cellStart[CELLS * CELLS] = cellEdges.length;
+  return {
+    box: [minX, minY, maxX, maxY],
+    edges,
+    reflex: reflexEnds(region.edges, Math.max(maxX - minX, maxY - minY) * 1e-7),
+    nodes,
+    cellStart,
+    cellEdges,
+    cellSign,
+  };
+}
+
+/** The field of the region's mirror image, x → −x. */
+export function mirroredField(f: DepthField): DepthField {
+  const edges = new Float64Array(f.edges.length);
+  for (let e = 0; e < edges.length; e += 5) {
+    // Mirrored, an edge runs the other way, so that the region stays on its left.
+    const ux = f.edges[e + 2]!;
+    const uy = f.edges[e + 3]!;
+    const len = f.edges[e + 4]!;
+    edges[e] = -(f.edges[e]! + len * ux);
+    edges[e + 1] = f.edges[e + 1]! + len * uy;
+    edges[e + 2] = ux;
+    edges[e + 3] = -uy;
+    edges[e + 4] = len;
+  }
+  const nodes = new Float32Array(f.nodes.length);
+  for (let row = 0; row < nodes.length; row += NODES)
+    for (let i = 0; i < NODES; i++) nodes[row + i] = f.nodes[row + NODES - 1 - i]!;
+  const cellStart = new Int32Array(f.cellStart.length);
+  const cellSign = new Int8Array(f.cellSign.length);
+  const cellEdges: number[] = [];
+  for (let row = 0; row < cellSign.length; row += CELLS) {
+    for (let i = 0; i < CELLS; i++) {
+      const from = row + CELLS - 1 - i;
+      cellStart[row + i] = cellEdges.length;
+      cellSign[row + i] = f.cellSign[from]!;
+      for (let q = f.cellStart[from]!; q < f.cellStart[from + 1]!; q++) cellEdges.push(f.cellEdges[q]!);
+    }
+  }
+  cellStart[cellSign.length] = cellEdges.length;
+  return {
+    box: [-f.box[2], f.box[1], -f.box[0], f.box[3]],
+    edges,
+    reflex: f.reflex.map((r) => ((r & 1) << 1) | (r >> 1)),
+    nodes,
+    cellStart,
+    cellEdges,
+    cellSign,
+  };
+}
+
+/** Packs fields one after another, in their order. */
+export function packFields(fields: readonly DepthField[]): DepthFields {
+  const count = fields.length;
+  const cells = CELLS * CELLS;
+  const sum = (of: (f: DepthField) => number): number => fields.reduce((n, f) => n + of(f), 0);
+  const first = new Int32Array(count + 1);
+  const edges = new Float64Array(sum((f) => f.edges.length));
   const reflex = new Uint8Array(edges.length / 5);
-  let first = 0;
-  regions.forEach((region, k) => {
-    const m = region.edges.length / 4;
-    let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-    for (let e = 0; e < m; e++) {
-      const [ax, ay, bx, by] = region.edges.subarray(4 * e, 4 * e + 4) as unknown as [
-        number,
-        number,
-        number,
-        number,
-      ];
-      const len = Math.hypot(bx - ax, by - ay);
-      edges.set([ax, ay, (bx - ax) / len, (by - ay) / len, len], 5 * (first + e));
-      minX = Math.min(minX, ax, bx);
-      minY = Math.min(minY, ay, by);
-      maxX = Math.max(maxX, ax, bx);
-      maxY = Math.max(maxY, ay, by);
-    }
-    markReflex(region.edges, reflex, first, Math.max(maxX - minX, maxY - minY) * 1e-7);
-    starts[k] = first;
-    wide[k] = maxX - minX;
-    high[k] = maxY - minY;
-    x0[k] = minX;
-    y0[k] = minY;
-    const hx = (maxX - minX) / CELLS;
-    const hy = (maxY - minY) / CELLS;
-    kx[k] = 1 / hx;
-    ky[k] = 1 / hy;
-    for (let iy = 0; iy < NODES; iy++) {
-      for (let ix = 0; ix < NODES; ix++) {
-        const x = minX + ix * hx;
-        const y = minY + iy * hy;
-        let near = Infinity;
-        for (let e = first; e < first + m; e++) near = Math.min(near, edgeDistance(edges, e, x, y));
-        nodes[k * perNodes + iy * NODES + ix] = insideEdges(region.edges, x, y) ? near : -near;
-      }
-    }
-    const half = Math.hypot(hx, hy) / 2;
-    const far = new Float64Array(m);
-    for (let iy = 0; iy < CELLS; iy++) {
-      for (let ix = 0; ix < CELLS; ix++) {
-        const x = minX + (ix + 0.5) * hx;
-        const y = minY + (iy + 0.5) * hy;
-        let near = Infinity;
-        for (let e = 0; e < m; e++) near = Math.min(near, (far[e] = edgeDistance(edges, first + e, x, y)));
-        const cell = k * perCells + iy * CELLS + ix;
-        cellStart[cell] = lists.length;
-        if (near > half * 1.000001) cellSign[cell] = insideEdges(region.edges, x, y) ? 1 : -1;
-        for (let e = 0; e < m; e++) if (far[e]! <= near + 2.000001 * half) lists.push(first + e);
-      }
-    }
-    first += m;
+  const nodes = new Float32Array(count * NODES * NODES);
+  const cellStart = new Int32Array(count * cells + 1);
+  const cellEdges = new Int32Array(sum((f) => f.cellEdges.length));
+  const cellSign = new Int8Array(count * cells);
+  let edge = 0;
+  let listed = 0;
+  fields.forEach((f, k) => {
+    first[k] = edge;
+    edges.set(f.edges, 5 * edge);
+    reflex.set(f.reflex, edge);
+    nodes.set(f.nodes, k * NODES * NODES);
+    cellSign.set(f.cellSign, k * cells);
+    for (let c = 0; c < cells; c++) cellStart[k * cells + c] = listed + f.cellStart[c]!;
+    for (const e of f.cellEdges) cellEdges[listed++] = edge + e;
+    edge += f.reflex.length;
   });
-  cellStart[count * perCells] = lists.length;
-  starts[count] = first;
+  first[count] = edge;
+  cellStart[count * cells] = listed;
   return {
     count,
-    x0,
-    y0,
-    wide,
-    high,
-    first: starts,
-    kx,
-    ky,
+    x0: Float64Array.from(fields, (f) => f.box[0]),
+    y0: Float64Array.from(fields, (f) => f.box[1]),
+    wide: Float64Array.from(fields, (f) => f.box[2] - f.box[0]),
+    high: Float64Array.from(fields, (f) => f.box[3] - f.box[1]),
+    first,
+    kx: Float64Array.from(fields, (f) => CELLS / (f.box[2] - f.box[0])),
+    ky: Float64Array.from(fields, (f) => CELLS / (f.box[3] - f.box[1])),
     nodes,
     cellStart,
     cellSign,
-    cellEdges: Int32Array.from(lists),
+    cellEdges,
     reflex,
     edges,
   };

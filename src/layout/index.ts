@@ -30,10 +30,11 @@ export {
 export { notions, type Notion } from './notions.ts';
 export { bundles, cuttingList, cuttingOrder, type Bundle, type CuttingLine } from './cutting-list.ts';
 export { cuttingCautions, type CuttingTool } from './cutting-cautions.ts';
-export { layMeasures, longEdges, type GrainEnd } from './lay-measures.ts';
-export { drawLay, type LayDrawing, type LayLabel, type LayLayer, type LayStroke } from './lay-drawing.ts';
+export { layMeasures, longEdges, measureWords, type GrainEnd } from './lay-measures.ts';
+export { drawLay, type LayDrawing, type LayLayer, type LayStroke, type LyingPiece } from './lay-drawing.ts';
 export { laySvg } from './lay-svg.ts';
 export { projectorPages } from './projector.ts';
 export type { SavedSearch } from './strip-search.ts';
-export { readyStrip, type Strip, type StripJob, type StripShape, type Turn } from './strip.ts';
+export { readyStrip } from './ready-strip.ts';
+export type { Strip, StripJob, StripShape, Turn } from './strip.ts';
 export { stripSearch, type Kept, type StripSearch } from './strip-search.ts';

@@ -7,7 +7,13 @@ import type { StripForms } from './strip.ts';
 /** A job no arrangement can satisfy, told before any search. */
 export class LayImpossible extends Error {
   readonly code:
-    'too-wide' | 'too-long' | 'pins-clash' | 'pin-outside' | 'nothing-usable' | 'fold-off-stripes';
+    | 'too-wide'
+    | 'too-long'
+    | 'pins-clash'
+    | 'pin-outside'
+    | 'nothing-usable'
+    | 'fold-off-stripes'
+    | 'fold-unknown';
   /** Piece at fault. */
   readonly piece: string;
   /** Full width of cloth (or its length for `too-long`) that would do, mm. */
@@ -29,6 +35,14 @@ export function checkJob(job: LayJob, spread: Spread, strip: StripForms): void {
       '',
       2 * job.selvage,
       'The cloth is narrower than its selvages: nothing is left to cut from.',
+    );
+  }
+  if (job.fold === 'crosswise' && (job.flaws.length > 0 || job.remnant)) {
+    throw new LayImpossible(
+      'fold-unknown',
+      '',
+      job.width,
+      'Where a spoilt place lands on cloth folded crosswise depends on where it is folded. Lay it open, or fold it lengthwise.',
     );
   }
   const stripes = foldOffStripes(job);

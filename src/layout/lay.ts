@@ -5,10 +5,12 @@ import type { Lay, LayJob, Placement } from './lay-job.ts';
 import type { Spread } from './spread.ts';
 import { spreadJob } from './spread.ts';
 import { proveLay } from './prove-lay.ts';
+import { flatBox } from './flat.ts';
+import { readyStepwise, readyStrip } from './ready-strip.ts';
 import type { Kept, SavedSearch, StripSearch } from './strip-search.ts';
-import { stripSearch } from './strip-search.ts';
-import type { Strip } from './strip.ts';
-import { readyStrip } from './strip.ts';
+import { keptFrom, reach, stripSearch } from './strip-search.ts';
+import type { StripForms, StripJob } from './strip.ts';
+import { stripForms } from './strip.ts';
 
 /** When to stop. `sweeps` gives the same lay on every machine; seconds need a clock (milliseconds, any origin). */
 export type LayBudget =
@@ -23,45 +25,102 @@ export interface LayOptions {
 
 /** A lay in the making: step it, read the best so far at any time, save it, go on later. */
 export interface LayRun {
-  /** One sweep; `share` of the budget used (0..1). True when the best grew better. */
+  /**
+   * One piece of work of a few milliseconds: first one region of the pieces' fit, until `ready`; then one sweep of the search.
+   * `share` is how much of the budget is used (0..1). True when a better arrangement was found.
+   */
   readonly step: (share: number) => boolean;
-  /** The shortest lay so far that `proveLay` finds nothing against. */
+  /** Everything is prepared and the search is on. */
+  readonly ready: () => boolean;
+  /** The shortest lay so far that `proveLay` finds nothing against; the first is there from the beginning. */
   readonly best: () => Lay | null;
   /** Nothing shorter exists. */
   readonly done: () => boolean;
   readonly save: () => SavedSearch;
-  /** For workers that share their bests. */
-  readonly search: StripSearch;
-  readonly strip: Strip;
+  /** The best arrangement in the search's own terms, plain data, to hand to another run of the same job. */
+  readonly found: () => Kept | null;
+  /** Takes a shorter arrangement found by another run of the same job. */
+  readonly adopt: (kept: Kept) => void;
 }
 
 /**
- * Begins (or continues) a lay.
+ * Begins (or continues) a lay. A first lay, of the pieces' upright boxes, is there at once; what the search needs is prepared step by step.
  * @throws LayImpossible when a piece fits the cloth in none of its turns, with the width that would do.
  */
 export function startLay(job: LayJob, from: number | SavedSearch): LayRun {
   const spread = spreadJob(job);
-  const strip = readyStrip(spread.strip);
-  checkJob(job, spread, strip);
-  const search = stripSearch(strip, from);
+  const forms = stripForms(spread.strip);
+  checkJob(job, spread, forms);
+  const preparing = readyStepwise(forms);
+  let search: StripSearch | null = null;
+  let first: Kept | null = typeof from === 'number' ? boxLay(spread.strip, forms) : keptFrom(from.best);
   let proven: Lay | null = null;
-  /** Takes the search's best if the independent proof finds nothing against it. */
-  const prove = (): boolean => {
-    const kept = search.best();
-    const found = kept && layOf(job, spread, strip, kept);
-    if (!found || proveLay(job, found).length > 0) return false;
-    proven = found;
-    return true;
+  let judged: Kept | null = null;
+
+  const found = (): Kept | null => {
+    const own = search?.best() ?? null;
+    return own && (!first || own.length < first.length) ? own : first;
   };
-  prove();
+  const prepare = (): StripSearch | null => {
+    const { done, value } = preparing.next();
+    if (done) search = stripSearch(value, from);
+    return search;
+  };
   return {
-    step: (share) => search.step(share) && prove(),
-    best: () => proven,
-    done: () => proven !== null && search.done(),
-    save: search.save,
-    search,
-    strip,
+    step(share) {
+      if (!search) {
+        prepare();
+        return false;
+      }
+      const before = found();
+      search.step(share);
+      // The search makes its own beginning before it can use another's.
+      if (first && search.best()) {
+        search.adopt(first);
+        first = null;
+      }
+      return found() !== before;
+    },
+    ready: () => search !== null,
+    best() {
+      const kept = found();
+      if (!kept || kept === judged) return proven;
+      judged = kept;
+      const lay = layOf(job, spread, forms, kept);
+      if ((!proven || lay.length < proven.length) && proveLay(job, lay).length === 0) proven = lay;
+      return proven;
+    },
+    done: () => search !== null && search.done(),
+    save() {
+      while (!search) prepare();
+      return search.save();
+    },
+    found,
+    adopt(kept) {
+      if (search?.best()) search.adopt(kept);
+      else if (!first || kept.length < first.length) first = kept;
+    },
   };
+}
+
+/** A lay of upright boxes round the pieces, which needs no more than a moment; null where it finds none (pins that only fit by their outlines). */
+function boxLay(job: StripJob, forms: StripForms): Kept | null {
+  const boxes = job.shapes.map((shape) => {
+    const [x0, y0, x1, y1] = flatBox(shape.outline);
+    return { ...shape, outline: Float64Array.from([x0, y0, x1, y0, x1, y1, x0, y1]) };
+  });
+  const strip = readyStrip({ ...job, shapes: boxes });
+  const search = stripSearch(strip, 1);
+  search.step(0);
+  const kept = search.best();
+  if (!kept) return null;
+  // Turns that are alike for a box need not be for its piece: the search of boxes knows fewer of them.
+  const form = kept.places.form.map((k) => {
+    const { shape, turn } = strip.forms[k]!;
+    return forms.forms.findIndex((f) => f.shape === shape && f.turn === turn);
+  });
+  const places = { ...kept.places, form };
+  return { places, length: reach(forms, places), overlap: 0 };
 }
 
 /**
@@ -72,12 +131,17 @@ export function* lay(job: LayJob, options: LayOptions): Generator<Lay, SavedSear
   const run = startLay(job, options.from ?? options.seed);
   const before = run.best();
   if (before) yield before;
+  let last = before;
   const { budget } = options;
+  while (!run.ready()) run.step(0);
   const began = 'now' in budget ? budget.now() : 0;
   for (let k = 0; !run.done(); k++) {
     const share = 'now' in budget ? (budget.now() - began) / (budget.seconds * 1000) : k / budget.sweeps;
     if (share >= 1) break;
-    if (run.step(share)) yield run.best()!;
+    const better = run.step(share) ? run.best() : null;
+    if (!better || better === last) continue;
+    last = better;
+    yield better;
   }
   return run.save();
 }
@@ -89,7 +153,7 @@ export function layBest(job: LayJob, options: LayOptions): Lay | null {
   return best;
 }
 
-function layOf(job: LayJob, spread: Spread, strip: Strip, kept: Kept): Lay {
+function layOf(job: LayJob, spread: Spread, strip: StripForms, kept: Kept): Lay {
   const placements: Placement[] = [];
   const seen = new Map<number, number>();
   let area = 0;

@@ -1,7 +1,6 @@
-import { Clipper, FillRule } from 'clipper2-ts';
-import type { Path64 } from 'clipper2-ts';
 import type { Flat } from './flat.ts';
-import { flatBox } from './flat.ts';
+import type { ConvexSums } from './convex-sums.ts';
+import { convexSums, coveredShare } from './convex-sums.ts';
 
 /** The no-fit region of a fixed shape A and a moving shape B: every shift v for which B + v overlaps A's inside. */
 export interface NoFit {
@@ -9,147 +8,122 @@ export interface NoFit {
   readonly edges: Float64Array;
 }
 
-/** Whole units across the larger side of the region: products of two of them stay exact in float64. */
-const GRID = 2 ** 26;
-
-/** Directions of the edges of a flat polygon, radians. */
-function directions(p: Flat): Float64Array {
-  const n = p.length / 2;
-  return Float64Array.from({ length: n }, (_, i) => {
-    const k = (i + 1) % n;
-    const d = Math.atan2(p[2 * k + 1]! - p[2 * i + 1]!, p[2 * k]! - p[2 * i]!);
-    // Due left is π and −π (from a negative zero): one direction must have one number, or its edges are lost.
-    return d === -Math.PI ? Math.PI : d;
-  });
+/** One outline as the regions are made of: itself and convex parts that together cover exactly it. */
+export interface Parted {
+  readonly outline: Flat;
+  readonly parts: readonly Flat[];
 }
 
-/** Whether going counter-clockwise from `lo` to `hi` passes d; which end counts is the caller's choice. */
-const passes = (lo: number, hi: number, d: number, first: boolean): boolean => {
-  const after = first ? d >= lo : d > lo;
-  const before = first ? d < hi : d <= hi;
-  return lo <= hi ? after && before : after || before;
-};
+/** Below this share of the region's size two lines are one: far above rounding, far below a thread. */
+const SAME = 1e-10;
 
 /**
- * The convolution of two simple counter-clockwise outlines, as closed cycles: each edge of one carried along those corners of the other whose
- * turn passes its direction (backwards at hollow corners). How often the cycles wind round a point is the number of parts in which A and
- * B + v meet there, so the region is where they wind at all (Guibas, Ramshaw and Stolfi 1983).
- * All choices compare the same stored directions, ties broken as if A were turned by a hair: the cycles close whatever the rounding.
+ * Every edge of `a` carried along the corners of `b` that stick out past it. The outline of a sum of two shapes is made of these and the
+ * same with the two exchanged: at a hollow corner, or one that does not stick out, the sum has inside on both sides.
+ * Ties count on both ends of an edge that runs alongside; what is there twice is dropped later.
  */
-function convolution(a: Flat, b: Flat): Float64Array[] {
-  const na = a.length / 2;
-  const nb = b.length / 2;
-  const da = directions(a);
-  const db = directions(b);
-  const out = new Map<number, number[]>();
-  const link = (from: number, to: number): void => {
-    const list = out.get(from);
-    if (list) list.push(to);
-    else out.set(from, [to]);
-  };
-  const convex = (d: Float64Array, k: number, n: number): boolean => {
-    const turn = d[k]! - d[(k + n - 1) % n]!;
-    return (turn < 0 ? turn + 2 * Math.PI : turn) < Math.PI;
-  };
-  for (let j = 0; j < nb; j++) {
-    const enter = db[(j + nb - 1) % nb]!;
-    const leave = db[j]!;
-    if (enter === leave) continue;
-    const out1 = convex(db, j, nb);
-    for (let i = 0; i < na; i++) {
-      const i1 = (i + 1) % na;
-      if (out1 ? passes(enter, leave, da[i]!, true) : passes(leave, enter, da[i]!, true)) {
-        if (out1) link(i * nb + j, i1 * nb + j);
-        else link(i1 * nb + j, i * nb + j);
-      }
+function carried(a: Flat, b: Flat, out: number[]): void {
+  const na = a.length;
+  const nb = b.length;
+  for (let j = 0; j < nb; j += 2) {
+    const before = (j + nb - 2) % nb;
+    const after = (j + 2) % nb;
+    const ex = b[j]! - b[before]!;
+    const ey = b[j + 1]! - b[before + 1]!;
+    const fx = b[after]! - b[j]!;
+    const fy = b[after + 1]! - b[j + 1]!;
+    const e = Math.hypot(ex, ey);
+    const f = Math.hypot(fx, fy);
+    if ((ex * fy - ey * fx) / (e * f) < -1e-9) continue;
+    for (let i = 0; i < na; i += 2) {
+      const k = (i + 2) % na;
+      const dx = a[k]! - a[i]!;
+      const dy = a[k + 1]! - a[i + 1]!;
+      const d = Math.hypot(dx, dy);
+      if ((ex * dy - ey * dx) / (e * d) < -1e-9 || (dx * fy - dy * fx) / (d * f) < -1e-9) continue;
+      if (ex * dx + ey * dy < 0 && fx * dx + fy * dy < 0) continue;
+      out.push(a[i]! + b[j]!, a[i + 1]! + b[j + 1]!, a[k]! + b[j]!, a[k + 1]! + b[j + 1]!);
     }
   }
-  for (let i = 0; i < na; i++) {
-    const enter = da[(i + na - 1) % na]!;
-    const leave = da[i]!;
-    if (enter === leave) continue;
-    const out1 = convex(da, i, na);
-    for (let j = 0; j < nb; j++) {
-      const j1 = (j + 1) % nb;
-      if (out1 ? passes(enter, leave, db[j]!, false) : passes(leave, enter, db[j]!, false)) {
-        if (out1) link(i * nb + j, i * nb + j1);
-        else link(i * nb + j1, i * nb + j);
-      }
-    }
-  }
-  const cycles: Float64Array[] = [];
-  for (const [start, list] of out) {
-    while (list.length) {
-      const path: number[] = [];
-      let at = start;
-      do {
-        const i = Math.floor(at / nb);
-        const j = at % nb;
-        path.push(a[2 * i]! + b[2 * j]!, a[2 * i + 1]! + b[2 * j + 1]!);
-        at = out.get(at)?.pop() ?? start;
-      } while (at !== start);
-      cycles.push(Float64Array.from(path));
-    }
-  }
-  return cycles;
 }
 
-/**
- * The ring without the corners that rounding made. One is taken at a time and its neighbours judged anew: two corners a unit apart each
- * look straight beside the other, and dropping both at once would cut a true corner off.
- */
-function trueCorners(ring: Path64): Path64 {
-  const kept = [...ring];
-  for (let i = 0; i < kept.length && kept.length > 3;) {
-    const p = kept[(i + kept.length - 1) % kept.length]!;
-    const q = kept[i]!;
-    const r = kept[(i + 1) % kept.length]!;
-    const off = Math.abs((r.x - p.x) * (q.y - p.y) - (r.y - p.y) * (q.x - p.x));
-    const between = (q.x - p.x) * (r.x - q.x) + (q.y - p.y) * (r.y - q.y) >= 0;
-    const near = Math.hypot(q.x - p.x, q.y - p.y) <= 2;
-    if (near || (between && off <= 2 * Math.hypot(r.x - p.x, r.y - p.y))) {
-      kept.splice(i, 1);
-      i = Math.max(0, i - 1);
-    } else i++;
+/** What of each edge lies in no sum's inside: the outline of their union, some stretches twice. */
+function uncovered(edges: readonly number[], sums: ConvexSums): number[] {
+  const out: number[] = [];
+  for (let i = 0; i < edges.length; i += 4) {
+    const px = edges[i]!;
+    const py = edges[i + 1]!;
+    const dx = edges[i + 2]! - px;
+    const dy = edges[i + 3]! - py;
+    const len = Math.hypot(dx, dy);
+    if (len <= sums.size * SAME) continue;
+    const spans = coveredShare(sums, px, py, dx, dy, len, sums.size * SAME);
+    if (!spans) continue;
+    let at = 0;
+    for (const [s, e] of spans) {
+      if ((s - at) * len > sums.size * 1e-9) out.push(px + dx * at, py + dy * at, px + dx * s, py + dy * s);
+      at = Math.max(at, e);
+    }
+    if ((1 - at) * len > sums.size * 1e-9) out.push(px + dx * at, py + dy * at, px + dx, py + dy);
   }
-  return kept;
+  return out;
+}
+
+/** Each stretch once: what an earlier edge already runs along, in the same line and direction, is taken off the later ones. */
+function once(edges: readonly number[], same: number): number[] {
+  const out: number[] = [];
+  for (let i = 0; i < edges.length; i += 4) {
+    const px = edges[i]!;
+    const py = edges[i + 1]!;
+    const dx = edges[i + 2]! - px;
+    const dy = edges[i + 3]! - py;
+    const len = Math.hypot(dx, dy);
+    const taken: [number, number][] = [];
+    for (let k = 0; k < out.length; k += 4) {
+      const ax = out[k]! - px;
+      const ay = out[k + 1]! - py;
+      const bx = out[k + 2]! - px;
+      const by = out[k + 3]! - py;
+      if (Math.abs(ax * dy - ay * dx) > same * len || Math.abs(bx * dy - by * dx) > same * len) continue;
+      const s = (ax * dx + ay * dy) / (len * len);
+      const e = (bx * dx + by * dy) / (len * len);
+      if (e > s && e > 0 && s < 1) taken.push([s, e]);
+    }
+    taken.sort((u, v) => u[0] - v[0] || u[1] - v[1]);
+    let at = 0;
+    for (const [s, e] of [...taken, [1, 1] as const]) {
+      if ((s - at) * len > same) out.push(px + dx * at, py + dy * at, px + dx * s, py + dy * s);
+      at = Math.max(at, e);
+    }
+  }
+  return out;
+}
+
+/** Ends that meet made the same numbers: a ray cast through the edges then crosses each outline once. */
+function snapped(edges: Float64Array, near: number): Float64Array {
+  for (let i = 2; i < edges.length; i += 2) {
+    for (let k = 0; k < i; k += 2) {
+      if (Math.abs(edges[i]! - edges[k]!) > near || Math.abs(edges[i + 1]! - edges[k + 1]!) > near) continue;
+      edges[i] = edges[k]!;
+      edges[i + 1] = edges[k + 1]!;
+      break;
+    }
+  }
+  return edges;
 }
 
 /**
- * No-fit region of a fixed outline against a moving one, both counter-clockwise and simple. Exact to one part in 2^26 of its size.
- * An exact-fit slit (zero width) is lost: no cutter could follow it.
+ * No-fit region of a fixed shape against a moving one, both simple and counter-clockwise. The union of the convex sums of all their parts is
+ * the region; its outline is what those sums leave bare of the carried edges. Holes are kept, an exact-fit slit (zero width) is dropped:
+ * no cutter could follow it.
  */
-export function noFit(fixed: Flat, moving: Flat): NoFit {
-  const cycles = convolution(
-    fixed,
-    moving.map((v) => -v),
-  );
-  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const c of cycles) {
-    const box = flatBox(c);
-    x0 = Math.min(x0, box[0]);
-    y0 = Math.min(y0, box[1]);
-    x1 = Math.max(x1, box[2]);
-    y1 = Math.max(y1, box[3]);
-  }
-  const unit = Math.max(x1 - x0, y1 - y0) / GRID;
-  const paths = cycles.map((c): Path64 => {
-    const path: Path64 = [];
-    for (let i = 0; i < c.length; i += 2)
-      path.push({ x: Math.round((c[i]! - x0) / unit), y: Math.round((c[i + 1]! - y0) / unit) });
-    return path;
-  });
-  const rings = Clipper.union(paths, [], FillRule.Positive);
+export function noFit(fixed: Parted, moving: Parted): NoFit {
+  const minus = (p: Flat): Flat => p.map((v) => -v);
+  const outline = minus(moving.outline);
+  const sums = convexSums(fixed.parts, moving.parts.map(minus));
   const edges: number[] = [];
-  for (const ring of rings) {
-    // Rounding leaves holes of a few units; they are no places.
-    if (Math.abs(Clipper.area(ring)) < 1e-9 * GRID * GRID) continue;
-    const corners = trueCorners(ring);
-    for (let i = 0; i < corners.length; i++) {
-      const p = corners[i]!;
-      const q = corners[(i + 1) % corners.length]!;
-      edges.push(p.x * unit + x0, p.y * unit + y0, q.x * unit + x0, q.y * unit + y0);
-    }
-  }
-  return { edges: Float64Array.from(edges) };
+  carried(fixed.outline, outline, edges);
+  carried(outline, fixed.outline, edges);
+  const bare = once(uncovered(edges, sums), sums.size * 1e-9);
+  return { edges: snapped(Float64Array.from(bare), sums.size * 1e-8) };
 }

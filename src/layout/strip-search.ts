@@ -3,7 +3,7 @@ import type { Places } from './place-kernel.ts';
 import { seeded } from './random.ts';
 import { CLEAR, copyPlaces, emptyPlaces, separation } from './separation.ts';
 import { squeezeOnce } from './squeeze.ts';
-import type { Strip } from './strip.ts';
+import type { Strip, StripForms } from './strip.ts';
 
 /** A layout with its length. `overlap` is 0 for one that may be cut. */
 export interface Kept {
@@ -82,8 +82,12 @@ const typedPlaces = (p: SavedPlaces): Places => ({
   form: Int32Array.from(p.form),
 });
 
+/** A saved layout in the search's own terms. */
+export const keptFrom = (saved: SavedKept | null): Kept | null =>
+  saved && { ...saved, places: typedPlaces(saved.places) };
+
 /** Length a layout reaches. */
-export function reach(strip: Strip, places: Places): number {
+export function reach(strip: StripForms, places: Places): number {
   let most = 0;
   for (let i = 0; i < strip.itemShape.length; i++) {
     if (!strip.obstacle[i]) most = Math.max(most, places.x[i]! + strip.forms[places.form[i]!]!.box[2]);
@@ -92,7 +96,7 @@ export function reach(strip: Strip, places: Places): number {
 }
 
 /** No layout is shorter: area, the widest piece, the pins. */
-export function leastLength(strip: Strip): number {
+export function leastLength(strip: StripForms): number {
   let least = strip.total / strip.width;
   strip.itemShape.forEach((_, i) => {
     if (strip.obstacle[i]) return;
@@ -130,14 +134,13 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
   const gains = new Float64Array(ESCAPES.length).fill(1);
 
   if (saved) {
-    const kept = (k: SavedKept): Kept => ({ ...k, places: typedPlaces(k.places) });
     copyPlaces(typedPlaces(saved.places), sep.places);
     if (saved.length > 0) sep.start(saved.length);
     copyPlaces(typedPlaces(saved.places), sep.places);
     sep.weights.set(saved.weights);
     sep.refresh();
-    best = saved.best && kept(saved.best);
-    pool = saved.pool.map(kept);
+    best = keptFrom(saved.best);
+    pool = saved.pool.map((k) => keptFrom(k)!);
     copyPlaces(typedPlaces(saved.least), least);
     now = { ...saved.numbers };
     gains.set(saved.gains);

@@ -1,11 +1,6 @@
 import type { Flat } from './flat.ts';
 import { flatArea, flatBox, tidyFlat } from './flat.ts';
 import type { DepthFields } from './depth-field.ts';
-import { depthFields } from './depth-field.ts';
-import { convexParts } from './convex-parts.ts';
-import { noFit } from './no-fit.ts';
-import { noFitOfParts } from './no-fit-parts.ts';
-import type { NoFit } from './no-fit.ts';
 
 /** Where a coordinate may stand: at + k · step for whole k; step 0 means only at `at`. */
 export interface Rail {
@@ -48,6 +43,11 @@ export interface StripJob {
 export interface Form {
   readonly shape: number;
   readonly turn: number;
+  /** Degrees, 0 … 360. */
+  readonly angle: number;
+  readonly mirrored: boolean;
+  /** The shape's outline as given, tidied: not mirrored, not turned. */
+  readonly drawn: Flat;
   readonly outline: Flat;
   readonly box: readonly [number, number, number, number];
   readonly railX: Rail | null;
@@ -57,8 +57,8 @@ export interface Form {
   readonly high: number;
 }
 
-/** A job made ready: forms, items and the depth fields of every pair of forms. Plain data and typed arrays only. */
-export interface Strip {
+/** A job's shapes in all their turns, and its items: what a placed layout is read by. */
+export interface StripForms {
   readonly width: number;
   readonly most: number;
   readonly forms: readonly Form[];
@@ -67,10 +67,6 @@ export interface Strip {
   readonly itemForms: readonly (readonly number[])[];
   readonly pinned: readonly ({ readonly x: number; readonly y: number } | null)[];
   readonly obstacle: readonly boolean[];
-  /** Field of (fixed form · F + moving form), −1 where both never move; and 1, or −1 where the field is to be read point-reflected. */
-  readonly pairField: Int32Array;
-  readonly pairSign: Int8Array;
-  readonly fields: DepthFields;
   /** The form turned by half, of the same shape: itself where it is its own, −1 where there is none. */
   readonly opposite: readonly number[];
   /** Of one copy of each shape, in square units. */
@@ -81,11 +77,13 @@ export interface Strip {
   readonly total: number;
 }
 
-/**
- * Up to so many convex sums the region is cut from them, exactly. Beyond, the convolution is far quicker; it can lose a region where many
- * straight edges coincide, which curved outlines of many parts do not have, and every lay is proven anyway.
- */
-const PARTS_MOST = 400;
+/** A job made ready to search: its forms and the depth fields of every pair of them. Plain data and typed arrays only. */
+export interface Strip extends StripForms {
+  /** Field of (fixed form · F + moving form), −1 where both never move; and 1, or −1 where the field is to be read point-reflected. */
+  readonly pairField: Int32Array;
+  readonly pairSign: Int8Array;
+  readonly fields: DepthFields;
+}
 
 /** The outline in a turn, about its own origin. */
 export function turned(p: Flat, turn: Turn): Flat {
@@ -123,8 +121,8 @@ function sameUpToShift(a: Form, b: Form, slack: number): boolean {
   return false;
 }
 
-/** Makes a job ready to search: all pairs' no-fit regions, computed once (reflections shared). */
-export function readyStrip(job: StripJob): Strip {
+/** All the turns of all shapes, those alike left out, and the items to be placed. */
+export function stripForms(job: StripJob): StripForms {
   const areas = job.shapes.map((s) => Math.abs(flatArea(s.outline)));
   const movable = job.shapes.filter((s) => !s.obstacle);
   const total = job.shapes.reduce((sum, s, i) => sum + (s.obstacle ? 0 : areas[i]! * s.count), 0);
@@ -135,95 +133,17 @@ export function readyStrip(job: StripJob): Strip {
   const scale = Math.sqrt(total / items) || 1;
   const forms: Form[] = [];
   const formsOf: number[][] = [];
-  const fixed: boolean[] = [];
   job.shapes.forEach((shape, s) => {
     const tidy = tidyFlat(shape.outline, scale * 1e-9);
     const own: number[] = [];
-    (shape.pinned ? shape.turns.slice(0, 1) : shape.turns).forEach((turn, t) => {
-      const outline = turned(tidy, turn);
-      const box = flatBox(outline);
-      const lane = turn.lane ?? [0, job.width];
-      const form: Form = {
-        shape: s,
-        turn: t,
-        outline,
-        box,
-        low: lane[0] - box[1],
-        // A piece exactly as high as the strip must not be lost to rounding.
-        high:
-          Math.abs(lane[1] - box[3] - lane[0] + box[1]) <= scale * 1e-9 ? lane[0] - box[1] : lane[1] - box[3],
-        railX: turn.railX ?? null,
-        railY: turn.railY ?? null,
-      };
-      const twin = own.some((o) => {
-        const f = forms[o]!;
-        return (
-          !form.railX &&
-          !form.railY &&
-          !f.railX &&
-          !f.railY &&
-          form.low + box[1] === f.low + f.box[1] &&
-          sameUpToShift(f, form, scale * 1e-9)
-        );
-      });
-      if (twin) return;
+    (shape.pinned ? shape.turns.slice(0, 1) : shape.turns).forEach((_, t) => {
+      const form = formOf(job, s, t, tidy, scale);
+      if (own.some((o) => alike(forms[o]!, form, scale * 1e-9))) return;
       own.push(forms.length);
-      fixed.push(shape.pinned !== undefined);
       forms.push(form);
     });
     formsOf.push(own);
   });
-  const F = forms.length;
-  // Forms that differ only in where they may stand share their regions.
-  const base = forms.map((f) => {
-    const turn = job.shapes[f.shape]!.turns[f.turn]!;
-    return forms.findIndex((g) => {
-      const other = job.shapes[g.shape]!.turns[g.turn]!;
-      return (
-        g.shape === f.shape &&
-        Boolean(other.mirrored) === Boolean(turn.mirrored) &&
-        other.angle === turn.angle
-      );
-    });
-  });
-  const parts = forms.map((f) => convexParts(f.outline));
-  const opposite = forms.map((f) => {
-    const turn = job.shapes[f.shape]!.turns[f.turn]!;
-    return forms.findIndex((g) => {
-      const other = job.shapes[g.shape]!.turns[g.turn]!;
-      return (
-        g.shape === f.shape &&
-        Boolean(other.mirrored) === Boolean(turn.mirrored) &&
-        (((other.angle - turn.angle) % 360) + 360) % 360 === 180
-      );
-    });
-  });
-  const pairField = new Int32Array(F * F).fill(-1);
-  const pairSign = new Int8Array(F * F).fill(1);
-  const regions: NoFit[] = [];
-  for (let a = 0; a < F; a++) {
-    for (let b = 0; b < F; b++) {
-      if (base[a] !== a || base[b] !== b || pairField[a * F + b]! >= 0 || (fixed[a] && fixed[b])) continue;
-      const k = regions.length;
-      const few = parts[a]!.length * parts[b]!.length <= PARTS_MOST;
-      regions.push(few ? noFitOfParts(parts[a]!, parts[b]!) : noFit(forms[a]!.outline, forms[b]!.outline));
-      const set = (u: number, v: number, sign: number): void => {
-        if (u < 0 || v < 0 || pairField[u * F + v]! >= 0) return;
-        pairField[u * F + v] = k;
-        pairSign[u * F + v] = sign;
-      };
-      set(a, b, 1);
-      set(b, a, -1);
-      set(opposite[a]!, opposite[b]!, -1);
-      set(opposite[b]!, opposite[a]!, 1);
-    }
-  }
-  for (let a = 0; a < F; a++) {
-    for (let b = 0; b < F; b++) {
-      pairField[a * F + b] = pairField[base[a]! * F + base[b]!]!;
-      pairSign[a * F + b] = pairSign[base[a]! * F + base[b]!]!;
-    }
-  }
   const itemShape = job.shapes.flatMap((s, i) => Array.from({ length: s.count }, () => i));
   return {
     width: job.width,
@@ -236,12 +156,45 @@ export function readyStrip(job: StripJob): Strip {
     }),
     pinned: itemShape.map((s) => job.shapes[s]!.pinned ?? null),
     obstacle: itemShape.map((s) => job.shapes[s]!.obstacle === true),
-    pairField,
-    pairSign,
-    fields: depthFields(regions),
-    opposite,
+    opposite: forms.map((f) =>
+      forms.findIndex(
+        (g) => g.shape === f.shape && g.mirrored === f.mirrored && (g.angle - f.angle + 360) % 360 === 180,
+      ),
+    ),
     area: areas,
     scale,
     total,
   };
 }
+
+function formOf(job: StripJob, shape: number, nth: number, drawn: Flat, scale: number): Form {
+  const turn = job.shapes[shape]!.turns[nth]!;
+  const outline = turned(drawn, turn);
+  const box = flatBox(outline);
+  const lane = turn.lane ?? [0, job.width];
+  const low = lane[0] - box[1];
+  const high = lane[1] - box[3];
+  return {
+    shape,
+    turn: nth,
+    angle: ((turn.angle % 360) + 360) % 360,
+    mirrored: turn.mirrored === true,
+    drawn,
+    outline,
+    box,
+    low,
+    // A piece exactly as high as the strip must not be lost to rounding.
+    high: Math.abs(high - low) <= scale * 1e-9 ? low : high,
+    railX: turn.railX ?? null,
+    railY: turn.railY ?? null,
+  };
+}
+
+/** Whether two turns of a shape are one and the same: alike but for a shift, and as free. */
+const alike = (f: Form, g: Form, slack: number): boolean =>
+  !f.railX &&
+  !f.railY &&
+  !g.railX &&
+  !g.railY &&
+  f.low + f.box[1] === g.low + g.box[1] &&
+  sameUpToShift(f, g, slack);
