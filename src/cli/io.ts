@@ -1,9 +1,14 @@
+import type { Proposal } from '../exchange/index.ts';
+import type { ReadJob } from './read-apart.ts';
+
 /** What a command needs of the world, so that it can be run without one. */
 export interface Io {
   /** Whole file. @throws InputError when it can't be read or is too large */
   readonly readFile: (path: string) => Promise<Uint8Array>;
   /** Whole file at once: either all of it is there afterwards, or what was there before. @throws InputError when it can't be written */
   readonly writeFile: (path: string, content: string | Uint8Array) => Promise<void>;
+  /** Reads other programs' files out of harm's way; without it they are read in place. @throws as exchange's `readFile` */
+  readonly readApart?: (job: ReadJob) => Promise<Proposal>;
   readonly exists: (path: string) => Promise<boolean>;
   /** Results. */
   readonly out: (text: string) => void;

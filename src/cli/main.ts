@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { access, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { InputError } from '../garment/index.ts';
 import type { Io } from './io.ts';
+import { readApart, serveReading } from './read-apart.ts';
 import { runCli } from './run.ts';
 
 /** No pattern or photograph is larger; a slip of the hand may well be. Bytes. */
@@ -54,6 +55,7 @@ async function write(path: string, content: string | Uint8Array): Promise<void> 
 const io: Io = {
   readFile: read,
   writeFile: write,
+  readApart: (job) => readApart(new URL(import.meta.url), job),
   exists: (path) =>
     access(path).then(
       () => true,
@@ -65,6 +67,8 @@ const io: Io = {
   now: () => performance.now(),
 };
 
-// A reader that closes the pipe early (`| head`) has what it wanted.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 70));
-process.exitCode = await runCli(process.argv.slice(2), io);
+if (!serveReading()) {
+  // A reader that closes the pipe early (`| head`) has what it wanted.
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 70));
+  process.exitCode = await runCli(process.argv.slice(2), io);
+}

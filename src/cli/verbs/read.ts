@@ -3,12 +3,12 @@ import {
   patternFrom,
   proposalSummary,
   ReadError,
-  readFile,
   type Corrections,
   type Proposal,
 } from '../../exchange/index.ts';
 import { InputError, writePattern, type GarmentKind } from '../../garment/index.ts';
 import { fileName, loadChart } from '../load.ts';
+import { readHere } from '../read-apart.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
@@ -19,9 +19,10 @@ async function propose({ options, io }: Call, file: string): Promise<Proposal> {
   const scaleBy = textOption(options, 'scale-by');
   const bytes = await io.readFile(file);
   try {
-    return await readFile(bytes, fileName(file), {
+    return await (io.readApart ?? readHere)({
+      bytes,
+      name: fileName(file),
       ...(scaleBy === undefined ? {} : { scaleBy }),
-      clock: io.now,
     });
   } catch (error) {
     if (error instanceof ReadError)

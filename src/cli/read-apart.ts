@@ -1,0 +1,100 @@
+import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { DxfError, READ_LIMITS, ReadError, readFile, type Proposal } from '../exchange/index.ts';
+
+/** What is read, by whom it is asked. */
+export interface ReadJob {
+  readonly bytes: Uint8Array;
+  readonly name: string;
+  readonly scaleBy?: string;
+}
+
+/** A thrown thing does not keep its kind on the way between threads. */
+type Told =
+  | { readonly kind: 'read'; readonly proposal: Proposal }
+  | {
+      readonly kind: 'refused';
+      readonly code: ReadError['code'];
+      readonly where: string;
+      readonly message: string;
+    }
+  | { readonly kind: 'dxf'; readonly line: number; readonly message: string };
+
+/** A file made to hurt may fill this and no more, MB. */
+const MOST_MB = 900;
+/** After the reader's own bound, for a step of a library that cannot be interrupted, ms. */
+const GRACE_MS = 1500;
+
+/** Reads a file here and now. */
+export async function readHere({ bytes, name, scaleBy }: ReadJob): Promise<Proposal> {
+  return readFile(bytes, name, scaleBy === undefined ? {} : { scaleBy });
+}
+
+/**
+ * Reads a file in a thread of its own that is ended when its time or memory is used up or something in it breaks: a damaged file never takes
+ * the program with it. `entry`: the module that calls `serveReading` when it is not the main thread. Throws as `readFile` of exchange does.
+ */
+export function readApart(
+  entry: URL,
+  job: ReadJob,
+  { time = READ_LIMITS.time, megabytes = MOST_MB } = {},
+): Promise<Proposal> {
+  const { name } = job;
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(entry, {
+      workerData: { job },
+      resourceLimits: { maxOldGenerationSizeMb: megabytes },
+    });
+    const end = (settle: () => void): void => {
+      clearTimeout(timer);
+      settle();
+      void worker.terminate();
+    };
+    const timer = setTimeout(
+      () =>
+        end(() =>
+          reject(new ReadError('too-slow', name, `${name} takes too long to read; it was given up.`)),
+        ),
+      time + GRACE_MS,
+    );
+    worker.on('message', (told: Told) =>
+      end(() => {
+        if (told.kind === 'read') resolve(told.proposal);
+        else if (told.kind === 'dxf')
+          reject(new DxfError(told.message.replace(/^line \d+: /, ''), told.line));
+        else reject(new ReadError(told.code, told.where, told.message));
+      }),
+    );
+    worker.on('error', (error: NodeJS.ErrnoException) =>
+      end(() =>
+        reject(
+          error.code === 'ERR_WORKER_OUT_OF_MEMORY'
+            ? new ReadError('too-large', name, `${name} needs more than ${megabytes} MB of memory to read.`)
+            : new ReadError('damaged', name, `${name} is damaged: ${error.message}`),
+        ),
+      ),
+    );
+  });
+}
+
+/** The other side: called by the entry module in the thread. True when this was such a thread. */
+export function serveReading(): boolean {
+  const given = workerData as { job?: ReadJob } | null;
+  if (isMainThread || !parentPort || !given?.job) return false;
+  const port = parentPort;
+  readHere(given.job).then(
+    (proposal) => port.postMessage({ kind: 'read', proposal } satisfies Told),
+    (error: unknown) => {
+      if (error instanceof ReadError)
+        port.postMessage({
+          kind: 'refused',
+          code: error.code,
+          where: error.where,
+          message: error.message,
+        } satisfies Told);
+      else if (error instanceof DxfError)
+        port.postMessage({ kind: 'dxf', line: error.line, message: error.message } satisfies Told);
+      else throw error;
+    },
+  );
+  return true;
+}
