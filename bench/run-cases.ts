@@ -105,7 +105,7 @@ if (json) console.log(JSON.stringify({ rows }, null, 2));
 if (rows.length === 0) {
   console.error(
     `no bench of that name; there are: ${readdirSync(folder)
-      .filter((f) => /\.bench\.js$/.test(f))
+      .filter((f) => f.endsWith('.bench.js'))
       .join(', ')}`,
   );
   process.exit(2);

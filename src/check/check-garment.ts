@@ -44,17 +44,12 @@ function girthFindings(garment: Garment, level: LevelPlan, planned: Garment): Fi
   return [
     {
       code: 'girth-off-target',
-      severity: roomEnough(level, girth) ? 'warning' : 'error',
+      severity: 'error',
       where,
       amount: off,
       message: `${verdict} ${reason(level)}`,
     },
   ];
-}
-
-/** Where no seam may move, cloth to spare is a matter of taste; too little is not. Where seams may move, the plan should have been met. */
-function roomEnough(level: LevelPlan, girth: Girth): boolean {
-  return level.edges === 0 && girth.girth > level.target;
 }
 
 function reason(level: LevelPlan): string {

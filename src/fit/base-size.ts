@@ -188,7 +188,7 @@ export function baseSize(input: PlanInput): Base {
       severity: 'note',
       where: { level: 'bust', measure: 'bust-girth' },
       amount: fuller.excess,
-      message: `The bust is ${say(fuller.excess)} fuller than size ${label(input, fuller.index.index)} is made for. A bust alteration gives it room where it is needed; wider side seams would only give room under the arm.`,
+      message: `The bust is ${say(fuller.excess)} fuller than size ${label(input, fuller.index.index)} is made for. A bust alteration gives it room where it is needed, and the seams then take that much less; wider side seams would only give room under the arm.`,
     };
     return {
       plan: placed(input, fuller.index.index, fuller.why),

@@ -42,6 +42,8 @@ export interface PlanInput {
   /** How far below the waist the hem lies, when it ends between waist and hip: it is then judged there. */
   readonly hemDepth?: number;
   readonly openings?: readonly Opening[];
+  /** What bust alterations among the steps add at the bust, mm all round; counts where the upper bust chose the size. */
+  readonly bustAltered?: number;
   /** Width of the allowance that growth is to come out of (a garment already cut, or a line not to be redrawn). Absent: the new line is drawn. */
   readonly fromAllowance?: number;
 }

@@ -15,6 +15,9 @@ const PENCIL = 0.5;
 /** Levels that only a garment with a neck or an armhole has. */
 const UPPER = new Set(['upper-bust', 'bust', 'upper-arm', 'neck']);
 
+/** A piece's edge in words: `Centre front, princess seam`. */
+export type NameEdge = (piece: string, edge: string) => string;
+
 const nameOf = (level: Level): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** `3/8 in outside` or `5 mm inside` a size's line. */
@@ -32,19 +35,19 @@ function lineOf(level: LevelPlan, sizes: readonly string[]): string {
   return `${sizes[low]}, ${Math.round(share * 100)} % of the way to ${sizes[low + 1]},`;
 }
 
-function markLevel(level: LevelPlan, sizes: readonly string[], tell: Tell): string {
+function markLevel(level: LevelPlan, sizes: readonly string[], tell: Tell, named: NameEdge): string {
   const start = `${nameOf(level.level)[0]!.toUpperCase()}${nameOf(level.level).slice(1)}`;
   const line = lineOf(level, sizes);
   const uneven = new Set(level.shares.map((s) => s.change.toFixed(3))).size > 1;
   if (uneven) {
-    const each = level.shares.map((s) => `${s.piece}, ${s.edge}: ${beside(tell, s.change, line)}`);
+    const each = level.shares.map((s) => `${named(s.piece, s.edge)}: ${beside(tell, s.change, line)}`);
     return `${start}: ${each.join('; ')}.`;
   }
   if (level.edges === 0 || Math.abs(level.perEdge) < PENCIL)
     return `${start}: mark on the line of size ${line} at every edge.`;
   const edges =
     level.shares.length > 0
-      ? level.shares.map((s) => `${s.piece}, ${s.edge}`).join('; ')
+      ? level.shares.map((s) => named(s.piece, s.edge)).join('; ')
       : `both edges of each of the ${level.seams} seams that share the change`;
   return `${start}: mark ${beside(tell, level.perEdge, line)} at ${edges}. Leave folds, centre lines and zip seams on the line of size ${line}.`;
 }
@@ -79,16 +82,21 @@ function markLength(length: LengthPlan, tell: Tell): string | null {
 
 /**
  * How to mark a plan on tissue by hand, in the order of the work: lengths first, then size lines from top to bottom, then the blends between.
- * @param sizes size ids of the chart, smallest first @param tell how lengths are written
+ * @param sizes size ids of the chart, smallest first @param tell how lengths are written @param named an edge as its pattern names it
  */
-export function markingWords(plan: Plan, sizes: readonly string[], tell: Tell): readonly string[] {
+export function markingWords(
+  plan: Plan,
+  sizes: readonly string[],
+  tell: Tell,
+  named: NameEdge = (piece, edge) => `${piece}, ${edge}`,
+): readonly string[] {
   const trunk = plan.levels.filter((l) => LEVELS.find((x) => x.level === l.level)?.limb !== true);
   return [
     ...plan.lengths.map((l) => markLength(l, tell)),
     plan.levels.some((l) => UPPER.has(l.level))
       ? `Neck, shoulder and armhole: the lines of size ${plan.base.size}.`
       : null,
-    ...plan.levels.map((l) => markLevel(l, sizes, tell)),
+    ...plan.levels.map((l) => markLevel(l, sizes, tell, named)),
     ...trunk.slice(1).map((lower, i) => blendWords(trunk[i]!, lower)),
     'Carry every change to facing, lining and waistband, walk the seams, and make a test garment of anything close.',
   ].filter((line) => line !== null);

@@ -12,6 +12,7 @@ import {
 import { tellSize, type Base } from './base-size.ts';
 import { atIndex, cutSize } from './cut-size.ts';
 import { edgeFindings } from './edge-bounds.ts';
+import { frontFullness } from './front-fullness.ts';
 import { frontSplit } from './front-split.ts';
 import { bodyAtDepth, depthsOf } from './girth-at.ts';
 import type { PlanInput } from './input.ts';
@@ -153,6 +154,10 @@ function beyond(
   };
 }
 
+/** As much of what is lacking as was altered: an alteration that gives more than that is not taken back at the seams. */
+const lacking = (residual: number, altered = 0): number =>
+  Math.min(Math.max(0, residual), Math.max(0, altered));
+
 /** The plan at one level, or why there is none. */
 export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: number | null): Outcome {
   const name = LEVELS.find((l) => l.level === level)?.name ?? level;
@@ -177,15 +182,22 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     ownBust,
   );
   const target = body + wanted.ease;
-  const movable = movableAt(input, level);
-  const size = sizeOf(input, base, table, target, name, movable.edges === 0);
+  const all = movableAt(input, level);
+  const size = sizeOf(input, base, table, target, name, all.edges === 0);
   const finished = atIndex(table.finished, size.index);
   const residual = target - finished;
-  const split = frontSplit(
-    input,
-    { level, body, ease: wanted.ease, finished, residual, sizeIndex: size.index },
-    movable.list,
-  );
+  // What the upper-bust rule leaves is met once: by a bust alteration, or by the seams, never by both.
+  const altered = base.fullerBy === null || level !== 'bust' ? 0 : lacking(residual, input.bustAltered);
+  const rest = residual - altered;
+  const fullness = base.fullerBy === null ? null : frontFullness(input, level, rest, all.list);
+  const movable = fullness ? { ...all, ...fullness } : all;
+  const split =
+    fullness?.split ??
+    frontSplit(
+      input,
+      { level, body, ease: wanted.ease, finished, residual: rest, sizeIndex: size.index },
+      movable.list,
+    );
   const whole = Math.ceil(size.index - 0.5);
   const chartAt = table.body[whole] ?? null;
   const plan: LevelPlan = {
@@ -199,11 +211,12 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     size: input.chart.sizes[whole]!.id,
     sizeIndex: size.index,
     residual,
+    ...(altered === 0 ? {} : { altered }),
     seams: movable.seams,
     edges: movable.edges,
-    perSeam: movable.seams === 0 ? 0 : residual / movable.seams,
-    perEdge: movable.edges === 0 ? 0 : residual / movable.edges,
-    shares: spread(residual, movable.list, split?.front),
+    perSeam: movable.seams === 0 ? 0 : rest / movable.seams,
+    perEdge: movable.edges === 0 ? 0 : rest / movable.edges,
+    shares: spread(rest, movable.list, fullness ? undefined : split?.front),
     ...(split === null || split === undefined ? {} : { split }),
     why: {
       size: size.why,
@@ -215,6 +228,7 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
           target,
           finished,
           residual,
+          altered,
           seams: movable.seams,
           edges: movable.edges,
           from: table.from,
@@ -252,6 +266,7 @@ function tellResidual(
     target: number;
     finished: number;
     residual: number;
+    altered: number;
     seams: number;
     edges: number;
     from: LevelTable['from'];
@@ -259,7 +274,12 @@ function tellResidual(
 ): string {
   const tell = tellFor(input.body.show);
   const made = r.from === 'pieces' ? 'the pieces measure' : 'the size is made';
-  const start = `${tell(r.target)} wanted, ${made} ${tell(r.finished)}: ${tell(r.residual)} all round`;
+  const rest = r.residual - r.altered;
+  const start =
+    `${tell(r.target)} wanted, ${made} ${tell(r.finished)}: ${tell(r.residual)} all round` +
+    (r.altered === 0
+      ? ''
+      : `, of which the bust alteration gives ${tell(r.altered)}; the rest, ${tell(rest)},`);
   if (r.edges === 0) return `${start}.`;
-  return `${start} = ${tell(r.residual / r.seams)} at each of ${r.seams} ${r.seams === 1 ? 'seam' : 'seams'} = ${tell(r.residual / r.edges)} on each of ${r.edges} cut edges.`;
+  return `${start} = ${tell(rest / r.seams)} at each of ${r.seams} ${r.seams === 1 ? 'seam' : 'seams'} = ${tell(rest / r.edges)} on each of ${r.edges} cut edges.`;
 }

@@ -20,7 +20,10 @@ export interface LevelPlan {
   readonly size: string;
   /** Fractional index into the pattern's sizes: what the blend uses. */
   readonly sizeIndex: number;
+  /** Target less finished, mm all round. */
   readonly residual: number;
+  /** What of the residual a bust alteration among the steps gives, so that the seams need not, mm all round. */
+  readonly altered?: number;
   readonly seams: number;
   readonly edges: number;
   readonly perSeam: number;

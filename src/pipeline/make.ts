@@ -10,10 +10,12 @@ import type {
   Step,
 } from '../garment/index.ts';
 import { garmentAtSize } from '../garment/index.ts';
-import { applyStep, blend, shiftForPlan } from '../alter/index.ts';
+import { STORED_MM } from '../geometry/index.ts';
+import { alterationOf, applyStep, blend, shiftForPlan } from '../alter/index.ts';
 import { checkGarment, girthAt, trueGarment, walkAll } from '../check/index.ts';
 import type { Change, Girth, Walk } from '../check/index.ts';
 import { planFor } from './plan-input.ts';
+import { withRemedies } from './remedies.ts';
 import { remember } from './remember.ts';
 
 /** One step of the stack as it went. */
@@ -165,32 +167,63 @@ function girthsOf(garment: Garment, plan: Plan): GirthResult[] {
   });
 }
 
-/**
- * The whole way from a fitting to checked pieces: measure the nest, plan, blend, spread the residual, take the steps in order, check.
- * Pure; results are kept by identity of what they were made from, so a changed step costs only itself and what follows it.
- */
-export function make(fitting: Fitting): Made {
-  const { pattern } = fitting;
-  const plan = planFor(fitting.body, pattern, fitting.fabric, fitting.choices);
+interface Drawn {
+  readonly plan: Plan;
+  readonly blended: Garment;
+  readonly planned: Garment;
+  readonly findings: readonly Finding[];
+  readonly steps: readonly StepResult[];
+}
+
+/** Planned, drawn and altered, with so much of the bust left to the alterations. */
+function drawAll({ body, pattern, fabric, choices, steps }: Fitting, bustAltered?: number): Drawn {
+  const plan = planFor(body, pattern, fabric, choices, bustAltered);
   const drawn = draw(pattern, plan);
   const size = Math.min(pattern.chart.sizes.length - 1, Math.max(0, Math.round(plan.base.sizeIndex)));
   const reference = referenceOf(pattern, size);
-  let garment = drawn.planned;
-  const steps: StepResult[] = [];
-  for (const step of fitting.steps) {
-    const result = takeStep(garment, step, reference);
-    steps.push(result);
-    garment = result.after;
+  const taken: StepResult[] = [];
+  for (const step of steps) {
+    taken.push(takeStep(taken.at(-1)?.after ?? drawn.planned, step, reference));
   }
-  const { seams, findings, girths } = checked(garment, plan, drawn.planned);
+  return { ...drawn, plan, steps: taken };
+}
+
+/** mm of bust girth that bust alterations add, to a hundredth; undefined where the plan does not leave the bust to one. */
+function bustAlteredBy({ plan, steps }: Drawn): number | undefined {
+  if (!plan.findings.some((f) => f.code === 'bust-fuller')) return undefined;
+  let sum = 0;
+  for (const { step, before, after } of steps) {
+    if (step.kind !== 'alter' || alterationOf(step.entry)?.group !== 'bust' || before === after) continue;
+    const [was, is] = [girthAt(before, 'bust'), girthAt(after, 'bust')];
+    if (was && is && was.missing.length + is.missing.length === 0) sum += is.girth - was.girth;
+  }
+  return Math.abs(sum) < STORED_MM ? undefined : Math.round(sum / STORED_MM) * STORED_MM;
+}
+
+/**
+ * The whole way from a fitting to checked pieces: measure the nest, plan, blend, spread the residual, take the steps in order, check.
+ * Where the upper bust chose the size, what a bust alteration among the steps gives is not put on the seams as well: the girth is met once.
+ * Pure; results are kept by identity of what they were made from, so a changed step costs only itself and what follows it.
+ */
+export function make(fitting: Fitting): Made {
+  const first = drawAll(fitting);
+  const altered = bustAlteredBy(first);
+  const { plan, blended, planned, steps, findings: drawing } = altered ? drawAll(fitting, altered) : first;
+  const garment = steps.at(-1)?.after ?? planned;
+  const { seams, findings, girths } = checked(garment, plan, planned);
   return {
     plan,
-    blended: drawn.blended,
-    planned: drawn.planned,
+    blended,
+    planned,
     garment,
     steps,
     girths,
     seams,
-    findings: [...plan.findings, ...drawn.findings, ...steps.flatMap((s) => s.findings), ...findings],
+    findings: withRemedies([...plan.findings, ...drawing, ...steps.flatMap((s) => s.findings), ...findings], {
+      fitting,
+      plan,
+      planned,
+      garment,
+    }),
   };
 }

@@ -119,10 +119,13 @@ export function planInput(body: Body, pattern: Pattern, fabric: Fabric, choices:
   };
 }
 
-/** The plan for one body and one pattern; kept by identity. */
+/** The plan for one body and one pattern, `bustAltered` mm of the bust given by alterations; kept by identity. */
 export const planFor = remember(
-  (body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices): Plan => {
-    const input = planInput(body, pattern, fabric, choices);
+  (body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices, bustAltered?: number): Plan => {
+    const input = {
+      ...planInput(body, pattern, fabric, choices),
+      ...(bustAltered === undefined ? {} : { bustAltered }),
+    };
     const first = planFit(input);
     // Openings are looked at in the size that is cut, which the first plan tells.
     const size = Math.min(pattern.chart.sizes.length - 1, Math.max(0, Math.round(first.base.sizeIndex)));

@@ -5,10 +5,11 @@ import {
   type Body,
   type Finding,
   type GarmentKind,
+  type Pattern,
   type Plan,
   type SizeChart,
 } from '../../garment/index.ts';
-import { planFor } from '../../pipeline/index.ts';
+import { edgeName, make, planFor } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
 import { loadBody, loadChart, loadFitting, loadPattern } from '../load.ts';
 import { choiceOption, lengthOption, needOption, numberOption, shareOption, textOption } from '../option.ts';
@@ -20,7 +21,7 @@ const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trous
 const levelName = (level: string): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
-function tellPlan(plan: Plan, body: Body, chart: SizeChart): string {
+function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly string[]): string {
   const l = (mm: number): string =>
     writeLength(mm, body.show === 'in' ? { in: 16 } : 'cm').replace(/ (in|cm)$/, '');
   const unit = body.show === 'in' ? 'inches' : 'centimetres';
@@ -65,32 +66,36 @@ function tellPlan(plan: Plan, body: Body, chart: SizeChart): string {
     ...(lengths.length === 0 ? [] : ['', 'Lengths', ...lengths]),
     '',
     'To mark it on the tissue',
-    ...markingOf(plan, body, chart).map((line) => `  ${line}`),
+    ...marking.map((line) => `  ${line}`),
     '',
     'Why',
     ...why,
   ].join('\n');
 }
 
-function markingOf(plan: Plan, body: Body, chart: SizeChart): readonly string[] {
-  return markingWords(
+function answer(
+  plan: Plan,
+  body: Body,
+  chart: SizeChart,
+  asked: readonly Finding[],
+  pattern?: Pattern,
+): Answer {
+  const findings = [...plan.findings, ...asked];
+  const marking = markingWords(
     plan,
     chart.sizes.map((s) => s.id),
     tellFor(body.show),
+    pattern && ((piece, edge) => edgeName(pattern, piece, edge)),
   );
-}
-
-function answer(plan: Plan, body: Body, chart: SizeChart, asked: readonly Finding[]): Answer {
-  const findings = [...plan.findings, ...asked];
   return {
     json: {
       base: plan.base,
       levels: plan.levels,
       lengths: plan.lengths,
-      marking: markingOf(plan, body, chart),
+      marking,
       findings,
     },
-    text: tellPlan(plan, body, chart),
+    text: tellPlan(plan, body, chart, marking),
     findings,
   };
 }
@@ -99,13 +104,13 @@ async function fromPattern({ options, io }: Call, bodyFile: string, file: string
   const pattern = await loadPattern(io, file);
   const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
   const plan = planFor(body, pattern, readFabric(options, pattern.cloth), readChoices(options));
-  return answer(plan, body, pattern.chart, questionFindings([...questions, ...plausible(body)]));
+  return answer(plan, body, pattern.chart, questionFindings([...questions, ...plausible(body)]), pattern);
 }
 
 async function fromFitting({ io }: Call, file: string): Promise<Answer> {
-  const { body, pattern, fabric, choices } = await loadFitting(io, file);
-  const plan = planFor(body, pattern, fabric, choices);
-  return answer(plan, body, pattern.chart, questionFindings(plausible(body)));
+  const fitting = await loadFitting(io, file);
+  const { body, pattern } = fitting;
+  return answer(make(fitting).plan, body, pattern.chart, questionFindings(plausible(body)), pattern);
 }
 
 async function fromChart({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {
