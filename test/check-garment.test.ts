@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { garmentAtSize, type Garment, type LevelPlan, type Plan } from '../garment/index.ts';
-import { linePath, pathEnd, pathStart } from '../geometry/index.ts';
-import { sample } from '../samples/index.ts';
-import { checkGarment, girthAt, walkAll } from './index.ts';
+import { garmentAtSize, type Garment, type LevelPlan, type Plan } from '../src/garment/index.ts';
+import { linePath, pathEnd, pathStart } from '../src/geometry/index.ts';
+import { sample } from '../src/samples/index.ts';
+import { checkGarment, girthAt, walkAll } from '../src/check/index.ts';
 
 const skirt = garmentAtSize(sample('a-line-skirt'), 4);
 const finished = girthAt(skirt, 'hip')!.girth;
