@@ -28,7 +28,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
   const [trying, setTrying] = useState<Fitting | null>(null);
   const fitting = trying ?? held?.doc ?? null;
   const [step, lookAtStep] = useState<string | undefined>(() => route.ask.get('step') ?? undefined);
-  const { made, trouble } = useMade(fitting, step);
+  const { made, of, trouble } = useMade(fitting, step);
   useEffect(() => {
     store.lookAt(docKey('fitting', route.id));
     return () => store.lookAt(null);
@@ -39,6 +39,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
       held,
       fitting,
       made,
+      madeOf: of,
       show: held.doc.body.show,
       ask: route.ask,
       step,
@@ -49,7 +50,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
       },
       attempt: (act) => setTrying(act ? act(held.doc) : null),
     };
-  }, [held, fitting, made, route.ask, step]);
+  }, [held, fitting, made, of, route.ask, step]);
   const open = made?.findings.filter((f) => f.severity !== 'note').length ?? 0;
   const Screen = SCREENS[route.at];
   return (

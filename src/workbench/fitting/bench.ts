@@ -8,6 +8,8 @@ export interface Bench {
   /** What is shown: the kept document, or what is being tried while a hand holds something. */
   readonly fitting: Fitting;
   readonly made: Made | null;
+  /** The fitting that `made` belongs to: an older one while the newest is in the making. */
+  readonly madeOf: Fitting | null;
   readonly show: 'in' | 'cm';
   readonly ask: URLSearchParams;
   /** The step whose before and after are looked at. */

@@ -1,10 +1,10 @@
-import { useEffect, useRef, useState } from 'react';
-import type { DrawnPiece, Fitting, Step } from '../../garment/index.ts';
+import { useRef } from 'react';
+import type { DrawnPiece } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { amountText } from '../parts/amount.tsx';
-import { askOf, bench as worker } from '../worker/bench.ts';
 import type { Grip } from '../worker/grips.ts';
+import { amountIn } from '../worker/slopes.ts';
 import type { Slot } from './arrange.ts';
 import { putParam } from './steps.ts';
 
@@ -15,21 +15,13 @@ export const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number =>
 interface Props {
   readonly bench: ReadyBench;
   readonly step: string;
+  readonly grips: readonly Grip[];
   readonly chosen: string | null;
   readonly slotOf: (p: DrawnPiece) => Slot;
 }
 
 /** Threads to pull: each amount of the alteration at the corner that answers most to it. */
-export function Grips({ bench, step, chosen, slotOf }: Props) {
-  const [grips, setGrips] = useState<readonly Grip[]>([]);
-  const kept = bench.held.doc;
-  useEffect(() => {
-    let wanted = true;
-    void worker.call('grips', { ask: askOf(kept), step }).then((found) => wanted && setGrips(found));
-    return () => {
-      wanted = false;
-    };
-  }, [kept, step]);
+export function Grips({ bench, step, grips, chosen, slotOf }: Props) {
   const shown =
     chosen && grips.some((g) => g.piece === chosen) ? grips.filter((g) => g.piece === chosen) : grips;
   return (
@@ -55,16 +47,10 @@ export function Grips({ bench, step, chosen, slotOf }: Props) {
   );
 }
 
-function amountNow(fitting: Fitting, step: string, grip: Grip): number {
-  const found: Step | undefined = fitting.steps.find((s) => s.id === step);
-  const value = found?.kind === 'alter' ? found.params[grip.param] : undefined;
-  return typeof value === 'number' ? value : grip.amount;
-}
-
 function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: ReadyBench; step: string }) {
   const from = useRef<{ x: number; y: number; amount: number; scale: number } | null>(null);
   const { show } = bench;
-  const now = amountNow(bench.fitting, step, grip);
+  const now = amountIn(bench.fitting, step, grip.param) ?? grip.amount;
   const off = now - grip.amount;
   const at: Point = {
     x: grip.at.x + slot.dx + grip.gain.x * off,

@@ -10,6 +10,8 @@ import { PieceEdges, PieceShape, pieceWords } from './piece-shape.tsx';
 import { PiecePanel } from './piece-panel.tsx';
 import { SeamWalk } from './seam-walk.tsx';
 import { TableView } from './table-view.tsx';
+import { foreseen } from '../worker/slopes.ts';
+import { useGrips } from './use-grips.ts';
 
 const AlterPanel = lazy(() => import('./alter-panel.tsx'));
 
@@ -31,6 +33,15 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   const [edge, setEdge] = useState<string | null>(ask.get('edge'));
   const [seam, setSeam] = useState<string | null>(ask.get('seam'));
   const step = bench.step ?? null;
+  const { grips, slopes } = useGrips(bench.held.doc, hand === 'alter' ? step : null);
+  // The line follows the hand at once; the worker's own reckoning takes its place when it is there.
+  const shown = useMemo(
+    () =>
+      step && bench.madeOf
+        ? foreseen(made.garment, slopes, step, bench.madeOf, fitting).pieces
+        : made.garment.pieces,
+    [made.garment, slopes, step, bench.madeOf, fitting],
+  );
   const [tape, setTape] = useState<Tape>([]);
   const [nest, setNest] = useState(true);
   const [before, setBefore] = useState(true);
@@ -47,7 +58,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
     [nest, fitting.pattern, slots],
   );
   const olds = useMemo(() => new Map(made.before.pieces.map((p) => [p.id, p])), [made.before]);
-  const piece = made.garment.pieces.find((p) => p.id === chosen);
+  const piece = shown.find((p) => p.id === chosen);
 
   const choose = useCallback((id: string) => {
     setChosen(id);
@@ -118,7 +129,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
             className={hand}
             goTo={goTo}
           >
-            {made.garment.pieces.map((p) => (
+            {shown.map((p) => (
               <PieceShape
                 key={`${p.id}/${p.bodySide ?? ''}`}
                 piece={p}
@@ -139,7 +150,9 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
                 onEdge={setEdge}
               />
             )}
-            {hand === 'alter' && step && <Grips bench={bench} step={step} chosen={chosen} slotOf={slotOf} />}
+            {hand === 'alter' && step && (
+              <Grips bench={bench} step={step} grips={grips} chosen={chosen} slotOf={slotOf} />
+            )}
             {hand === 'measure' && <MeasureMarks tape={tape} show={show} />}
           </TableView>
         )}

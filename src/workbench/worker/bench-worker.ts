@@ -1,4 +1,4 @@
-import { CATALOGUE, observe, type Proposal } from '../../alter/index.ts';
+import { alterationOf, CATALOGUE, observe, type Proposal } from '../../alter/index.ts';
 import {
   make,
   newFitting,
@@ -8,8 +8,9 @@ import {
 } from '../../pipeline/index.ts';
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
 import { answerCalls } from './call.ts';
-import { gripsOf, type Grip } from './grips.ts';
+import { gripsOf, TRY, type Grip } from './grips.ts';
 import { reuse } from './reuse.ts';
+import { amountIn, slopeBetween, type Slope } from './slopes.ts';
 
 /** A fitting without its pattern, and the pattern once, under its mark: the pattern is large and seldom changes. */
 export interface MakeAsk {
@@ -56,6 +57,25 @@ function madeOf(ask: MakeAsk): Made {
   };
 }
 
+/** Each amount of a step tried a little larger or smaller, through the whole stack after it. */
+function slopesOf(fitting: Fitting, id: string): readonly Slope[] {
+  const step = fitting.steps.find((s) => s.id === id);
+  if (step?.kind !== 'alter' || step.off) return [];
+  const { garment } = make(fitting);
+  return (alterationOf(step.entry)?.params ?? []).flatMap((param): Slope[] => {
+    const amount = amountIn(fitting, id, param.id);
+    if (amount === undefined || (param.kind !== 'length' && param.kind !== 'angle')) return [];
+    const by = amount + TRY <= param.max ? TRY : -TRY;
+    const tried: Fitting = {
+      ...fitting,
+      steps: fitting.steps.map((s) =>
+        s === step ? { ...step, params: { ...step.params, [param.id]: amount + by } } : s,
+      ),
+    };
+    return [{ param: param.id, pieces: slopeBetween(garment, make(tried).garment, by) }];
+  });
+}
+
 /** The catalogue without its geometry: names, amounts and limits, for the page's list. */
 const catalogue = CATALOGUE.map(({ make: _make, sentence: _sentence, ...rest }) => rest);
 export type CatalogueEntry = (typeof catalogue)[number];
@@ -64,8 +84,16 @@ const doings = {
   make: madeOf,
   begin: (given: NewFitting): Fitting => newFitting(given),
   catalogue: () => catalogue,
-  grips: ({ ask, step }: { ask: MakeAsk; step: string }): readonly Grip[] =>
-    gripsOf(make(fittingOf(ask)), step),
+  grips: ({
+    ask,
+    step,
+  }: {
+    ask: MakeAsk;
+    step: string;
+  }): { grips: readonly Grip[]; slopes: readonly Slope[] } => {
+    const fitting = fittingOf(ask);
+    return { grips: gripsOf(make(fitting), step), slopes: slopesOf(fitting, step) };
+  },
   /** Judged on the garment before its steps: the notes were taken on it. */
   observe: (ask: MakeAsk): readonly Proposal[] => {
     const fitting = fittingOf(ask);

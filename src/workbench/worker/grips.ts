@@ -21,7 +21,7 @@ export interface Grip {
 }
 
 /** Tried change: large enough to stand clear of curve fitting (0.05 mm), small enough to be a slope. mm or degrees. */
-const TRY = 4;
+export const TRY = 4;
 /** A corner that moves less than this share of the amount is no place to take hold. */
 const LEAST_GAIN = 0.15;
 
