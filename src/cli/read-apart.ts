@@ -81,6 +81,8 @@ export function serveReading(): boolean {
   const given = workerData as { job?: ReadJob } | null;
   if (isMainThread || !parentPort || !given?.job) return false;
   const port = parentPort;
+  // The PDF library may leave a failed step that nobody waits for; what matters comes through the reading itself.
+  process.on('unhandledRejection', () => undefined);
   readHere(given.job).then(
     (proposal) => port.postMessage({ kind: 'read', proposal } satisfies Told),
     (error: unknown) => {

@@ -19,6 +19,9 @@ const HEMS = 0.75;
 /** Score of a centre edge taken to be sewn to its own twin. */
 const TWIN = 0.45;
 
+/** An edge that leaves its chord by more is bowed, mm. */
+const BOWED_MM = 12;
+
 interface Candidate {
   readonly a: SeamChain;
   readonly b: SeamChain;
@@ -58,7 +61,7 @@ export function findSeams(
   const seams: ProposedSeam[] = [];
   for (const piece of pieces)
     for (const dart of piece.darts) seams.push(dartSeam(piece, dart, seams.length + 1));
-  for (const one of chosen) seams.push(asSeam(one, 1, seams.length + 1));
+  for (const one of chosen) seams.push(asSeam(one, maybeOpening(one) ? 2 : 1, seams.length + 1));
   seams.push(...followerSeams(edges, chosen, followers, layers, seams.length));
   const firsts = new Set(seams.map(seamKey));
   const ranks = new Map<string, number>();
@@ -129,6 +132,22 @@ function isCentre(edge: SewnEdge): boolean {
     Math.abs(chord.y) > 0.7 * Math.hypot(chord.x, chord.y) &&
     edge.lengths[m]! > 40 &&
     edge.edges.every((one) => / side/.test(one.name))
+  );
+}
+
+/** A straight edge sewn to its own twin is as likely an opening, and is only offered; a bowed one (a crotch) is hardly that. */
+function maybeOpening({ a, b }: Candidate): boolean {
+  const [own, other] = [a.steps[0]!.edge, b.steps[0]!.edge];
+  return (
+    own === other &&
+    own.edges.every(({ paths }) => {
+      const path = paths[Math.floor(paths.length / 2)]!;
+      const [p, q] = [path[0]!, path.at(-1)!];
+      const long = Math.hypot(q.x - p.x, q.y - p.y) || 1;
+      return path.every(
+        (c) => Math.abs((q.x - p.x) * (c.y - p.y) - (q.y - p.y) * (c.x - p.x)) / long < BOWED_MM,
+      );
+    })
   );
 }
 
