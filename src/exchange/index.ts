@@ -22,6 +22,7 @@ export { readDxfStyle } from './dxf/style.ts';
 export type { DxfPiece, DxfStyle } from './dxf/style.ts';
 export { writeDxfText, DXF_LOSSES, type DxfBlockSource, type DxfSource } from './dxf/write.ts';
 export { readGradeRules, gradePiece, type GradeRules } from './dxf/grade-rules.ts';
+export { writeDxfStrokes, type DxfStroke } from './dxf/strokes.ts';
 export { DxfError } from './dxf/pairs.ts';
 export * from './photo/index.ts';
 export { writePdf } from './pdf-write/write.ts';

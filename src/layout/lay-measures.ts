@@ -1,3 +1,4 @@
+import { writeLength } from '../garment/index.ts';
 import { movePoint } from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { Lay, LayJob } from './lay-job.ts';
@@ -14,6 +15,8 @@ export interface GrainEnd {
   /** mm from the edge named: the nearer of the spread cloth's two long edges. */
   readonly fromEdge: number;
   readonly edge: 'selvage' | 'fold';
+  /** What `fromEnd` is measured from. */
+  readonly from: 'cut end' | 'fold';
 }
 
 /** The long edges of the cloth as spread: what lies at y = 0 and at the far side, and how far away that is. */
@@ -51,6 +54,15 @@ export function layMeasures(job: LayJob, lay: Lay): GrainEnd[] {
       fromEnd: at.x,
       fromEdge: far ? edges.across - at.y : at.y,
       edge: far ? edges.far : edges.near,
+      from: job.fold === 'crosswise' ? 'fold' : 'cut end',
     }));
   });
+}
+
+/** The two measures of one grainline in words: along the cloth both its ends stand equally far from the edge. */
+export function measureWords(ends: readonly GrainEnd[], style: { readonly in: 8 } | 'cm'): string[] {
+  const [a, b] = ends.toSorted((x, y) => x.fromEnd - y.fromEnd);
+  if (!a || !b) return [];
+  const w = (mm: number): string => writeLength(mm, style);
+  return [`${w(a.fromEdge)} from ${a.edge}`, `${w(a.fromEnd)} and ${w(b.fromEnd)} from ${a.from}`];
 }

@@ -226,5 +226,6 @@ function spoilt(job: LayJob, clothLength: number, folded: number): Ring[] {
   const left: Ring = [sheet[0]!, { x: middle, y: low }, { x: middle, y: high }, sheet[3]!];
   const right: Ring = [{ x: middle, y: low }, sheet[1]!, sheet[2]!, { x: middle, y: high }];
   const missing = ringsDifference([sheet], [job.remnant]);
-  return [...rings, ...ringsIntersect(missing, [left]), ...ringsIntersect(missing, [right])];
+  const parts = [...ringsIntersect(missing, [left]), ...ringsIntersect(missing, [right])];
+  return [...rings, ...parts.flatMap((ring) => flatSpots(job, ring, folded))];
 }

@@ -1,5 +1,12 @@
-import { say, type Cloth, type Fitting } from '../../garment/index.ts';
-import { bundles, clothNeeds, notions, type ClothChoice, type ClothNeed } from '../../layout/index.ts';
+import { say, type Cloth, type Fitting, type Garment } from '../../garment/index.ts';
+import {
+  bundles,
+  clothNeeds,
+  garmentMatches,
+  notions,
+  type ClothChoice,
+  type ClothNeed,
+} from '../../layout/index.ts';
 import { cuttingPieces, make } from '../../pipeline/index.ts';
 import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
@@ -38,6 +45,7 @@ function widthsFor(options: Options, cloth: Cloth): readonly number[] {
 function choicesFor(
   options: Options,
   fitting: Fitting,
+  garment: Garment,
   cloths: readonly Cloth[],
   said: LaySaid,
 ): readonly ClothChoice[] {
@@ -56,7 +64,9 @@ function choicesFor(
       nap: said.nap,
       gap: said.gap,
       selvage: said.selvage,
-      ...(said.repeat === null || cloth !== 'shell' ? {} : { repeat: said.repeat }),
+      ...(said.repeat === null || cloth !== 'shell'
+        ? {}
+        : { repeat: said.repeat, matches: garmentMatches(garment) }),
       ...(lengthwise === undefined ? {} : { shrinkLength: lengthwise }),
       ...(crosswise === undefined ? {} : { shrinkWidth: crosswise }),
       ...(cost === undefined ? {} : { price: cost }),
@@ -89,6 +99,7 @@ export const cloth: Verb = {
     fold: { type: 'string', multiple: true },
     shrink: { type: 'string' },
     price: { type: 'string' },
+    elastic: { type: 'string', multiple: true },
     ...LAY_OPTIONS,
   },
   explain: {
@@ -96,6 +107,7 @@ export const cloth: Verb = {
     fold: 'a way to fold (again for each); the shortest is taken of lengthwise and none when not said',
     shrink: 'share lost lengthwise in washing, from a test square, e.g. 5%',
     price: '12.50/m or 9/yd',
+    elastic: 'NAME=LENGTH  a casing that holds elastic, and its finished length (again for each)',
     ...LAY_WORDS,
     seconds: `how long to search for each cloth, width and fold, ${SECONDS} when not said`,
   },
@@ -108,11 +120,14 @@ export const cloth: Verb = {
     const cloths = CLOTHS.filter((c) => garment.pieces.some((p) => p.cloth === c));
     const { needs, findings } = clothNeeds(
       cuttingPieces(garment),
-      choicesFor(options, fitting, cloths, said),
+      choicesFor(options, fitting, garment, cloths, said),
       said.search,
     );
     const buy = needs.map(plain);
-    const small = notions(garment);
+    const elastic = pairOptions(options, 'elastic').map(
+      ([name, length]) => [name, lengthWord(length, '--elastic')] as const,
+    );
+    const small = notions(garment, Object.fromEntries(elastic));
     const parts = bundles(garment.pieces);
     const rows = buy.map((n) => [
       n.cloth,

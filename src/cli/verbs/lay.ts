@@ -1,19 +1,25 @@
 import type { Body, Cloth, Finding, Garment } from '../../garment/index.ts';
-import { say, writeLength } from '../../garment/index.ts';
+import { say } from '../../garment/index.ts';
 import {
   cuttingOrder,
+  drawLay,
   garmentMatches,
+  jobFor,
   lay as layOut,
   LayImpossible,
   layMeasures,
+  layTogether,
   laySvg,
-  matchStripes,
+  measureWords,
   projectorPages,
   proveLay,
-  type CuttingPiece,
+  stripeFindings,
+  type ClothChoice,
+  type Fold,
   type Lay,
   type LayJob,
 } from '../../layout/index.ts';
+import { writeDxfStrokes } from '../../exchange/index.ts';
 import { cuttingPieces, make } from '../../pipeline/index.ts';
 import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
@@ -23,45 +29,63 @@ import { table } from '../words.ts';
 
 /** How long the search goes on when nothing is said, seconds. */
 const SECONDS = 20;
+const AS: Readonly<Record<Lay['placements'][number]['as'], string>> = {
+  single: 'once',
+  pair: 'through both layers, a left and a right',
+  'on-fold': 'on the fold',
+  opened: 'opened out, whole',
+};
 /** Least time between two messages about a better lay, ms. */
 const QUIET = 1_000;
 
-function piecesFor(
+/** What is to be laid, and where stripes cannot meet. @throws UsageError when nothing is cut of that cloth */
+function layJob(
   garment: Garment,
   cloth: Cloth,
+  width: number,
+  fold: Fold,
   said: LaySaid,
-): { pieces: CuttingPiece[]; findings: Finding[] } {
+): { job: LayJob; findings: Finding[] } {
   const pieces = cuttingPieces(garment, cloth);
   if (pieces.length === 0)
     throw new UsageError(
       `No piece is cut of ${cloth}; there are pieces of ${[...new Set(garment.pieces.map((p) => p.cloth))].join(', ')}.`,
     );
-  if (said.repeat === null) return { pieces, findings: [] };
-  const matched = matchStripes(pieces, garmentMatches(garment), said.repeat);
-  const findings = matched.misfits
-    .filter((m) => m.mm > 1)
-    .map((m): Finding => ({
-      code: 'stripes-miss',
-      severity: 'warning',
-      where: {},
-      amount: m.mm,
-      message: `Stripes can't meet at ${m.say}: they miss by ${say(m.mm)}.`,
-    }));
-  return { pieces: matched.pieces, findings };
+  const choice: ClothChoice = {
+    cloth,
+    widths: [width],
+    folds: [fold],
+    nap: said.nap,
+    gap: said.gap,
+    selvage: said.selvage,
+    ...(said.repeat === null ? {} : { repeat: said.repeat, matches: garmentMatches(garment) }),
+  };
+  return { job: jobFor(pieces, choice, width, fold), findings: stripeFindings(pieces, choice) };
 }
 
-/** The best lay in the time given; each better one is told as it comes. */
-function search(job: LayJob, said: LaySaid, { io }: Call): Lay | null {
+/** The best lay in the time given, by all cores; each better one is told as it comes. A count of sweeps is one thread's, the same everywhere. */
+async function search(job: LayJob, said: LaySaid, { io }: Call): Promise<Lay | null> {
   let best: Lay | null = null;
   let told = -QUIET;
-  for (const better of layOut(job, said.search)) {
-    best = better;
-    if (io.now() - told < QUIET) continue;
+  const better = (lay: Lay): void => {
+    best = lay;
+    if (io.now() - told < QUIET) return;
     told = io.now();
     io.err(
-      `so far ${(better.length / 1000).toFixed(3)} m, ${(better.density * 100).toFixed(1)} % of the cloth used\n`,
+      `so far ${(lay.length / 1000).toFixed(3)} m, ${(lay.density * 100).toFixed(1)} % of the cloth used\n`,
     );
+  };
+  const { seed, budget } = said.search;
+  if (io.layHands && 'seconds' in budget) {
+    try {
+      for await (const lay of layTogether(job, { seed, seconds: budget.seconds }, io.layHands())) better(lay);
+      return best;
+    } catch (error) {
+      if (error instanceof LayImpossible) throw error;
+      io.err(`The search goes on in one thread: ${error instanceof Error ? error.message : String(error)}\n`);
+    }
   }
+  for (const lay of layOut(job, said.search)) better(lay);
   return best;
 }
 
@@ -94,7 +118,6 @@ function tell(
   wrote: readonly string[],
   show: Body['show'],
 ): Answer {
-  const l = (mm: number): string => writeLength(mm, show === 'in' ? { in: 8 } : 'cm');
   const placements = lay.placements.map(({ piece, copy, x, y, rotation, mirrored, as }) => ({
     piece,
     copy,
@@ -107,23 +130,19 @@ function tell(
   const grain = layMeasures(job, lay);
   const rows = cuttingOrder(lay).map((p, i) => {
     const ends = grain.filter((g) => g.piece === p.piece && g.copy === p.copy);
-    const near = ends.reduce<(typeof ends)[number] | undefined>(
-      (x, y) => (x === undefined || y.fromEnd < x.fromEnd ? y : x),
-      undefined,
-    );
-    const name = job.pieces.find((c) => c.piece === p.piece)?.name ?? p.piece;
+    const piece = job.pieces.find((c) => c.piece === p.piece);
     return [
       String(i + 1),
-      name,
-      p.as,
-      near === undefined ? '' : `${l(near.fromEnd)} from the end, ${l(near.fromEdge)} from the ${near.edge}`,
+      piece === undefined ? p.piece : `${piece.number} ${piece.name}`,
+      AS[p.as],
+      measureWords(ends, show === 'in' ? { in: 8 } : 'cm').join(', '),
     ];
   });
   const text = [
     `${lay.cloth}: ${say(lay.length)} of cloth ${say(lay.width)} wide, folded: ${lay.fold}; ${(lay.density * 100).toFixed(1)} % of it used.`,
     '',
     'In the order of cutting',
-    table(['', 'piece', 'as', 'its grainline begins'], rows),
+    table(['', 'piece', 'as', 'its grainline'], rows),
     ...wrote.map((w) => `Wrote ${w}.`),
   ].join('\n');
   return {
@@ -150,26 +169,14 @@ async function run(call: Call): Promise<Answer> {
     needOption(options, 'width', 'how wide the cloth is, selvage to selvage'),
     '--width',
   );
-  const out = needOption(options, 'out', 'the picture to write, LAY.svg');
+  const out = needOption(options, 'out', 'the picture to write, LAY.svg or LAY.dxf');
   const cloth = choiceOption(options, 'cloth', CLOTHS) ?? 'shell';
   const fold = choiceOption(options, 'fold', FOLDS) ?? 'none';
   const said = readLay(options, io, SECONDS);
   const fitting = await loadFitting(io, file);
-  const { pieces, findings } = piecesFor(make(fitting).garment, cloth, said);
-  const job: LayJob = {
-    cloth,
-    width,
-    selvage: said.selvage,
-    fold,
-    nap: said.nap,
-    gap: said.gap,
-    pieces,
-    flaws: [],
-    pins: [],
-    ...(said.repeat === null ? {} : { repeat: said.repeat }),
-  };
+  const { job, findings } = layJob(make(fitting).garment, cloth, width, fold, said);
   try {
-    const lay = search(job, said, call);
+    const lay = await search(job, said, call);
     if (lay === null) {
       const none: Finding = {
         code: 'no-lay-found',
@@ -189,7 +196,12 @@ async function run(call: Call): Promise<Answer> {
       out,
       ...(projector === undefined ? [] : [projector, projector.replace(/(\.svg)?$/i, '-calibrate.svg')]),
     ];
-    await io.writeFile(out, laySvg(job, lay, { measures: true, style: fitting.body.show }));
+    await io.writeFile(
+      out,
+      /\.dxf$/i.test(out)
+        ? writeDxfStrokes(drawLay(job, lay).strokes)
+        : laySvg(job, lay, { measures: true, style: fitting.body.show }),
+    );
     if (projector !== undefined) {
       const pages = projectorPages(job, lay);
       await io.writeFile(wrote[1]!, pages.lay);
@@ -216,7 +228,7 @@ export const lay: Verb = {
   },
   explain: {
     width: 'how wide the cloth is, selvage to selvage, with its unit',
-    out: 'the picture to write (SVG, true to scale)',
+    out: 'the lay to write, true to scale: LAY.svg with measurements, or LAY.dxf with lines by layer for a plotter or cutter',
     cloth: 'shell (default), lining, interfacing or contrast',
     fold: 'none (default), lengthwise, crosswise, partial or double',
     projector: 'FILE.svg  a sheet for a projector, and beside it FILE-calibrate.svg',
