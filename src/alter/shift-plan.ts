@@ -76,15 +76,28 @@ export function shiftForPlan(
   };
 }
 
-const shifted = new WeakMap<DrawnPiece, { key: string; piece: DrawnPiece }>();
+const shifted = new WeakMap<DrawnPiece, { moves: Moves; piece: DrawnPiece }>();
+
+const sameMoves = (a: Moves, b: Moves): boolean =>
+  a.corners.size === b.corners.size &&
+  a.inner.size === b.inner.size &&
+  [...a.corners].every(([i, by]) => samePoint(by, b.corners.get(i))) &&
+  [...a.inner].every(([edge, knots]) => {
+    const other = b.inner.get(edge);
+    return (
+      other?.length === knots.length &&
+      knots.every((k, i) => k.at === other[i]!.at && samePoint(k.by, other[i]!.by))
+    );
+  });
+
+const samePoint = (p: Point, q: Point | undefined): boolean => p.x === q?.x && p.y === q.y;
 
 /** The last shift of each piece is kept, so that the same blend with the same shares gives the same object and nothing after it is redone. */
 function shiftOnce(piece: DrawnPiece, moves: Moves): DrawnPiece {
-  const key = JSON.stringify([[...moves.corners], [...moves.inner]]);
   const known = shifted.get(piece);
-  if (known?.key === key) return known.piece;
+  if (known && sameMoves(known.moves, moves)) return known.piece;
   const made = reshapePiece(piece, moves);
-  shifted.set(piece, { key, piece: made });
+  shifted.set(piece, { moves, piece: made });
   return made;
 }
 

@@ -3,7 +3,7 @@ import { chainSide } from './corner.ts';
 import type { JointSide } from './corner.ts';
 import { pieceOf } from './parts.ts';
 import { extendEdge, withPiece } from './rework.ts';
-import { walkSeam } from './walk.ts';
+import { walkLengths } from './walk.ts';
 
 /** A seam this near to its mark is left alone: a fifth of what would be noted. */
 export const ENOUGH_MM = 0.1;
@@ -58,8 +58,8 @@ export function equalise(garment: Garment, seam: Seam, keep: Side | undefined, m
   let now = garment;
   let ends: readonly End[] | undefined;
   for (let round = 0; round < ROUNDS; round++) {
-    const walk = walkSeam(now, seam);
-    if (walk.missing.length > 0 || Math.abs(walk.difference) <= ENOUGH_MM / 10) return now;
+    const walk = walkLengths(now, seam);
+    if (!walk || Math.abs(walk.difference) <= ENOUGH_MM / 10) return now;
     if (round === 0 && Math.abs(walk.difference) <= ENOUGH_MM) return now;
     ends ??= endsToMove(garment, seam);
     // `a` too long by `difference`: a gives it up, or b gains it (in proportion on a gathered seam).

@@ -115,6 +115,28 @@ export function walkSeam(garment: Garment, seam: Seam): Walk {
   };
 }
 
+/** As much of a walk as its lengths tell: asked for over and over while truing. Undefined where an edge is missing. */
+export function walkLengths(
+  garment: Garment,
+  seam: Seam,
+): { a: number; b: number; difference: number } | undefined {
+  const a = chainLength(garment, seam.a);
+  const b = chainLength(garment, seam.b);
+  if (a === undefined || b === undefined) return undefined;
+  const { least, most } = intendedExtra(seam, b);
+  return { a, b, difference: outside(a - b, least, most) };
+}
+
+function chainLength(garment: Garment, chain: readonly EdgeRef[]): number | undefined {
+  let length = 0;
+  for (const ref of chain) {
+    const found = edgeOf(garment, ref);
+    if (!found) return undefined;
+    length += pathLength(found.edge.path);
+  }
+  return length;
+}
+
 /** Every seam of the garment, in sewing order. */
 export function walkAll(garment: Garment): readonly Walk[] {
   return [...garment.seams].sort((p, q) => p.order - q.order).map((seam) => walkSeam(garment, seam));

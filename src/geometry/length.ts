@@ -125,15 +125,16 @@ export function cubicLength(cubic: Cubic, t0 = 0, t1 = 1): number {
 }
 
 /** Lengths from the start of the path to the end of each cubic. Paths are never mutated, so each is measured once. */
-const measured = new WeakMap<Path, Float64Array>();
+const measured = new WeakMap<Path, readonly number[]>();
 
-function cumulative(path: Path): Float64Array {
+function cumulative(path: Path): readonly number[] {
   const known = measured.get(path);
   if (known) return known;
   const n = cubicCount(path);
-  const sums = new Float64Array(n);
+  // Mostly one to four numbers: a plain list is made many times faster than a typed one.
+  const sums: number[] = [];
   let sum = 0;
-  for (let i = 0; i < n; i++) sums[i] = sum += cubicLength(cubicOf(path, i));
+  for (let i = 0; i < n; i++) sums.push((sum += cubicLength(cubicOf(path, i))));
   measured.set(path, sums);
   return sums;
 }

@@ -38,6 +38,10 @@ function refine(cubic: Cubic, point: Point, lo: number, guess: number, hi: numbe
 
 /** The place of the path nearest to a point, the point there, and how far it is. The first one where several are equally near. */
 export function nearestPlace(path: Path, point: Point): { place: PathPlace; point: Point; distance: number } {
+  // Corners are asked for more often than anything else, and need no search.
+  const start = path[0]!;
+  if (start.x === point.x && start.y === point.y)
+    return { place: { cubic: 0, t: 0 }, point: start, distance: 0 };
   let best = Infinity;
   let place: PathPlace = { cubic: 0, t: 0 };
   const offer = (cubic: number, t: number, at: Point): void => {
