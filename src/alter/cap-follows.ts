@@ -1,9 +1,20 @@
-import { angleBetween, pathEnd, pathLength, pathStart, perp, scale, sub, unit } from '../geometry/index.ts';
+import {
+  SEAM_NOTE_MM,
+  angleBetween,
+  pathEnd,
+  pathLength,
+  pathStart,
+  perp,
+  scale,
+  sub,
+  unit,
+} from '../geometry/index.ts';
 import { say } from '../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { draw, tell } from './change.ts';
 import type { Change } from './change.ts';
 import { edgeRole } from './edge-role.ts';
+import { partSides } from './part-sides.ts';
 import { pullEdges } from './pull.ts';
 import { halfOf, isSleeve, leaders } from './roles.ts';
 import type { Half } from './roles.ts';
@@ -162,29 +173,67 @@ function widenHalf(piece: DrawnPiece, refs: readonly EdgeRef[], by: number): Dra
   return x === undefined ? undefined : widened(x);
 }
 
+interface Need {
+  readonly cap: Cap;
+  /** What each half of the armhole gained. */
+  readonly grown: Record<Half, number>;
+  /** What the cap's halves still lack. */
+  readonly need: Record<Half, number>;
+}
+
+function needsOf(change: Change): Need[] {
+  const { before, garment } = change;
+  return capsOf(garment).map((cap) => {
+    const of = (half: Half): number =>
+      lengthOf(garment, armholeOf(garment, cap, half)) - lengthOf(before, armholeOf(before, cap, half));
+    const own = (half: Half): number => lengthOf(garment, cap[half]) - lengthOf(before, cap[half]);
+    const grown = { front: of('front'), back: of('back') };
+    return { cap, grown, need: { front: grown.front - own('front'), back: grown.back - own('back') } };
+  });
+}
+
+/**
+ * After left and right were parted one sleeve may meet two armholes. Where those now want different caps it is parted as well, so that each side gets its own.
+ */
+function partSleeves(change: Change): void {
+  const needs = needsOf(change);
+  const parted = new Set<string>();
+  for (const { cap, need } of needs) {
+    const other = needs.find((n) => n.cap.sleeve === cap.sleeve && n.cap !== cap);
+    const off = (half: Half): number => Math.abs(need[half] - (other?.need[half] ?? need[half]));
+    if (!parted.has(cap.sleeve) && Math.max(off('front'), off('back')) > SEAM_NOTE_MM) {
+      parted.add(cap.sleeve);
+      tell(change, {
+        code: 'sleeve-parted',
+        severity: 'note',
+        where: { piece: `${cap.sleeve}-left`, seam: cap.seam.id },
+        message: 'The two armholes now differ, so the left and the right sleeve become pieces of their own.',
+      });
+    }
+  }
+  partSides(change, [...parted]);
+}
+
 /**
  * Gives each half of the cap what its half of the armhole gained or lost, so that the ease stays as it was meant (trade.md 5.12, armhole/sleeve walk rule).
  * A sleeve whose cap could not be brought to it is a finding.
  */
 export function capsFollow(change: Change): void {
-  const { before } = change;
-  for (const cap of capsOf(change.garment)) {
-    const grown = (half: Half): number =>
-      lengthOf(change.garment, armholeOf(change.garment, cap, half)) -
-      lengthOf(before, armholeOf(before, cap, half));
-    const now = { front: grown('front'), back: grown('back') };
-    const own = (half: Half): number => lengthOf(change.garment, cap[half]) - lengthOf(before, cap[half]);
-    const need = { front: now.front - own('front'), back: now.back - own('back') };
+  partSleeves(change);
+  for (const { id } of leaders(change.garment).filter(isSleeve)) {
+    // What one armhole asked for, the other of an unparted sleeve has as well: within half a millimetre.
+    const found = needsOf(change).find((n) => n.cap.sleeve === id);
+    if (!found) continue;
+    const { cap, grown, need } = found;
     if (Math.abs(need.front) < FIT_MM && Math.abs(need.back) < FIT_MM) continue;
     if (cap.front.length === 0 || cap.back.length === 0) {
       tell(change, unreached(cap, need.front + need.back, 'its cap is not drawn as a front and a back half'));
       continue;
     }
-    const fitted = fit(change, cap, need);
     tell(
       change,
-      fitted
-        ? followed(cap, now)
+      fit(change, cap, need)
+        ? followed(cap, grown)
         : unreached(cap, need.front + need.back, 'no cap of that length could be drawn'),
     );
   }

@@ -66,31 +66,30 @@ export function capRoom(garment: Garment, sleeve: PieceId): { least: number; mos
 }
 
 /**
- * After a cap was made longer or shorter on purpose: its seams (and its lining's) are now meant to have the fullness that came of it, so that
- * it is not told to be wrong. Only by what this alteration did; what was off before stays off.
+ * After a cap was made longer or shorter on purpose (or its armhole, the cap not following): its seams, and its lining's, are now meant to have the fullness that came of it, so
+ * that it is not told to be wrong. Only by what this alteration did; what was off before stays off.
  */
 export function capEaseMeant(change: Change, sleeve: PieceId): void {
   for (const id of [sleeve, ...followersOf(change.garment, sleeve).map((f) => f.piece)]) {
     const before = change.before.pieces.find((p) => p.id === id);
     if (!before) continue;
-    const grown = capLength(pieceOf(change.garment, id)) - capLength(before);
-    const meant = new Map(
-      setIns(change.before, id, capsOf(before)).map((s) => [
-        s.seam.id,
-        clamp(s.has, s.least, s.most) + grown,
-      ]),
+    const was = new Map(setIns(change.before, id, capsOf(before)).map((s) => [s.seam.id, s]));
+    const now = new Map(
+      setIns(change.garment, id, capsOf(pieceOf(change.garment, id))).map((s) => [s.seam.id, s]),
     );
     mapSeams(change, (seam) => {
-      const now = meant.get(seam.id);
-      const own = change.before.seams.find((s) => s.id === seam.id);
-      if (now === undefined || !own) return seam;
-      const s = setIns({ ...change.before, seams: [own] }, id, capsOf(before))[0]!;
-      if (now >= s.least - SAME_MM && now <= s.most + SAME_MM) return seam;
-      const [least, most] =
-        own.join.kind === 'plain' ? [now, now] : [Math.min(s.least, now), Math.max(s.most, now)];
+      const old = was.get(seam.id);
+      const own = now.get(seam.id);
+      if (!old || !own) return seam;
+      const meant = clamp(old.has, old.least, old.most) + own.has - old.has;
+      if (meant >= old.least - SAME_MM && meant <= old.most + SAME_MM) return seam;
+      const plain = old.seam.join.kind === 'plain';
+      const least = plain ? meant : Math.min(old.least, meant);
+      const most = plain ? meant : Math.max(old.most, meant);
       return {
         ...seam,
-        join: s.cap === 'a' ? { kind: 'eased', least, most } : { kind: 'eased', least: -most, most: -least },
+        join:
+          own.cap === 'a' ? { kind: 'eased', least, most } : { kind: 'eased', least: -most, most: -least },
       };
     });
   }

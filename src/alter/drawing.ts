@@ -2,6 +2,7 @@ import type { Path } from '../geometry/index.ts';
 import type { Garment } from '../garment/index.ts';
 import type { Alteration } from './alteration.ts';
 import { applyStep } from './apply-step.ts';
+import { drawnSide } from './part-sides.ts';
 import { BODICE, PANELS, PLAIN, SKIRT, TROUSERS } from './schematic.ts';
 
 /** The plain garments on which alterations are drawn and worked by hand. */
@@ -42,7 +43,8 @@ export function drawingOf(alteration: Alteration): readonly PieceDrawing[] {
     const old = garment.pieces.find((p) => p.id === piece.id);
     if (old === piece || follows.has(piece.id)) return [];
     // Parted: the side that was turned over is shown without an old outline, which was never drawn.
-    const half = old ?? garment.pieces.find((p) => !piece.cut.mirrored && piece.id.startsWith(`${p.id}-`));
+    const half =
+      old ?? garment.pieces.find((p) => drawnSide(p) === piece.bodySide && piece.id.startsWith(`${p.id}-`));
     return [{ piece: piece.id, before: half ? outline(half.edges) : [], after: outline(piece.edges) }];
   });
   known.set(alteration.id, drawn);

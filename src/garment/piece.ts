@@ -84,7 +84,10 @@ export interface PieceOf<N extends Nesting> {
   /** 1, 2, 3 … as printed on the piece. */
   readonly number: number;
   readonly cloth: Cloth;
-  /** Cut how many of the drawn outline, and whether half of them mirrored. A fold edge doubles each. */
+  /**
+   * Cut how many of the drawn outline, and whether half of them mirrored (a pair is 2, mirrored). A fold edge doubles each. One is cut as it is drawn:
+   * `mirrored` says nothing there; a half that an asymmetric alteration parted off is drawn the way it is worn, `bodySide` says where.
+   */
   readonly cut: { readonly count: number; readonly mirrored: boolean };
   /** Only after an asymmetric alteration: which body side this outline is for. */
   readonly bodySide?: 'left' | 'right';

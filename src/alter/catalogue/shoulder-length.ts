@@ -1,7 +1,10 @@
 import { say } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
-import { capEaseOf, eachCap, raiseCrown } from '../cap-follows.ts';
+import { capEaseOf, eachCap, raiseCrown, solveLength } from '../cap-follows.ts';
+import type { Cap } from '../cap-follows.ts';
+import { capEaseMeant, capLength, capRoom } from '../cap-settle.ts';
 import { draw, tell } from '../change.ts';
+import type { Change } from '../change.ts';
 import { edgesOf, edgeRole } from '../edge-role.ts';
 import { notchShare } from '../height.ts';
 import { inch, lengthParam } from '../param.ts';
@@ -26,6 +29,25 @@ function moveTip(piece: DrawnPiece, mm: number): Pull[] {
       notch === undefined ? [] : [{ edge: armhole.id, at: notch, by: { x: 0, y: 0 }, smooth: true }];
     return [runEnd(piece, shoulder.id, end, mm), ...still];
   });
+}
+
+/** The cap raised by `mm`, or as far as it can still be set into the armhole, which changed as well; its ease is then as meant. Returns by how much. */
+function settle(change: Change, cap: Cap, mm: number): number {
+  const room = capRoom(change.before, cap.sleeve);
+  let up = mm;
+  draw(change, cap.sleeve, (sleeve) => {
+    const grown = (x: number): number =>
+      capLength(raiseCrown(sleeve, x)) -
+      capLength(sleeve) +
+      capEaseOf(change.garment, cap) -
+      capEaseOf(change.before, cap);
+    const whole = grown(mm);
+    const fits = Math.min(Math.max(0, room.most), Math.max(Math.min(0, room.least), whole));
+    if (fits !== whole) up = solveLength(grown, fits, mm) ?? mm;
+    return raiseCrown(sleeve, up);
+  });
+  capEaseMeant(change, cap.sleeve);
+  return up;
 }
 
 export const shoulderLength: Alteration = {
@@ -62,14 +84,14 @@ export const shoulderLength: Alteration = {
     }
     // What the shoulder covers the cap need not, and the other way round: its height changes by as much, its ease is stated.
     for (const cap of eachCap(change.garment)) {
-      draw(change, cap.sleeve, (sleeve) => raiseCrown(sleeve, -mm));
+      const up = settle(change, cap, -mm);
       const eased = capEaseOf(change.garment, cap) - capEaseOf(change.before, cap);
       tell(change, {
         code: 'cap-height-changed',
         severity: Math.abs(eased) > inch(0.25) ? 'warning' : 'note',
         where: { piece: cap.sleeve, seam: cap.seam.id },
-        amount: -mm,
-        message: `Sleeve cap: ${mm > 0 ? 'lowered' : 'raised'} by ${say(Math.abs(mm))}, because the shoulder now covers that much ${mm > 0 ? 'more' : 'less'} of the arm. Its ease is ${say(Math.abs(eased))} ${eased < 0 ? 'less' : 'more'} than before.`,
+        amount: up,
+        message: `Sleeve cap: ${up < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(up))}${Math.abs(up + mm) > 0.05 ? ' (with more it could not be set into this armhole)' : ''}, because the shoulder now covers that much ${mm > 0 ? 'more' : 'less'} of the arm. Its ease is ${say(Math.abs(eased))} ${eased < 0 ? 'less' : 'more'} than before.`,
       });
     }
     change.capDone = true;
