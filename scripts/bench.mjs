@@ -22,7 +22,9 @@ process.exit(
 async function bundled() {
   const { build } = await import('vite');
   const outDir = join(root, 'node_modules/.pintrue-bench');
-  const entries = readdirSync(join(root, 'bench')).filter((f) => /^run-cases\.ts$|\.bench\.ts$/.test(f));
+  const all = readdirSync(join(root, 'bench')).filter((f) => f.endsWith('.bench.ts'));
+  const named = all.filter((f) => words.includes(f.replace('.bench.ts', '')));
+  const entries = ['run-cases.ts', ...(named.length > 0 ? named : all)];
   await build({
     configFile: false,
     logLevel: 'warn',
