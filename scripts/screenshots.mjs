@@ -64,8 +64,8 @@ for (const { name, width, height, colorScheme } of VIEWS) {
       await page
         .locator('.lying')
         .first()
-        .waitFor({ timeout: 30_000 })
-        .catch(() => console.error('no lay within half a minute'));
+        .waitFor({ timeout: 60_000 })
+        .catch(() => console.error('no lay within a minute'));
     await page.waitForTimeout(900);
     await shot(screen);
   }
@@ -78,6 +78,9 @@ for (const { name, width, height, colorScheme } of VIEWS) {
   await page.goto(`${url}#/patterns`);
   await page.waitForTimeout(500);
   await shot('patterns');
+  await page.goto(`${url}#/patterns/from-a-photo`);
+  await page.waitForTimeout(500);
+  await shot('photograph');
   await page.goto(`${url}#/`);
   await page.waitForTimeout(300);
   await shot('start');

@@ -100,7 +100,7 @@ export function Tape({ route, fitting, open }: { route: Route; fitting?: string;
 }
 
 /** Our mark: a pin through a basted line. */
-export function Mark() {
+function Mark() {
   return (
     <svg viewBox="0 0 64 64" width="34" height="34" aria-hidden="true">
       <path

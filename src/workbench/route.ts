@@ -24,7 +24,7 @@ export type Route =
       readonly ask: URLSearchParams;
     };
 
-export function parseRoute(hash: string): Route {
+function parseRoute(hash: string): Route {
   const [path, query] = hash.replace(/^#\/?/, '').split('?');
   const [first, id, third] = (path ?? '').split('/').map(decodeURIComponent);
   if (first === 'people' || first === 'patterns') return { at: first, ...(id ? { id } : {}) };

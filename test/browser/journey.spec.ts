@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { beginFitting, walkTo } from './hands.ts';
-import { hasPoppler, inkRuns, pdfFacts } from './measure-page.ts';
+import { hasPoppler, measuredSquare, pdfFacts } from './measure-page.ts';
 import { openPage, type Opened } from './open-page.ts';
 
 /** The whole job as a person does it with a mouse: a story in order, on one page. */
@@ -155,11 +155,14 @@ describe('from a tape measure to paper', () => {
     // A4 is 210 × 297 mm (ISO 216), a point 1/72 in.
     expect(facts.width).toBeCloseTo((210 / 25.4) * 72, 1);
     expect(facts.height).toBeCloseTo((297 / 25.4) * 72, 1);
-    const runs = inkRuns(bytes, 1);
-    // The test squares' sides, 50 mm and 2 in, as an independent renderer draws them; a side's ends carry half a line each (0.1 % of 50 mm is half a pixel).
+    // The test squares, 50 mm and 2 in, as an independent renderer draws them at 300 dpi: true to 0.1 % across and up.
     for (const side of [50, 50.8]) {
-      const best = Math.min(...runs.map((r) => Math.abs(r - side)));
-      expect(best, `a side of ${side} mm`).toBeLessThanOrEqual(0.3);
+      const square = measuredSquare(bytes, 1, side);
+      expect(square, `a square of ${side} mm`).not.toBeNull();
+      expect(Math.abs(square!.across / side - 1), `across, ${square!.across} of ${side} mm`).toBeLessThan(
+        0.001,
+      );
+      expect(Math.abs(square!.up / side - 1), `up, ${square!.up} of ${side} mm`).toBeLessThan(0.001);
     }
   });
 

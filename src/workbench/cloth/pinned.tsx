@@ -6,7 +6,7 @@ export const samePlace = (p: Pin, l: Pick<Lying, 'piece' | 'copy'>): boolean =>
   p.piece === l.piece && p.copy === l.copy;
 
 /** A lying piece turned about its middle by so many degrees, as a pin. */
-export function turned(l: Lying, degrees: number): Pin {
+function turned(l: Lying, degrees: number): Pin {
   const a = (degrees * Math.PI) / 180;
   const [c, s] = [Math.cos(a), Math.sin(a)];
   const [x, y] = [l.at.x - l.x, l.at.y - l.y];

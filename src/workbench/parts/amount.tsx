@@ -10,7 +10,7 @@ export interface AmountParts {
 }
 
 /** Takes a length in mm apart for show. Inches to the nearest 1/8 (or 1/16), centimetres to a millimetre. */
-export function amountParts(
+function amountParts(
   mm: number,
   show: 'in' | 'cm',
   options: { signed?: boolean; in?: 8 | 16 } = {},

@@ -11,7 +11,7 @@ const HEADS: Record<RowKind, string> = {
   finishedLengths: 'Finished lengths',
 };
 
-export const rowName = (kind: RowKind, name: string): string =>
+const rowName = (kind: RowKind, name: string): string =>
   kind === 'finished'
     ? (LEVELS.find((l) => l.level === name)?.name ?? name)
     : (MEASURES[name as MeasureId]?.name ?? name);

@@ -21,7 +21,7 @@ const COLOURS = ['#000000', '#1f4e79', '#7a1f1f', '#1f6b2f', '#6b1f6b', '#7a5a1f
 const ROOM = 30;
 
 /** The traced outline of a size as one closed path. */
-export const outlineOf = (size: TracedSize): Path =>
+const outlineOf = (size: TracedSize): Path =>
   size.runs.flatMap((run, i) => (i === 0 ? run.path : run.path.slice(1)));
 
 /**

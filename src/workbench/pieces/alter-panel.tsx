@@ -16,7 +16,7 @@ interface Props {
 let kept: readonly CatalogueEntry[] | null = null;
 
 /** The catalogue as the worker tells it, fetched once. */
-export function useCatalogue(): readonly CatalogueEntry[] {
+function useCatalogue(): readonly CatalogueEntry[] {
   const [entries, setEntries] = useState<readonly CatalogueEntry[]>(kept ?? []);
   useEffect(() => {
     if (kept) return;

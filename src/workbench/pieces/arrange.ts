@@ -19,7 +19,7 @@ const ROOM_MM = 60;
 const ORDER: readonly Cloth[] = ['shell', 'contrast', 'lining', 'interfacing'];
 
 /** The box of all sizes of a piece: it does not move when one person's line does. */
-export function nestBox(piece: NestedPiece): Box {
+function nestBox(piece: NestedPiece): Box {
   return boxAround(piece.edges.flatMap((e) => e.path.map(pathBox)));
 }
 

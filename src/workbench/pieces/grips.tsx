@@ -9,7 +9,7 @@ import type { Slot } from './arrange.ts';
 import { putParam } from './steps.ts';
 
 /** What a pull or a key is rounded to: an eighth of an inch or a millimetre; half degrees. */
-export const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number =>
+const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number =>
   kind === 'angle' ? 0.5 : show === 'in' ? 25.4 / 8 : 1;
 
 interface Props {

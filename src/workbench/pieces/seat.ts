@@ -55,7 +55,7 @@ export function alongChain(legs: readonly Leg[], walked: number): { leg: Leg; at
 }
 
 /** The rigid motion that takes a point with a direction onto another; `mirror` flips x first. */
-export function seatOn(at: Point, way: Point, onto: Point, ontoWay: Point, mirror: boolean): Motion {
+function seatOn(at: Point, way: Point, onto: Point, ontoWay: Point, mirror: boolean): Motion {
   const [p, w] = mirror
     ? [
         { x: -at.x, y: at.y },
@@ -73,7 +73,7 @@ export function seatOn(at: Point, way: Point, onto: Point, ontoWay: Point, mirro
 }
 
 /** Moves a direction: the turn of a motion without its shift. */
-export function moveWay(way: Point, motion: Motion): Point {
+function moveWay(way: Point, motion: Motion): Point {
   return movePoint(way, { ...motion, dx: 0, dy: 0 });
 }
 
@@ -81,7 +81,7 @@ export function moveWay(way: Point, motion: Motion): Point {
  * Chain `a` laid out at rest: its first piece as drawn, each next one seated so that the walk runs on without a bend.
  * Gives one motion per leg.
  */
-export function layChain(legs: readonly Leg[]): readonly Motion[] {
+function layChain(legs: readonly Leg[]): readonly Motion[] {
   const motions: Motion[] = [];
   for (const [i, leg] of legs.entries()) {
     if (i === 0) {

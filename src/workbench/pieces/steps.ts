@@ -61,11 +61,3 @@ export const moveStep =
     [steps[i], steps[j]] = [steps[j]!, steps[i]!];
     return withSteps(f, steps);
   };
-
-export const noteStep =
-  (id: string, note: string): Act =>
-  (f) =>
-    withSteps(
-      f,
-      f.steps.map((s) => (s.id === id ? { ...s, note } : s)),
-    );

@@ -14,12 +14,6 @@ export type DocKey = `${Kind}/${string}`;
 export const docKey = (kind: Kind, id: string): DocKey => `${kind}/${id}`;
 export const kindOf = (key: DocKey): Kind => key.slice(0, key.indexOf('/')) as Kind;
 
-/** What a document is called in lists. */
-export function titleOf(kind: Kind, doc: AnyDoc): string {
-  if (kind === 'fitting') return (doc as Fitting).title;
-  return (doc as Body | Pattern).name;
-}
-
 /** One earlier or later state of a document: undo is a list of these. */
 export interface Entry<D = AnyDoc> {
   readonly doc: D;
