@@ -9,6 +9,7 @@ import { print } from './verbs/print.ts';
 import { read } from './verbs/read.ts';
 import { samples } from './verbs/samples.ts';
 import { seams } from './verbs/seams.ts';
+import { trial } from './verbs/trial.ts';
 import { trueSeams } from './verbs/true.ts';
 import { write } from './verbs/write.ts';
 
@@ -19,6 +20,7 @@ export const VERBS: readonly Verb[] = [
   plan,
   make,
   alter,
+  trial,
   trueSeams,
   seams,
   check,

@@ -1,0 +1,107 @@
+import { observe, OBSERVABLES, type Proposal } from '../../alter/index.ts';
+import { writeFitting, type Fitting, type Observation, type Step } from '../../garment/index.ts';
+import { make } from '../../pipeline/index.ts';
+import { loadFitting } from '../load.ts';
+import { lengthWord, textOption, textOptions } from '../option.ts';
+import { freshId } from '../step.ts';
+import { UsageError, type Answer, type Verb } from '../verb.ts';
+
+const WHERE = ['front', 'back', 'all', 'left', 'right'] as const;
+const DIRECTIONS = ['low', 'high', 'forward', 'back', 'tight', 'loose', 'gapes', 'folds', 'drags'] as const;
+
+function word<const T extends string>(text: string | undefined, words: readonly T[], what: string): T {
+  const found = words.find((w) => w === text?.toLowerCase());
+  if (found === undefined)
+    throw new UsageError(`--saw: ${what} should be one of ${words.join(', ')}, not "${text ?? ''}".`);
+  return found;
+}
+
+/** `waist line, back, low, 2in, 1 1/4in`: the line, where on the body, which way, and the amounts at its centre and its side. */
+function readSeen(text: string, id: string): Observation {
+  const parts = text.split(',').map((p) => p.trim());
+  const [line, where, direction, centre, side] = parts;
+  if (line === undefined || line === '' || centre === undefined || parts.length > 5)
+    throw new UsageError(
+      `--saw reads "LINE, WHERE, DIRECTION, AMOUNT AT THE CENTRE[, AT THE SIDE]", not "${text}".`,
+    );
+  const at = lengthWord(centre, '--saw', true);
+  return {
+    id,
+    line,
+    where: word(where, WHERE, 'where'),
+    direction: word(direction, DIRECTIONS, 'the direction'),
+    centre: at,
+    side: side === undefined ? at : lengthWord(side, '--saw', true),
+  };
+}
+
+function freshSeen(fitting: Fitting, texts: readonly string[]): readonly Observation[] {
+  let n = fitting.observations.length;
+  const taken = new Set(fitting.observations.map((o) => o.id));
+  return texts.map((text) => {
+    do n++;
+    while (taken.has(`seen-${n}`));
+    return readSeen(text, `seen-${n}`);
+  });
+}
+
+/** Accepted proposals as steps, each with an id of its own. */
+function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: string | undefined): Fitting {
+  const chosen = (numbers ?? '').split(',').filter((w) => w.trim() !== '');
+  return chosen.reduce<Fitting>((so, text) => {
+    const proposal = proposals[Number(text) - 1];
+    if (proposal?.step === undefined)
+      throw new UsageError(
+        `--accept: there is no proposal ${text.trim()} that can be made; there are ${proposals.length}.`,
+      );
+    const step: Step = { ...proposal.step, id: freshId(so, 'alter'), note: proposal.why.slice(0, 2_000) };
+    return { ...so, steps: [...so.steps, step] };
+  }, fitting);
+}
+
+function tell(proposals: readonly Proposal[], fitting: Fitting, wrote: string | undefined): Answer {
+  const findings = make(fitting).findings.filter((f) => f.severity === 'error');
+  const lines = proposals.flatMap((p, i) => [
+    `${i + 1}  ${p.sentence}`,
+    `   ${p.why}`,
+    ...p.conflicts.map((c) => `   mind: ${c}`),
+    ...(p.blocked === undefined ? [] : [`   can't be done here: ${p.blocked}`]),
+  ]);
+  const text = [
+    ...(lines.length === 0 ? ['Nothing was seen that asks for a change.'] : lines),
+    ...(wrote === undefined ? ['Nothing was written.'] : [`Wrote ${wrote}.`]),
+  ].join('\n');
+  return {
+    json: { proposals, steps: fitting.steps, findings, ...(wrote === undefined ? {} : { wrote }) },
+    text,
+    findings,
+  };
+}
+
+export const trial: Verb = {
+  name: 'trial',
+  usage: [
+    'trial FITTING.json --saw "LINE, WHERE, DIRECTION, CENTRE[, SIDE]" … [--accept 1,2] [--out FITTING.json]',
+  ],
+  about: 'what was seen on the body or form, turned into alterations to accept one by one',
+  options: { saw: { type: 'string', multiple: true }, accept: { type: 'string' }, out: { type: 'string' } },
+  explain: {
+    saw: `e.g. "waist line, back, low, 2in, 1 1/4in" (again for each); lines: ${OBSERVABLES.map((o) => o.name).join(', ')}`,
+    accept: 'numbers of the proposals to make, in the order given',
+    out: 'the fitting to write, with what was seen and what was accepted',
+  },
+  run: async ({ words, options, io }) => {
+    const [file] = words;
+    if (file === undefined || words.length > 1) throw new UsageError('trial takes one fitting.');
+    const fitting = await loadFitting(io, file);
+    const seen = {
+      ...fitting,
+      observations: [...fitting.observations, ...freshSeen(fitting, textOptions(options, 'saw'))],
+    };
+    const proposals = observe(seen.observations, make(fitting).garment);
+    const next = accepted(seen, proposals, textOption(options, 'accept'));
+    const out = textOption(options, 'out');
+    if (out !== undefined) await io.writeFile(out, writeFitting({ ...next, on: io.today() }));
+    return tell(proposals, next, out);
+  },
+};

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { EXIT, runCli, type Io } from '../src/cli/index.ts';
+import { readFitting, writeFitting } from '../src/garment/index.ts';
+import { demoFitting } from '../src/samples/index.ts';
+
+/** One fitting on a desk; what is written comes back as text. */
+function desk() {
+  const files = new Map<string, string>([
+    ['f.json', writeFitting({ ...demoFitting(), steps: [], observations: [] })],
+  ]);
+  let out = '';
+  const io: Io = {
+    readFile: async (path) => new TextEncoder().encode(files.get(path) ?? ''),
+    writeFile: async (path, content) => {
+      files.set(path, typeof content === 'string' ? content : new TextDecoder().decode(content));
+    },
+    exists: async (path) => files.has(path),
+    out: (text) => (out += text),
+    err: (text) => (out += text),
+    today: () => '2026-03-01',
+    now: () => performance.now(),
+  };
+  const run = async (...argv: string[]) => {
+    out = '';
+    const code = await runCli(argv, io);
+    return { code, out };
+  };
+  return { run, files };
+}
+
+describe('trial', () => {
+  // The statement of docs/formulas.md, "Observations become amounts": 2 in low at the centre back.
+  const saw = ['--saw', 'waist line, back, low, 2in, 1 1/4in'];
+
+  it('proposes what would answer it, with the amounts seen, and writes nothing', async () => {
+    const { run, files } = desk();
+    const { code, out } = await run('trial', 'f.json', ...saw);
+    expect(code).toBe(EXIT.fine);
+    expect(out).toMatch(/1 {2}.*shorten.*51 mm \(2 in\)/);
+    expect(out).toContain('Nothing was written.');
+    expect([...files.keys()]).toEqual(['f.json']);
+  });
+
+  it('makes what is accepted, and keeps what was seen', async () => {
+    const { run, files } = desk();
+    await run('trial', 'f.json', ...saw, '--accept', '1', '--out', 'g.json');
+    const fitting = readFitting(files.get('g.json')!);
+    expect(fitting.observations.map((o) => [o.line, o.where, o.direction, o.centre, o.side])).toEqual([
+      ['waist line', 'back', 'low', 50.8, 31.75],
+    ]);
+    const [step] = fitting.steps;
+    expect(step?.kind === 'alter' && step.entry).toBe('length-above-waist');
+    expect(step?.kind === 'alter' && step.params['back']).toBeCloseTo(-50.8, 6);
+    expect(step?.note).toBeTruthy();
+  });
+
+  it.each([
+    [['--saw', 'waist line, back, sideways, 2in'], 'direction'],
+    [['--saw', 'waist line'], 'LINE, WHERE, DIRECTION'],
+    [[...saw, '--accept', '9'], 'no proposal 9'],
+  ])('says what is wrong with %j', async (argv, words) => {
+    const { run } = desk();
+    const { code, out } = await run('trial', 'f.json', ...argv);
+    expect(code).not.toBe(EXIT.fine);
+    expect(out).toContain(words);
+  });
+});
