@@ -24,6 +24,9 @@ const MOST_MB = 900;
 /** After the reader's own bound, for a step of a library that cannot be interrupted, ms. */
 const GRACE_MS = 1500;
 
+/** Small files get little time: what a damaged font in one makes the PDF library do cannot be interrupted, only ended. Bytes to ms. */
+const timeFor = (bytes: number): number => Math.min(READ_LIMITS.time, 8_000 + (20_000 * bytes) / 1e6);
+
 /** Reads a file here and now. */
 export async function readHere({ bytes, name, scaleBy }: ReadJob): Promise<Proposal> {
   return readFile(bytes, name, scaleBy === undefined ? {} : { scaleBy });
@@ -36,7 +39,7 @@ export async function readHere({ bytes, name, scaleBy }: ReadJob): Promise<Propo
 export function readApart(
   entry: URL,
   job: ReadJob,
-  { time = READ_LIMITS.time, megabytes = MOST_MB } = {},
+  { time = timeFor(job.bytes.length), megabytes = MOST_MB } = {},
 ): Promise<Proposal> {
   const { name } = job;
   return new Promise((resolve, reject) => {

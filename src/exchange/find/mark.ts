@@ -203,7 +203,9 @@ export function findLines(
   const wanted = (run: LooseRun) =>
     run.path !== grain &&
     pathLength(run.path) > 20 &&
-    (run.style.belongs?.piece !== undefined || isIn(middleOf(run.path)));
+    (run.style.belongs?.piece !== undefined ||
+      isIn(middleOf(run.path)) ||
+      inAny(rings, pathAt(run.path, 0.5)));
   const own = bySize.map((runs) => runs.filter(wanted));
   const lines: { paths: Path[]; style: LooseRun }[] = shared
     .filter(wanted)

@@ -16,6 +16,7 @@ import type { DrawnText } from '../drawing.ts';
 import { alignCorners, cutAtPlaces } from './align.ts';
 import type { AlignedCorner } from './align.ts';
 import { findCrosses } from './cross.ts';
+import { openDarts } from './inner-dart.ts';
 import { readLabel } from './label.ts';
 import { findGrain, findLines, findNotches, toCorners } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
@@ -66,21 +67,27 @@ export function findPiece(
   const aligned = alignCorners(full.map((outline) => outline.path));
   sayCorners(aligned.corners, aligned.dropped, name, where, around.sizes, findings);
   const grain = findGrain(rings, loose, small, texts);
-  const turns = aligned.corners
+  const inward = aligned.corners
     .filter((corner) => corner.turn < -2.2)
     .map((corner) => nearestPoint(corner, middle));
-  const crosses = findCrosses(bySize, shared, texts, turns);
+  const crosses = findCrosses(bySize, shared, texts, inward);
   const ticks = bySize.map((runs) => runs.filter((run) => !crosses.used.has(run)));
   const sharedTicks = shared.filter((run) => !crosses.used.has(run));
-  const lines = withGrain(findLines(rings, bySize, shared, texts, grain.path), grain, around.sizes.length);
+  const allLines = withGrain(findLines(rings, bySize, shared, texts, grain.path), grain, around.sizes.length);
   const start = firstCorner(aligned.corners, middle);
   const corners = [...aligned.corners.slice(start), ...aligned.corners.slice(0, start)];
-  const runs = full.map((outline, k) =>
+  const drawnRuns = full.map((outline, k) =>
     cutAtPlaces(
       outline.path,
       corners.length > 0 ? corners.map((corner) => corner.places[k]!) : [{ cubic: 0, t: 0 }],
     ),
   );
+  const { runs, turns, used } = openDarts(
+    drawnRuns,
+    drawnRuns[0]!.map((_, i) => corners[i]?.turn ?? 0),
+    allLines,
+  );
+  const lines = allLines.filter((line) => !used.has(line.id));
   const fold = lines.find((line) => line.kind === 'fold')?.paths ?? null;
   const edges = runs[0]!.map((_, i): ProposedEdge => {
     const drawn = runs.map((own) => own[i]!);
@@ -91,7 +98,7 @@ export function findPiece(
       kind: 'seam',
       paths,
       lengths: paths.map(pathLength),
-      turns: [corners[i]?.turn ?? 0, corners[(i + 1) % Math.max(1, corners.length)]?.turn ?? 0],
+      turns: [turns[i]!, turns[(i + 1) % turns.length]!],
       notches: findNotches(drawn, ticks, sharedTicks, small),
       off,
       evidence: 'a run between two corners',
@@ -118,7 +125,7 @@ export function findPiece(
         full.map((_, k) => edges.map((edge) => pathStart(edge.paths[k]!))),
       ),
       marks: crosses.marks,
-      areas: full.map((outline) => pathsArea([outline.path])),
+      areas: full.map((outline, k) => (used.size > 0 ? pathsArea(runs[k]!) : pathsArea([outline.path]))),
       grain: { direction: grain.direction, evidence: grain.evidence },
       darts,
       words: label.words,
