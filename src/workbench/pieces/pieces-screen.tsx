@@ -1,6 +1,6 @@
 import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
-import type { DrawnPiece } from '../../garment/index.ts';
-import { nearestPlace, type Box, type Point } from '../../geometry/index.ts';
+import type { DrawnPiece, NestedPiece } from '../../garment/index.ts';
+import { boxAround, nearestPlace, pathBox, type Box, type Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { arrange, type Slot } from './arrange.ts';
 import { Grips } from './grips.tsx';
@@ -46,16 +46,25 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   const [nest, setNest] = useState(true);
   const [before, setBefore] = useState(true);
   const [goTo, setGoTo] = useState<{ box: Box } | null>(null);
-  const table = useMemo(() => arrange(fitting.pattern.pieces, 1.5), [fitting.pattern]);
-  const slots = useMemo(() => new Map(table.slots.map((s) => [s.piece, s])), [table]);
-  // An asymmetric alteration parts a piece in two: the twin lies where its parent does.
-  const slotOf = useCallback(
-    (p: DrawnPiece): Slot => slotFor(p, slots, made.garment.pieces),
-    [slots, made.garment.pieces],
+  const lying = made.garment.pieces
+    .map((p) => `${p.id}${isTurned(p, parentOf(p.id, fitting.pattern.pieces)) ? '~' : ''}`)
+    .join(' ');
+  // An asymmetric alteration parts a piece in two: each half has a place of its own, as large as its parent's.
+  const onTable = useMemo(
+    () =>
+      lying.split(' ').map((said): NestedPiece => {
+        const id = said.replace('~', '');
+        const parent = parentOf(id, fitting.pattern.pieces);
+        return { ...(said === id ? parent : turnedOver(parent)), id };
+      }),
+    [lying, fitting.pattern],
   );
+  const table = useMemo(() => arrange(onTable, 1.5), [onTable]);
+  const slots = useMemo(() => new Map(table.slots.map((s) => [s.piece, s])), [table]);
+  const slotOf = useCallback((p: DrawnPiece): Slot => slots.get(p.id) ?? table.slots[0]!, [slots, table]);
   const nested = useMemo(
-    () => (nest ? fitting.pattern.pieces.map((piece) => ({ piece, slot: slots.get(piece.id)! })) : null),
-    [nest, fitting.pattern, slots],
+    () => (nest ? onTable.map((piece) => ({ piece, slot: slots.get(piece.id)! })) : null),
+    [nest, onTable, slots],
   );
   const olds = useMemo(() => new Map(made.before.pieces.map((p) => [p.id, p])), [made.before]);
   const piece = shown.find((p) => p.id === chosen);
@@ -198,15 +207,36 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   );
 }
 
-function slotFor(p: DrawnPiece, slots: ReadonlyMap<string, Slot>, pieces: readonly DrawnPiece[]): Slot {
-  const own = slots.get(p.id);
-  if (own) return own;
+/** The pattern's piece that a piece on the table is, or comes of. */
+function parentOf(id: string, pieces: readonly NestedPiece[]): NestedPiece {
   // The longest name that fits: `front-centre-lining-left` comes of the lining, not of the shell.
-  const [parent = pieces[0]!.id] = [...slots.keys()]
-    .filter((id) => p.id.startsWith(id))
-    .sort((x, y) => y.length - x.length);
-  return slots.get(parent) ?? [...slots.values()][0]!;
+  const [parent = pieces[0]!] = pieces
+    .filter((p) => id.startsWith(p.id))
+    .sort((x, y) => y.id.length - x.id.length);
+  return parent;
 }
+
+const middle = (boxes: readonly Box[]): number => {
+  const { minX, maxX } = boxAround(boxes);
+  return (minX + maxX) / 2;
+};
+
+/** Whether half of a parted piece is its parent turned over: it then lies on the other side of the centre line. */
+function isTurned(piece: DrawnPiece, parent: NestedPiece): boolean {
+  if (!piece.bodySide) return false;
+  const own = middle(piece.edges.map((e) => pathBox(e.path)));
+  const drawn = middle(parent.edges.map((e) => pathBox(e.path[0]!)));
+  return Math.abs(own + drawn) < Math.abs(own - drawn);
+}
+
+/** All sizes of a piece turned over, to be looked at only: its edges still run as they were drawn. */
+const turnedOver = (piece: NestedPiece): NestedPiece => ({
+  ...piece,
+  edges: piece.edges.map((e) => ({
+    ...e,
+    path: e.path.map((path) => path.map((p) => ({ x: -p.x, y: p.y }))),
+  })),
+});
 
 /** The place the tape catches: a corner within reach, else the nearest edge within reach, else the point itself. */
 function catchPoint(
