@@ -1,2 +1,3 @@
 export { EXIT, runCli } from './run.ts';
 export type { Io } from './io.ts';
+export { nodeHands, serveHand } from './lay-hands.ts';

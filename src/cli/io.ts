@@ -1,4 +1,5 @@
 import type { Proposal } from '../exchange/index.ts';
+import type { Hand } from '../layout/index.ts';
 import type { ReadJob } from './read-apart.ts';
 
 /** What a command needs of the world, so that it can be run without one. */
@@ -9,6 +10,8 @@ export interface Io {
   readonly writeFile: (path: string, content: string | Uint8Array) => Promise<void>;
   /** Reads other programs' files out of harm's way; without it they are read in place. @throws as exchange's `readFile` */
   readonly readApart?: (job: ReadJob) => Promise<Proposal>;
+  /** Threads to search a lay with, one for each core; without it one thread does. */
+  readonly layHands?: () => readonly Hand[];
   readonly exists: (path: string) => Promise<boolean>;
   /** Results. */
   readonly out: (text: string) => void;

@@ -1,7 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { access, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
 import { InputError } from '../garment/index.ts';
 import type { Io } from './io.ts';
+import { nodeHands, serveHand } from './lay-hands.ts';
 import { readApart, serveReading } from './read-apart.ts';
 import { runCli } from './run.ts';
 
@@ -55,6 +57,7 @@ async function write(path: string, content: string | Uint8Array): Promise<void> 
 const io: Io = {
   readFile: read,
   writeFile: write,
+  layHands: () => nodeHands(new URL(import.meta.url), availableParallelism()),
   readApart: (job) => readApart(new URL(import.meta.url), job),
   exists: (path) =>
     access(path).then(
@@ -67,7 +70,7 @@ const io: Io = {
   now: () => performance.now(),
 };
 
-if (!serveReading()) {
+if (!serveReading() && !serveHand()) {
   // A reader that closes the pipe early (`| head`) has what it wanted.
   process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 70));
   process.exitCode = await runCli(process.argv.slice(2), io);

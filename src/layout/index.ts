@@ -1,5 +1,7 @@
 export * from './lay-job.ts';
-export { lay, layBest, startLay, type LayBudget, type LayOptions, type LayRun } from './lay.ts';
+export { lay, layBest, layTogether, startLay, type LayBudget, type LayOptions, type LayRun } from './lay.ts';
+export { crew, handWork, type CrewOptions, type FromHand, type Hand, type ToHand } from './crew.ts';
+export { startStrip, type StripRun } from './strip-run.ts';
 export { LayImpossible } from './lay-limits.ts';
 export { proveLay } from './prove-lay.ts';
 export { unfold, type CutPart } from './unfold.ts';
@@ -34,7 +36,5 @@ export { layMeasures, longEdges, measureWords, type GrainEnd } from './lay-measu
 export { drawLay, type LayDrawing, type LayLayer, type LayStroke, type LyingPiece } from './lay-drawing.ts';
 export { laySvg } from './lay-svg.ts';
 export { projectorPages } from './projector.ts';
-export type { SavedSearch } from './strip-search.ts';
-export { readyStrip } from './ready-strip.ts';
-export type { Strip, StripJob, StripShape, Turn } from './strip.ts';
-export { stripSearch, type Kept, type StripSearch } from './strip-search.ts';
+export type { Kept, SavedSearch } from './strip-search.ts';
+export { stripForms, type StripForms, type StripJob, type StripShape, type Turn } from './strip.ts';

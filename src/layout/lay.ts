@@ -5,11 +5,12 @@ import type { Lay, LayJob, Placement } from './lay-job.ts';
 import type { Spread } from './spread.ts';
 import { spreadJob } from './spread.ts';
 import { proveLay } from './prove-lay.ts';
-import { flatBox } from './flat.ts';
-import { readyStepwise, readyStrip } from './ready-strip.ts';
-import type { Kept, SavedSearch, StripSearch } from './strip-search.ts';
-import { keptFrom, reach, stripSearch } from './strip-search.ts';
-import type { StripForms, StripJob } from './strip.ts';
+import type { CrewOptions, Hand } from './crew.ts';
+import { crew } from './crew.ts';
+import type { Kept, SavedSearch } from './strip-search.ts';
+import type { StripRun } from './strip-run.ts';
+import { startStrip } from './strip-run.ts';
+import type { StripForms } from './strip.ts';
 import { stripForms } from './strip.ts';
 
 /** When to stop. `sweeps` gives the same lay on every machine; seconds need a clock (milliseconds, any origin). */
@@ -23,104 +24,35 @@ export interface LayOptions {
   readonly from?: SavedSearch;
 }
 
-/** A lay in the making: step it, read the best so far at any time, save it, go on later. */
-export interface LayRun {
-  /**
-   * One piece of work of a few milliseconds: first one region of the pieces' fit, until `ready`; then one sweep of the search.
-   * `share` is how much of the budget is used (0..1). True when a better arrangement was found.
-   */
-  readonly step: (share: number) => boolean;
-  /** Everything is prepared and the search is on. */
-  readonly ready: () => boolean;
+/** A lay in the making: step it, read the best so far at any time, save it, go on later. Steps and the rest as in a run of its strip. */
+export interface LayRun extends Omit<StripRun, 'forms'> {
   /** The shortest lay so far that `proveLay` finds nothing against; the first is there from the beginning. */
   readonly best: () => Lay | null;
-  /** Nothing shorter exists. */
-  readonly done: () => boolean;
-  readonly save: () => SavedSearch;
-  /** The best arrangement in the search's own terms, plain data, to hand to another run of the same job. */
-  readonly found: () => Kept | null;
-  /** Takes a shorter arrangement found by another run of the same job. */
-  readonly adopt: (kept: Kept) => void;
 }
 
 /**
- * Begins (or continues) a lay. A first lay, of the pieces' upright boxes, is there at once; what the search needs is prepared step by step.
+ * Begins (or continues) a lay.
  * @throws LayImpossible when a piece fits the cloth in none of its turns, with the width that would do.
  */
 export function startLay(job: LayJob, from: number | SavedSearch): LayRun {
   const spread = spreadJob(job);
-  const forms = stripForms(spread.strip);
-  checkJob(job, spread, forms);
-  const preparing = readyStepwise(forms);
-  let search: StripSearch | null = null;
-  let first: Kept | null = typeof from === 'number' ? boxLay(spread.strip, forms) : keptFrom(from.best);
-  let proven: Lay | null = null;
-  let judged: Kept | null = null;
-
-  const found = (): Kept | null => {
-    const own = search?.best() ?? null;
-    return own && (!first || own.length < first.length) ? own : first;
-  };
-  const prepare = (): StripSearch | null => {
-    const { done, value } = preparing.next();
-    if (done) search = stripSearch(value, from);
-    return search;
-  };
-  return {
-    step(share) {
-      if (!search) {
-        prepare();
-        return false;
-      }
-      const before = found();
-      search.step(share);
-      // The search makes its own beginning before it can use another's.
-      if (first && search.best()) {
-        search.adopt(first);
-        first = null;
-      }
-      return found() !== before;
-    },
-    ready: () => search !== null,
-    best() {
-      const kept = found();
-      if (!kept || kept === judged) return proven;
-      judged = kept;
-      const lay = layOf(job, spread, forms, kept);
-      if ((!proven || lay.length < proven.length) && proveLay(job, lay).length === 0) proven = lay;
-      return proven;
-    },
-    done: () => search !== null && search.done(),
-    save() {
-      while (!search) prepare();
-      return search.save();
-    },
-    found,
-    adopt(kept) {
-      if (search?.best()) search.adopt(kept);
-      else if (!first || kept.length < first.length) first = kept;
-    },
-  };
+  checkJob(job, spread, stripForms(spread.strip));
+  const { forms, ...run } = startStrip(spread.strip, from);
+  const judge = laysOf(job, spread, forms);
+  return { ...run, best: () => judge(run.found()) };
 }
 
-/** A lay of upright boxes round the pieces, which needs no more than a moment; null where it finds none (pins that only fit by their outlines). */
-function boxLay(job: StripJob, forms: StripForms): Kept | null {
-  const boxes = job.shapes.map((shape) => {
-    const [x0, y0, x1, y1] = flatBox(shape.outline);
-    return { ...shape, outline: Float64Array.from([x0, y0, x1, y0, x1, y1, x0, y1]) };
-  });
-  const strip = readyStrip({ ...job, shapes: boxes });
-  const search = stripSearch(strip, 1);
-  search.step(0);
-  const kept = search.best();
-  if (!kept) return null;
-  // Turns that are alike for a box need not be for its piece: the search of boxes knows fewer of them.
-  const form = kept.places.form.map((k) => {
-    const { shape, turn } = strip.forms[k]!;
-    return forms.forms.findIndex((f) => f.shape === shape && f.turn === turn);
-  });
-  const places = { ...kept.places, form };
-  return { places, length: reach(forms, places), overlap: 0 };
+/** Turns what a search finds into lays of the job, and gives out the shortest that is proven. */
+function laysOf(job: LayJob, spread: Spread, forms: StripForms): (kept: Kept | null) => Lay | null {
+  let proven: Lay | null = null;
+  let judged: Kept | null = null;
+  return (kept) => {
+    if (!kept || kept === judged) return proven;
+    judged = kept;
+    const lay = layOf(job, spread, forms, kept);
+    if ((!proven || lay.length < proven.length) && proveLay(job, lay).length === 0) proven = lay;
+    return proven;
+  };
 }
 
 /**
@@ -151,6 +83,38 @@ export function layBest(job: LayJob, options: LayOptions): Lay | null {
   let best: Lay | null = null;
   for (const better of lay(job, options)) best = better;
   return best;
+}
+
+/**
+ * As `lay`, with several hands (workers) at once: see `crew`. The first lay is told before any of them has begun to work.
+ * @throws LayImpossible as `startLay` does; what the last hand died of.
+ */
+export async function* layTogether(
+  job: LayJob,
+  options: CrewOptions,
+  hands: readonly Hand[],
+): AsyncGenerator<Lay, SavedSearch, void> {
+  const spread = spreadJob(job);
+  const forms = stripForms(spread.strip);
+  let working: AsyncGenerator<Kept, SavedSearch, void> | null = null;
+  try {
+    checkJob(job, spread, forms);
+    const judge = laysOf(job, spread, forms);
+    let last = judge(startStrip(spread.strip, options.from ?? options.seed).found());
+    if (last) yield last;
+    working = crew(spread.strip, options, hands);
+    for (;;) {
+      const { done, value } = await working.next();
+      if (done) return value;
+      const better = judge(value);
+      if (!better || better === last) continue;
+      last = better;
+      yield better;
+    }
+  } finally {
+    if (working) await working.return(undefined as never);
+    else hands.forEach((h) => h.close());
+  }
 }
 
 function layOf(job: LayJob, spread: Spread, strip: StripForms, kept: Kept): Lay {

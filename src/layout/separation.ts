@@ -43,7 +43,7 @@ const SEAT: MoveEffort = { wide: 150, near: 0, walked: 4 };
 /** Free by at least this share of the mean piece size: above rounding, far below a thread. */
 export const CLEAR = 5e-7;
 
-export const tune = { grow: 0.3, growMax: 1.0, decay: 0.98, sizePower: 1 };
+export const tune = { grow: 0.3, growMax: 1.0, decay: 0.98, sizePower: 0.5 };
 
 export function separation(strip: Strip, random: Random): Separation {
   const n = strip.itemShape.length;

@@ -82,6 +82,9 @@ const typedPlaces = (p: SavedPlaces): Places => ({
   form: Int32Array.from(p.form),
 });
 
+/** A layout as it is saved. */
+export const plainKept = (kept: Kept): SavedKept => ({ ...kept, places: plainPlaces(kept.places) });
+
 /** A saved layout in the search's own terms. */
 export const keptFrom = (saved: SavedKept | null): Kept | null =>
   saved && { ...saved, places: typedPlaces(saved.places) };
@@ -331,8 +334,8 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       length: sep.length(),
       places: plainPlaces(sep.places),
       weights: [...sep.weights],
-      best: best && { ...best, places: plainPlaces(best.places) },
-      pool: pool.map((k) => ({ ...k, places: plainPlaces(k.places) })),
+      best: best && plainKept(best),
+      pool: pool.map(plainKept),
       least: plainPlaces(least),
       numbers: { ...now },
       gains: [...gains],

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import type { FromHand, Hand, ToHand } from './crew.ts';
+import { crew, handWork } from './crew.ts';
+import type { Lay, LayJob } from './lay-job.ts';
+import { layTogether } from './lay.ts';
+import { proveLay } from './prove-lay.ts';
+import { randomJob } from './random-job.test-case.ts';
+import { spreadJob } from './spread.ts';
+
+/** Hands without threads: the same insides, messages copied as a thread would get them. `dies` is the one whose thread ends at once. */
+function hands(count: number, dies = -1): { hands: Hand[]; closed: () => number; sent: ToHand['kind'][] } {
+  let closed = 0;
+  const sent: ToHand['kind'][] = [];
+  return {
+    sent,
+    closed: () => closed,
+    hands: Array.from({ length: count }, (_, k): Hand => {
+      let heard: (message: FromHand) => void = () => undefined;
+      const tell = handWork(
+        (message) => {
+          const copy = structuredClone(message);
+          queueMicrotask(() => heard(copy));
+        },
+        () => performance.now(),
+        (next) => void setTimeout(next, 0),
+      );
+      return {
+        send(message) {
+          sent.push(message.kind);
+          if (k !== dies) tell(structuredClone(message));
+        },
+        hear(listener, failed) {
+          heard = listener;
+          if (k === dies) setTimeout(() => failed(new Error('the thread died')), 1);
+        },
+        close: () => void closed++,
+      };
+    }),
+  };
+}
+
+async function all(
+  job: Parameters<typeof layTogether>[0],
+  seconds: number,
+  made: readonly Hand[],
+  signal?: AbortSignal,
+) {
+  const lays: Lay[] = [];
+  const run = layTogether(job, { seed: 1, seconds, ...(signal ? { signal } : {}) }, made);
+  for (;;) {
+    const { done, value } = await run.next();
+    if (done) return { lays, saved: value };
+    lays.push(value);
+  }
+}
+
+describe('several hands', () => {
+  // Enough pieces that the first lay is not the shortest.
+  const small = randomJob(4);
+  const job: LayJob = {
+    ...small,
+    fold: 'none',
+    width: 420,
+    nap: 'two-way',
+    pieces: small.pieces.map((p) => ({ ...p, count: p.count * 3 })),
+  };
+  it('give ever shorter proven lays, the first at once, hand on what they find, and are closed', async () => {
+    const made = hands(2);
+    const { lays, saved } = await all(job, 3, made.hands);
+    expect(lays.length).toBeGreaterThan(1);
+    lays.forEach((lay, i) => {
+      expect(proveLay(job, lay)).toEqual([]);
+      if (i > 0) expect(lay.length).toBeLessThan(lays[i - 1]!.length);
+    });
+    expect(made.sent).toContain('adopt');
+    expect(made.closed()).toBe(2);
+    // Continued, the first lay is no longer than the last one was.
+    const again = layTogether(job, { seed: 5, seconds: 0.05, from: saved }, hands(2).hands);
+    const first = await again.next();
+    expect((first.value as Lay).length).toBeLessThanOrEqual(lays.at(-1)!.length + 1e-9);
+    await again.return(saved);
+  });
+  it('stop when told, with all they found', async () => {
+    const stop = new AbortController();
+    setTimeout(() => stop.abort(), 300);
+    const began = performance.now();
+    const { lays, saved } = await all(job, 60, hands(2).hands, stop.signal);
+    expect(performance.now() - began).toBeLessThan(20_000);
+    expect(lays.length).toBeGreaterThan(0);
+    expect(saved.best).not.toBeNull();
+  });
+  it("do without one that dies; the last one's death is told", async () => {
+    const { lays } = await all(job, 0.5, hands(2, 0).hands);
+    expect(lays.length).toBeGreaterThan(0);
+    const alone = crew(spreadJob(job).strip, { seed: 1, seconds: 1 }, hands(1, 0).hands);
+    await expect(alone.next()).rejects.toThrow('the thread died');
+  });
+});
