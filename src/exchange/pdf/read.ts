@@ -4,6 +4,7 @@ import type { Affine } from '../affine.ts';
 import { ReadError, openBudget } from '../budget.ts';
 import type { Budget, ReadOptions } from '../budget.ts';
 import type { DrawnLayer, DrawnPage, DrawnText, Drawing, Stroke } from '../drawing.ts';
+import { fontsAway } from './fonts-away.ts';
 import { pdfLibrary } from './library.ts';
 import type { PdfLibrary } from './library.ts';
 import { pageStrokes } from './page.ts';
@@ -23,7 +24,7 @@ export async function readPdf(bytes: Uint8Array, options: ReadOptions = {}): Pro
   const library = await pdfLibrary();
   const task = library.getDocument({
     // The library takes the buffer over, so it gets its own.
-    data: bytes.slice(),
+    data: fontsAway(bytes),
     verbosity: 0,
     isEvalSupported: false,
     disableFontFace: true,
