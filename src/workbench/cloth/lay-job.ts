@@ -20,9 +20,9 @@ export function jobOf(
 ): { job: LayJob; misfits: readonly { say: string; mm: number }[] } {
   const repeat = repeatOf(s);
   const plain = cuttingPieces(garment, cloth);
-  const { pieces, misfits } = repeat
+  const { pieces, held, misfits } = repeat
     ? matchStripes(plain, garmentMatches(garment), repeat)
-    : { pieces: plain, misfits: [] };
+    : { pieces: plain, held: [], misfits: [] };
   const job: LayJob = {
     cloth,
     width: s.width * (1 - s.shrinkWidth),
@@ -39,7 +39,7 @@ export function jobOf(
     ]),
     pins: s.pins,
     ...(s.remnant.length >= 3 ? { remnant: s.remnant } : {}),
-    ...(repeat ? { repeat } : {}),
+    ...(repeat ? { repeat, matches: held } : {}),
   };
   return { job, misfits };
 }
