@@ -12,8 +12,12 @@ export interface MoveEffort {
   readonly walked: number;
 }
 
-export const EFFORT = { wide: 36, near: 12, walked: 2 };
-export const tuneMove = { fine: 0.02, step: 0.16, reach: 0.5, moves: 0 };
+/** A move in a sweep: fewer samples and it misses holes, more and there are fewer sweeps; twice and half as many do no better. */
+export const EFFORT: MoveEffort = { wide: 36, near: 12, walked: 2 };
+/** In mean piece sizes: how far about the present place is looked, the first step of a walk downhill and the last, which the exact polish takes on from. */
+const REACH = 0.5;
+const STEP = 0.16;
+const FINE = 0.02;
 
 /** Nearest value on the rail within [low, high], or NaN where it has none there. */
 export function onRail(rail: Rail | null, value: number, low: number, high: number): number {
@@ -59,7 +63,7 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
   const topX = new Float64Array(8);
   const topY = new Float64Array(8);
   const topCost = new Float64Array(8);
-  const fine = strip.scale * tuneMove.fine;
+  const fine = strip.scale * FINE;
   const walls = new Float64Array(3 * 12);
   let x = 0;
   let y = 0;
@@ -169,7 +173,6 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
     found: Found,
   ): boolean {
     let better = false;
-    tuneMove.moves++;
     const here = strip.forms[places.form[i]!]!;
     const cx = places.x[i]! + (here.box[0] + here.box[2]) / 2;
     const cy = places.y[i]! + (here.box[1] + here.box[3]) / 2;
@@ -192,7 +195,7 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
       };
       for (let k = 0; k < effort.wide; k++)
         sample(range[0]! + random.next() * w, range[2]! + random.next() * h);
-      const reach = strip.scale * tuneMove.reach;
+      const reach = strip.scale * REACH;
       const ox = cx - (form.box[0] + form.box[2]) / 2;
       const oy = cy - (form.box[1] + form.box[3]) / 2;
       if (f === places.form[i]) sample(places.x[i]!, places.y[i]!);
@@ -208,7 +211,7 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
         x = topX[k]!;
         y = topY[k]!;
         cost = topCost[k]!;
-        walk(strip.scale * tuneMove.step, rx, ry);
+        walk(strip.scale * STEP, rx, ry);
         if (cost < bestCost) {
           bestCost = cost;
           bestX = x;

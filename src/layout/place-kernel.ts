@@ -26,8 +26,6 @@ export interface PlaceKernel {
   /** Walls of the last exact measure: weight, depth, way out (unit); `hitCount` of them, four numbers each. */
   readonly hits: Float64Array;
   readonly hitCount: () => number;
-  /** How many positions were measured so far. */
-  readonly measured: () => number;
 }
 
 /**
@@ -53,7 +51,6 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
   const range = new Float64Array(4);
   const hits = new Float64Array(4 * n);
   let hitCount = 0;
-  let measured = 0;
   let binX = 0;
   let binY = 0;
 
@@ -106,7 +103,6 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
   }
 
   function coarse(x: number, y: number, bound: number): number {
-    measured++;
     const bin = (((y - range[2]!) * binY) | 0) * BINS_X + (((x - range[0]!) * binX) | 0);
     let total = 0;
     for (let c = bin * n, end = c + listed[bin]!; c < end; c++) {
@@ -134,7 +130,6 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
   }
 
   function exact(x: number, y: number, bound: number): number {
-    measured++;
     const bin = (((y - range[2]!) * binY) | 0) * BINS_X + (((x - range[0]!) * binX) | 0);
     let total = 0;
     hitCount = 0;
@@ -162,7 +157,7 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
     return total;
   }
 
-  return { gather, range, coarse, exact, hits, hitCount: () => hitCount, measured: () => measured };
+  return { gather, range, coarse, exact, hits, hitCount: () => hitCount };
 }
 
 /** Depth of items i and j as they stand, grown by `clear`; 0 where they are free of each other. */

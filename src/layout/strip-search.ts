@@ -12,21 +12,26 @@ export interface Kept {
   readonly overlap: number;
 }
 
-export const plan = {
-  shrinkMost: 0.05,
-  shrinkLeast: 0.003,
-  patience: 80,
-  strikes: 2,
-  compressFrom: 0.8,
-  compressMost: 0.002,
-  compressLeast: 0.0001,
-  compressPatience: 40,
-  compressStrikes: 1,
-  pool: 24,
-  trust: 0.2,
-  press: 4,
-  fromBest: 0.3,
-};
+/** Share of the length taken off at the first, easy steps, and at the last of exploring; each refusal takes it down by `SHRINK_DOWN`. */
+const SHRINK_MOST = 0.05;
+const SHRINK_LEAST = 0.003;
+const SHRINK_DOWN = 0.4;
+/** Sweeps without a gain of 2 % before an attempt counts as stuck, and how often it may be. Giving up sooner cost half a point of density. */
+const PATIENCE = 80;
+const STRIKES = 2;
+/** The last fifth of the time compresses the best instead of looking for another arrangement: steps from `MOST` down to `LEAST`. */
+const COMPRESS_FROM = 0.8;
+const COMPRESS_MOST = 0.002;
+const COMPRESS_LEAST = 0.0001;
+const COMPRESS_PATIENCE = 40;
+const COMPRESS_STRIKES = 1;
+/** Failed layouts kept to start again from, the least overlapping first. */
+const POOL = 24;
+/** How often an escape starts from the best itself rather than from a failed attempt. */
+const FROM_BEST = 0.3;
+/** How far pieces may move in one step of the press, in mean piece sizes, and how many steps: walls are straight lines only so far. */
+const TRUST = 0.2;
+const PRESSES = 4;
 
 /** Everything that changes in a search, as plain data: a search continues from it exactly where it stood. */
 export interface SavedSearch {
@@ -70,8 +75,6 @@ export interface StripSearch {
   /** Takes a better layout found elsewhere; the next attempt starts from it. */
   readonly adopt: (kept: Kept) => void;
   readonly save: () => SavedSearch;
-  readonly measured: () => number;
-  readonly log: string[];
 }
 
 const clone = (p: Places): Places => ({ x: p.x.slice(), y: p.y.slice(), form: p.form.slice() });
@@ -120,7 +123,6 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
   const sep = separation(strip, random);
   const n = strip.itemShape.length;
   const bound = leastLength(strip);
-  const log: string[] = [];
   let best: Kept | null = null;
   let pool: Kept[] = [];
   const least = emptyPlaces(n);
@@ -131,7 +133,7 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
     strikes: 0,
     compressing: 0,
     escape: -1,
-    shrink: plan.shrinkMost,
+    shrink: SHRINK_MOST,
   };
   // What each escape has gained lately: successes count most, near misses a little.
   const gains = new Float64Array(ESCAPES.length).fill(1);
@@ -194,8 +196,8 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
   function press(): boolean {
     let length = sep.length();
     let better = false;
-    let trust = plan.trust * strip.scale;
-    for (let k = 0; k < plan.press; k++) {
+    let trust = TRUST * strip.scale;
+    for (let k = 0; k < PRESSES; k++) {
       const to = squeezeOnce(strip, sep.places, length, trust, strip.scale * CLEAR * 1.2);
       if (!(to === to) || (best && to > best.length * 1.01)) break;
       sep.refresh();
@@ -222,8 +224,8 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
 
   /** From the best: all that is right of a random cut moves left by the difference. */
   function nextCompress(share: number): void {
-    const k = Math.min(1, Math.max(0, (share - plan.compressFrom) / (1 - plan.compressFrom)));
-    const shrink = plan.compressMost * Math.pow(plan.compressLeast / plan.compressMost, k);
+    const k = Math.min(1, Math.max(0, (share - COMPRESS_FROM) / (1 - COMPRESS_FROM)));
+    const shrink = COMPRESS_MOST * Math.pow(COMPRESS_LEAST / COMPRESS_MOST, k);
     copyPlaces(best!.places, sep.places);
     const to = Math.max(bound, best!.length * (1 - shrink));
     const cut = random.next() * to;
@@ -242,11 +244,11 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       gains[now.escape] = gains[now.escape]! * 0.9 + 0.1 * Math.min(1, (strip.scale * 0.05) / now.leastTotal);
     pool.push({ places: clone(least), length, overlap: now.leastTotal });
     pool.sort((a, b) => a.overlap - b.overlap);
-    if (pool.length > plan.pool) pool.pop();
+    if (pool.length > POOL) pool.pop();
     // Half-normal pick: good ones often, poor ones sometimes.
     const g = Math.abs(Math.sqrt(-2 * Math.log(1 - random.next())) * Math.cos(2 * Math.PI * random.next()));
     const pick =
-      best && random.next() < plan.fromBest
+      best && random.next() < FROM_BEST
         ? best
         : pool[Math.min(pool.length - 1, Math.floor(g * 0.25 * pool.length))]!;
     copyPlaces(pick.places, sep.places);
@@ -261,9 +263,6 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
   }
 
   function improved(share: number): true {
-    log.push(
-      `${best!.length.toFixed(4)} by ${now.compressing ? 'compress' : (ESCAPES[now.escape] ?? 'shrink')}`,
-    );
     if (now.escape >= 0) gains[now.escape] = gains[now.escape]! + 1;
     pool = [];
     if (now.compressing) nextCompress(share);
@@ -277,10 +276,10 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       first();
       return best !== null;
     }
-    if (!now.compressing && share >= plan.compressFrom && best) {
+    if (!now.compressing && share >= COMPRESS_FROM && best) {
       now.compressing = 1;
       nextCompress(share);
-    } else if (now.compressing && share < plan.compressFrom) now.compressing = 0;
+    } else if (now.compressing && share < COMPRESS_FROM) now.compressing = 0;
     const total = sep.total() === 0 ? 0 : sep.sweep();
     if (total === 0) {
       const length = reach(strip, sep.places);
@@ -295,7 +294,7 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       copyPlaces(sep.places, least);
     }
     sep.reweigh();
-    if (now.since <= (now.compressing ? plan.compressPatience : plan.patience)) return false;
+    if (now.since <= (now.compressing ? COMPRESS_PATIENCE : PATIENCE)) return false;
     now.since = 0;
     now.strikes = now.leastTotal < now.strikeTotal * 0.98 ? 1 : now.strikes + 1;
     now.strikeTotal = Math.min(now.strikeTotal, now.leastTotal);
@@ -307,11 +306,11 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       copyPlaces(least, sep.places);
       sep.refresh();
     }
-    if (now.strikes < (now.compressing ? plan.compressStrikes : plan.strikes)) return false;
+    if (now.strikes < (now.compressing ? COMPRESS_STRIKES : STRIKES)) return false;
     if (!best) begin(sep.length() * 1.08);
     else if (now.compressing) nextCompress(share);
-    else if (now.shrink > plan.shrinkLeast) {
-      now.shrink = Math.max(plan.shrinkLeast, now.shrink * 0.4);
+    else if (now.shrink > SHRINK_LEAST) {
+      now.shrink = Math.max(SHRINK_LEAST, now.shrink * SHRINK_DOWN);
       nextExplore();
     } else failed();
     return false;
@@ -340,7 +339,5 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       numbers: { ...now },
       gains: [...gains],
     }),
-    measured: sep.measured,
-    log,
   };
 }
