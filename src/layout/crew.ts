@@ -2,6 +2,7 @@ import type { Kept, SavedSearch } from './strip-search.ts';
 import { keptFrom, plainKept } from './strip-search.ts';
 import type { StripRun } from './strip-run.ts';
 import { startStrip } from './strip-run.ts';
+import type { Weighing } from './separation.ts';
 import type { StripJob } from './strip.ts';
 
 /** What a hand is told. */
@@ -11,6 +12,7 @@ export type ToHand =
       readonly job: StripJob;
       readonly from: number | SavedSearch;
       readonly seconds: number;
+      readonly weighing: Weighing;
     }
   | { readonly kind: 'adopt'; readonly kept: Kept }
   | { readonly kind: 'stop' };
@@ -76,7 +78,7 @@ export function handWork(
       told = Math.min(told, message.kept.length);
       run?.adopt(message.kept);
     } else {
-      run = startStrip(message.job, message.from);
+      run = startStrip(message.job, message.from, message.weighing);
       seconds = message.seconds;
       began = now();
       told = Infinity;
@@ -136,7 +138,7 @@ export async function* crew(
       },
     );
     const from = k === 0 && options.from ? options.from : options.seed + k * SEED_STEP;
-    hand.send({ kind: 'begin', job, from, seconds: options.seconds });
+    hand.send({ kind: 'begin', job, from, seconds: options.seconds, weighing: k % 2 ? 'size' : 'root' });
   });
   if (options.from?.best) {
     const kept = keptFrom(options.from.best)!;

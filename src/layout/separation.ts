@@ -45,13 +45,15 @@ export const CLEAR = 5e-7;
 const GROW = 0.3;
 const GROW_MOST = 1;
 const DECAY = 0.98;
+/** How a pair's first weight goes with its size (root of the product of both areas): by its root, or by itself. */
+export type Weighing = 'root' | 'size';
 /**
- * A pair's first weight goes with the root of the mean of its sizes. By the size itself, small pieces stay jammed for long (shirts, 84 %
- * dense from a random start: 2.9 s, by the root 1.0 s); swim's and albano's take a quarter second either way.
+ * By the size itself small pieces stay jammed for long (shirts, 84 % dense from a random start: 2.9 s, by the root 1.0 s), but albano came out
+ * a point denser after 10 s, so neither is best for all: hands that work together take turns.
  */
-const SIZE_POWER = 0.5;
+const POWER: Readonly<Record<Weighing, number>> = { root: 0.5, size: 1 };
 
-export function separation(strip: Strip, random: Random): Separation {
+export function separation(strip: Strip, random: Random, weighing: Weighing): Separation {
   const n = strip.itemShape.length;
   const clear = strip.scale * CLEAR;
   const kernel = placeKernel(strip, clear * 2);
@@ -67,7 +69,7 @@ export function separation(strip: Strip, random: Random): Separation {
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) {
       const a = strip.area[strip.itemShape[i]!]! * strip.area[strip.itemShape[j]!]!;
-      base[i * n + j] = Math.pow(Math.sqrt(a) / (strip.scale * strip.scale), SIZE_POWER);
+      base[i * n + j] = Math.pow(Math.sqrt(a) / (strip.scale * strip.scale), POWER[weighing]);
     }
   }
 

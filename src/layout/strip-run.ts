@@ -2,6 +2,7 @@ import { flatBox } from './flat.ts';
 import { readyStepwise, readyStrip } from './ready-strip.ts';
 import type { Kept, SavedSearch, StripSearch } from './strip-search.ts';
 import { keptFrom, plainKept, reach, stripSearch } from './strip-search.ts';
+import type { Weighing } from './separation.ts';
 import type { StripForms, StripJob } from './strip.ts';
 import { stripForms } from './strip.ts';
 
@@ -25,7 +26,7 @@ export interface StripRun {
 }
 
 /** Begins or continues: a first arrangement by the shapes' upright boxes at once, then the search, prepared step by step. */
-export function startStrip(job: StripJob, from: number | SavedSearch): StripRun {
+export function startStrip(job: StripJob, from: number | SavedSearch, weighing: Weighing = 'root'): StripRun {
   const forms = stripForms(job);
   const preparing = readyStepwise(forms);
   let search: StripSearch | null = null;
@@ -37,7 +38,7 @@ export function startStrip(job: StripJob, from: number | SavedSearch): StripRun 
   };
   const prepare = (): StripSearch | null => {
     const { done, value } = preparing.next();
-    if (done) search = stripSearch(value, from);
+    if (done) search = stripSearch(value, from, weighing);
     return search;
   };
   return {

@@ -1,6 +1,7 @@
 import { escape, ESCAPES } from './escape.ts';
 import type { Places } from './place-kernel.ts';
 import { seeded } from './random.ts';
+import type { Weighing } from './separation.ts';
 import { CLEAR, copyPlaces, emptyPlaces, separation } from './separation.ts';
 import { squeezeOnce } from './squeeze.ts';
 import type { Strip, StripForms } from './strip.ts';
@@ -16,8 +17,9 @@ export interface Kept {
 const SHRINK_MOST = 0.05;
 const SHRINK_LEAST = 0.003;
 const SHRINK_DOWN = 0.4;
-/** Sweeps without a gain of 2 % before an attempt counts as stuck, and how often it may be. Giving up sooner cost half a point of density. */
+/** Sweeps without a gain of 2 % (two an item where that is more: a jam of many pieces takes long to pass on) before an attempt counts as stuck, and how often it may be. Giving up sooner cost half a point of density. */
 const PATIENCE = 80;
+const PATIENCE_PER_ITEM = 2;
 const STRIKES = 2;
 /** The last fifth of the time compresses the best instead of looking for another arrangement: steps from `MOST` down to `LEAST`. */
 const COMPRESS_FROM = 0.8;
@@ -117,12 +119,17 @@ export function leastLength(strip: StripForms): number {
   return least;
 }
 
-export function stripSearch(strip: Strip, from: number | SavedSearch): StripSearch {
+export function stripSearch(
+  strip: Strip,
+  from: number | SavedSearch,
+  weighing: Weighing = 'root',
+): StripSearch {
   const saved = typeof from === 'number' ? null : from;
   const random = seeded(saved ? saved.random : (from as number));
-  const sep = separation(strip, random);
+  const sep = separation(strip, random, weighing);
   const n = strip.itemShape.length;
   const bound = leastLength(strip);
+  const patience = Math.max(PATIENCE, PATIENCE_PER_ITEM * n);
   let best: Kept | null = null;
   let pool: Kept[] = [];
   const least = emptyPlaces(n);
@@ -294,7 +301,7 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       copyPlaces(sep.places, least);
     }
     sep.reweigh();
-    if (now.since <= (now.compressing ? COMPRESS_PATIENCE : PATIENCE)) return false;
+    if (now.since <= (now.compressing ? COMPRESS_PATIENCE : patience)) return false;
     now.since = 0;
     now.strikes = now.leastTotal < now.strikeTotal * 0.98 ? 1 : now.strikes + 1;
     now.strikeTotal = Math.min(now.strikeTotal, now.leastTotal);
