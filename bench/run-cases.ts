@@ -30,9 +30,9 @@ function quantile(sorted: readonly number[], q: number): number {
 /** Node's own door to the collector, with --expose-gc; the type that comes with Node's types knows no kinds. */
 const sweep = globalThis.gc as ((options: { type: 'minor' | 'major' }) => void) | undefined;
 
-/** Rounds before the clock counts, so that a warm process is measured: a second of them and thirty of them, but no longer than the most. */
+/** Rounds before the clock counts, so that a warm process is measured: a second of them and as many as the compiler needs to settle, but no longer than the most. */
 const WARM_MS = 1000;
-const WARM_ROUNDS = 30;
+const WARM_ROUNDS = 150;
 const WARM_MOST_MS = 8000;
 
 /**
