@@ -107,7 +107,7 @@ describe('the cloth, from what to buy to the cutting table', () => {
   it('gives the picture, the outlines and the projector’s pages, true to scale', async () => {
     const { page } = opened;
     for (const [button, words] of [
-      ['Picture with measures', / from end</],
+      ['Picture with measures', / from cut end</],
       ['Plain outlines', /<path/],
       ['Projector, first page', /100 mm/],
       ['Projector, the lay', /#fff/],
