@@ -1,7 +1,7 @@
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { edgeOf, pieceOf } from './parts.ts';
+import { edgeOf, pieceOf, wholeId } from './parts.ts';
 
 const startTangent = (path: Path): Point => placeTangent(path, { cubic: 0, t: 0 });
 const endTangent = (path: Path): Point => placeTangent(path, { cubic: (path.length - 1) / 3 - 1, t: 1 });
@@ -81,16 +81,51 @@ function chains(seams: readonly Seam[], piece: string, edge: string): ReadonlySe
   return known.get(`${piece} ${edge}`) ?? new Set();
 }
 
+/** Is the edge sewn to its own twin on the other half of the garment? */
+function isCentre(seams: readonly Seam[], piece: string, edge: string): boolean {
+  const is = (ref: EdgeRef): boolean => ref.edge === edge && wholeId(ref.piece) === wholeId(piece);
+  return seams.some((s) => s.a.some(is) && s.b.some(is));
+}
+
+/**
+ * Does the line end at this corner itself, sewn to another piece, and two centre seams run on across it? So an inseam at the crotch: there
+ * the crotch is the line and the inseam the seam.
+ */
+function isSeamAcross(garment: Garment, side: JointSide): boolean {
+  const line = side.piece.edges[side.lineEdge]!.id;
+  return garment.seams.some((seam) =>
+    [[seam.a, seam.b] as const, [seam.b, seam.a] as const].some(([own, other]) =>
+      (['start', 'end'] as const).some((end) => {
+        const ref = end === 'start' ? own[0] : own[own.length - 1];
+        if (ref?.piece !== side.piece.id || ref.edge !== line) return false;
+        if (chainSide(garment, own, end)?.corner !== side.corner) return false;
+        const far = chainSide(garment, other, end);
+        return (
+          far !== undefined &&
+          wholeId(far.piece.id) !== wholeId(side.piece.id) &&
+          isCentre(garment.seams, far.piece.id, far.piece.edges[far.lineEdge]!.id)
+        );
+      }),
+    ),
+  );
+}
+
+const seamId = (side: JointSide): string => side.piece.edges[side.seamEdge]!.id;
+
 /**
  * Do the two edges make one line across the seam? Hem to hem, or two edges that another seam takes in one chain (armhole, neckline, waist).
  * Where a seam runs on into a different one (side seam into sleeve underarm) a turn is no fault.
  */
 function oneLine(garment: Garment, a: JointSide, b: JointSide): boolean {
   const [p, q] = [a.piece.edges[a.lineEdge]!, b.piece.edges[b.lineEdge]!];
-  if (p === q) return false;
   if (p.kind !== q.kind || p.kind === 'fold' || p.kind === 'opening' || p.kind === 'dart') return false;
   if (p.kind !== 'seam') return true;
+  // A line and its twin meet over a centre seam.
+  const twins = wholeId(a.piece.id) === wholeId(b.piece.id) && seamId(a) === seamId(b);
+  if (p.id === q.id && twins) return !isSeamAcross(garment, a);
   const other = chains(garment.seams, b.piece.id, q.id);
+  // Crotch to crotch over the inseam: each is a centre seam, sewn to its own twin.
+  if (isCentre(garment.seams, a.piece.id, p.id) && isCentre(garment.seams, b.piece.id, q.id)) return true;
   return [...chains(garment.seams, a.piece.id, p.id)].some((c) => other.has(c));
 }
 
@@ -165,19 +200,19 @@ export function dartJoints(piece: DrawnPiece): Joint[] {
   });
 }
 
-/** A corner at the end of a fold: square there is smooth once unfolded (trade.md 6.3). */
-export interface FoldCorner {
+/** A corner at the end of a fold or of a centre opening: square there is smooth once unfolded or closed (trade.md 6.3). */
+export interface CentreCorner {
   readonly id: string;
   readonly side: JointSide;
   /** Degrees by which it misses a right angle. */
   readonly off: number;
 }
 
-/** Both ends of every fold of a piece. */
-export function foldCorners(piece: DrawnPiece): FoldCorner[] {
+/** Both ends of every fold and opening of a piece. */
+export function centreCorners(piece: DrawnPiece): CentreCorner[] {
   const n = piece.edges.length;
   return piece.edges.flatMap((edge, i) => {
-    if (edge.kind !== 'fold') return [];
+    if (edge.kind !== 'fold' && edge.kind !== 'opening') return [];
     const ends = [
       { corner: i, lineEdge: (i + n - 1) % n, lineStarts: false },
       { corner: (i + 1) % n, lineEdge: (i + 1) % n, lineStarts: true },

@@ -9,7 +9,7 @@ import {
   pathsArea,
   selfIntersections,
 } from '../geometry/index.ts';
-import { dartJoints, foldCorners, seamJoints } from './corner.ts';
+import { centreCorners, dartJoints, seamJoints } from './corner.ts';
 import type { Joint } from './corner.ts';
 import { seamSeverity } from './walk.ts';
 
@@ -31,7 +31,7 @@ const known = new WeakMap<DrawnPiece, readonly Finding[]>();
 /**
  * What is wrong with one outline by itself. Findings: `outline-not-a-number`, `outline-open`, `outline-inverted`,
  * `outline-crosses-itself`, `edge-turns-back` (errors); `edge-tiny` (warning); `dart-legs-differ` (by the seam table, remedy: true);
- * `corner-not-square` (note, at folds); `grain-missing` (note), `grain-off` (warning). Remembered per piece.
+ * `corner-not-square` (note, at folds and openings); `grain-missing` (note), `grain-off` (warning). Remembered per piece.
  */
 export function checkOutline(piece: DrawnPiece): readonly Finding[] {
   let findings = known.get(piece);
@@ -152,16 +152,17 @@ function dartFindings(piece: DrawnPiece): Finding[] {
 }
 
 function squareFindings(piece: DrawnPiece): Finding[] {
-  return foldCorners(piece).flatMap(({ side, off }): Finding[] => {
+  return centreCorners(piece).flatMap(({ side, off }): Finding[] => {
     if (Math.abs(off) <= CORNER_DEG || Math.abs(off) > MEANT_DEG) return [];
     const line = piece.edges[side.lineEdge]!;
+    const fold = piece.edges[side.seamEdge]!.kind === 'fold';
     return [
       {
         code: 'corner-not-square',
         severity: 'note',
         where: { piece: piece.id, edge: line.id, at: pathStart(piece.edges[side.corner]!.path) },
         amount: off,
-        message: `${piece.name}: ${line.name} meets the fold at ${Math.round(side.angle)}° instead of square, so it will come to a ${off > 0 ? 'peak' : 'dip'} when unfolded.`,
+        message: `${piece.name}: ${line.name} meets the ${fold ? 'fold' : 'opening'} at ${Math.round(side.angle)}° instead of square, so it will come to a ${off > 0 ? 'peak' : 'dip'} when ${fold ? 'unfolded' : 'closed'}.`,
       },
     ];
   });

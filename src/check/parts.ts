@@ -22,6 +22,9 @@ export function edgeOf(garment: Garment, ref: EdgeRef): FoundEdge | undefined {
   return { piece, edge: piece.edges[index]!, index };
 }
 
+/** The id that a piece had before it was parted into a left and a right one; its own id where it never was. */
+export const wholeId = (id: PieceId): PieceId => id.replace(/-(?:left|right)$/, '');
+
 /** How many parts of the garment one drawn outline stands for: cut twice, or doubled by the fold it is cut on. */
 export function timesCut(piece: {
   readonly cut: DrawnPiece['cut'];

@@ -2,10 +2,10 @@ import type { Finding, Garment, Seam } from '../garment/index.ts';
 import { say } from '../garment/index.ts';
 import { pathStart } from '../geometry/index.ts';
 import type { Change } from './change.ts';
-import { dartJoints, foldCorners, seamJoints } from './corner.ts';
-import type { JointSide } from './corner.ts';
+import { centreCorners, cornerAngle, dartJoints, seamJoints } from './corner.ts';
+import type { Joint, JointSide } from './corner.ts';
 import { CORNER_DEG, MEANT_DEG } from './outline.ts';
-import { pieceOf } from './parts.ts';
+import { pieceOf, wholeId } from './parts.ts';
 import { withPiece } from './rework.ts';
 import { swayOf, turnLine } from './true-corner.ts';
 
@@ -32,18 +32,41 @@ export interface SmoothingRun {
   readonly findings: Finding[];
 }
 
+const sewnToTwin = ({ a, b }: Joint): boolean => a.piece === b.piece && a.corner === b.corner;
+
 function spotsOf(garment: Garment, seams: readonly Seam[], covers: (piece: string) => boolean): Spot[] {
   return [
     ...seams.flatMap((seam) =>
-      seamJoints(garment, seam).map((j) => ({ id: j.id, sides: [j.a, j.b], off: j.off })),
+      seamJoints(garment, seam).map((j) =>
+        // A piece sewn to its own twin has one corner for both.
+        sewnToTwin(j)
+          ? { id: j.id, sides: [j.a], off: j.off / 2 }
+          : { id: j.id, sides: [j.a, j.b], off: j.off },
+      ),
     ),
     ...garment.pieces
       .filter((p) => covers(p.id))
       .flatMap((piece) => [
         ...dartJoints(piece).map((j) => ({ id: j.id, sides: [j.a, j.b], off: j.off })),
-        ...foldCorners(piece).map((f) => ({ id: f.id, sides: [f.side], off: f.off })),
+        ...centreCorners(piece).map((f) => ({ id: f.id, sides: [f.side], off: f.off })),
       ]),
   ];
+}
+
+/** By how many degrees the same corners missed as the maker drew them; undefined where one of them was not there. */
+function drawnOff(reference: Garment, spot: Spot): number | undefined {
+  let sum = 0;
+  for (const { piece, seamEdge, lineEdge } of spot.sides) {
+    // A left or right half comes of the piece that was drawn for both, its edges perhaps the other way round.
+    const old = pieceOf(reference, piece.id) ?? pieceOf(reference, wholeId(piece.id));
+    const index = (edge: number): number => old?.edges.findIndex((e) => e.id === piece.edges[edge]!.id) ?? -1;
+    const [seam, line] = [index(seamEdge), index(lineEdge)];
+    if (!old || seam < 0 || line < 0) return undefined;
+    const n = old.edges.length;
+    if ((seam + 1) % n !== line && (line + 1) % n !== seam) return undefined;
+    sum += cornerAngle(old, (seam + 1) % n === line ? line : seam) - 90;
+  }
+  return sum;
 }
 
 /** Looks at every corner before truing. What the reference drew as a corner, or what is far from smooth now, was meant and is left. */
@@ -53,12 +76,12 @@ export function startSmoothing(
   options: { reference: Garment | undefined; bound: number; covers: (piece: string) => boolean },
 ): SmoothingRun {
   const { reference, bound, covers } = options;
-  const drawn = reference && new Map(spotsOf(reference, seams, covers).map((s) => [s.id, s.off]));
   const was = new Map<string, number>();
   const left = new Set<string>();
   for (const spot of spotsOf(garment, seams, covers)) {
     was.set(spot.id, spot.off);
-    if (Math.abs(drawn?.get(spot.id) ?? 0) > DRAWN_SMOOTH_DEG || Math.abs(spot.off) > MEANT_DEG)
+    const drawn = reference && drawnOff(reference, spot);
+    if (drawn === undefined ? Math.abs(spot.off) > MEANT_DEG : Math.abs(drawn) > DRAWN_SMOOTH_DEG)
       left.add(spot.id);
   }
   return { seams, bound, covers, was, left, turned: new Set(), findings: [] };
