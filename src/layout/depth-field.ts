@@ -47,18 +47,33 @@ export interface DepthField {
   readonly cellSign: Int8Array;
 }
 
-/** Nearest distance from a point to edge `e` of a packed list. */
-function edgeDistance(edges: Float64Array, e: number, x: number, y: number): number {
-  const ux = edges[5 * e + 2]!;
-  const uy = edges[5 * e + 3]!;
-  const dx = x - edges[5 * e]!;
-  const dy = y - edges[5 * e + 1]!;
-  const t = dx * ux + dy * uy;
-  const len = edges[5 * e + 4]!;
-  const along = t < 0 ? 0 : t > len ? len : t;
-  const ox = dx - along * ux;
-  const oy = dy - along * uy;
-  return Math.sqrt(ox * ox + oy * oy);
+/** Squared distance from a point to the nearest of the edges listed from `from` up to `to`; each one's own is left in `far`. */
+function nearestSquared(
+  edges: Float64Array,
+  list: Int32Array,
+  from: number,
+  to: number,
+  x: number,
+  y: number,
+  far: Float64Array,
+): number {
+  let least = Infinity;
+  for (let q = from; q < to; q++) {
+    const e = list[q]!;
+    const ux = edges[5 * e + 2]!;
+    const uy = edges[5 * e + 3]!;
+    const dx = x - edges[5 * e]!;
+    const dy = y - edges[5 * e + 1]!;
+    const t = dx * ux + dy * uy;
+    const len = edges[5 * e + 4]!;
+    const along = t < 0 ? 0 : t > len ? len : t;
+    const ox = dx - along * ux;
+    const oy = dy - along * uy;
+    const d = ox * ox + oy * oy;
+    far[e] = d;
+    if (d < least) least = d;
+  }
+  return least;
 }
 
 /** Where the line at height y crosses the region's outlines, from left to right; ends shared by two edges are the same numbers, so no ray slips through. */
@@ -75,11 +90,13 @@ function crossings(edges: Float64Array, y: number): number[] {
 /** Even-odd rule for `count` points from x on by `step`, all at height y. */
 function insideRow(edges: Float64Array, x: number, step: number, count: number, y: number): boolean[] {
   const at = crossings(edges, y);
+  const inside: boolean[] = [];
   let passed = 0;
-  return Array.from({ length: count }, (_, i) => {
+  for (let i = 0; i < count; i++) {
     while (passed < at.length && at[passed]! <= x + i * step) passed++;
-    return passed % 2 === 1;
-  });
+    inside.push(passed % 2 === 1);
+  }
+  return inside;
 }
 
 /** Marks the ends at which the region turns back; `near` is how far apart two ends may be and still be one corner. */
@@ -128,46 +145,46 @@ export function depthField(region: NoFit): DepthField {
   const nodes = new Float32Array(NODES * NODES);
   const cellStart = new Int32Array(CELLS * CELLS + 1);
   const cellSign = new Int8Array(CELLS * CELLS);
-  const cellEdges: number[] = [];
-  /** Which edges can be nearest to a point of each block. */
-  const near: number[][] = [];
   const far = new Float64Array(m);
-  /** Nearest of the edges listed, each one's distance left in `far`. */
-  const nearest = (list: readonly number[], x: number, y: number): number => {
-    let least = Infinity;
-    for (const e of list) {
-      const d = (far[e] = edgeDistance(edges, e, x, y));
-      if (d < least) least = d;
-    }
-    return least;
-  };
-  const all = Array.from({ length: m }, (_, e) => e);
+  const all = Int32Array.from({ length: m }, (_, e) => e);
   const blocks = CELLS / BLOCK;
+  /** Which edges can be nearest to a point of each block: block k's are `near` from `nearStart[k]` on. */
+  const near = new Int32Array(blocks * blocks * m);
+  const nearStart = new Int32Array(blocks * blocks + 1);
+  let listed = 0;
   for (let k = 0; k < blocks * blocks; k++) {
     const x = minX + ((k % blocks) + 0.5) * BLOCK * hx;
     const y = minY + (Math.floor(k / blocks) + 0.5) * BLOCK * hy;
-    const most = nearest(all, x, y) + 2.000001 * half * BLOCK;
-    near.push(all.filter((e) => far[e]! <= most));
+    const most = Math.sqrt(nearestSquared(edges, all, 0, m, x, y, far)) + 2.000001 * half * BLOCK;
+    nearStart[k] = listed;
+    for (let e = 0; e < m; e++) if (far[e]! <= most * most) near[listed++] = e;
   }
+  nearStart[blocks * blocks] = listed;
   for (let iy = 0; iy < NODES; iy++) {
     const y = minY + iy * hy;
     const inside = insideRow(region.edges, minX, hx, NODES, y);
-    const row = Math.min(blocks - 1, Math.floor(iy / BLOCK)) * blocks;
+    const row = Math.min(blocks - 1, (iy / BLOCK) | 0) * blocks;
     for (let ix = 0; ix < NODES; ix++) {
-      const d = nearest(near[row + Math.min(blocks - 1, Math.floor(ix / BLOCK))]!, minX + ix * hx, y);
+      const k = row + Math.min(blocks - 1, (ix / BLOCK) | 0);
+      const x = minX + ix * hx;
+      const d = Math.sqrt(nearestSquared(edges, near, nearStart[k]!, nearStart[k + 1]!, x, y, far));
       nodes[iy * NODES + ix] = inside[ix] ? d : -d;
     }
   }
+  const cellEdges: number[] = [];
   for (let iy = 0; iy < CELLS; iy++) {
     const y = minY + (iy + 0.5) * hy;
     const inside = insideRow(region.edges, minX + hx / 2, hx, CELLS, y);
     for (let ix = 0; ix < CELLS; ix++) {
-      const list = near[Math.floor(iy / BLOCK) * blocks + Math.floor(ix / BLOCK)]!;
-      const d = nearest(list, minX + (ix + 0.5) * hx, y);
+      const k = ((iy / BLOCK) | 0) * blocks + ((ix / BLOCK) | 0);
+      const from = nearStart[k]!;
+      const to = nearStart[k + 1]!;
+      const d = Math.sqrt(nearestSquared(edges, near, from, to, minX + (ix + 0.5) * hx, y, far));
       const cell = iy * CELLS + ix;
       cellStart[cell] = cellEdges.length;
       if (d > half * 1.000001) cellSign[cell] = inside[ix] ? 1 : -1;
-      for (const e of list) if (far[e]! <= d + 2.000001 * half) cellEdges.push(e);
+      const most = (d + 2.000001 * half) ** 2;
+      for (let q = from; q < to; q++) if (far[near[q]!]! <= most) cellEdges.push(near[q]!);
     }
   }
   cellStart[CELLS * CELLS] = cellEdges.length;

@@ -1,7 +1,7 @@
 import { flatBox } from './flat.ts';
 import { readyStepwise, readyStrip } from './ready-strip.ts';
 import type { Kept, SavedSearch, StripSearch } from './strip-search.ts';
-import { keptFrom, plainKept, reach, stripSearch } from './strip-search.ts';
+import { keptFrom, plainKept, reach, stripSearch, unbegun } from './strip-search.ts';
 import type { Weighing } from './separation.ts';
 import type { StripForms, StripJob } from './strip.ts';
 import { stripForms } from './strip.ts';
@@ -36,16 +36,12 @@ export function startStrip(job: StripJob, from: number | SavedSearch, weighing: 
     const own = search?.best() ?? null;
     return own && (!given || own.length < given.length) ? own : given;
   };
-  const prepare = (): StripSearch | null => {
-    const { done, value } = preparing.next();
-    if (done) search = stripSearch(value, from, weighing);
-    return search;
-  };
   return {
     forms,
     step(share) {
       if (!search) {
-        prepare();
+        const { done, value } = preparing.next();
+        if (done) search = stripSearch(value, from, weighing);
         return false;
       }
       const before = found();
@@ -65,7 +61,9 @@ export function startStrip(job: StripJob, from: number | SavedSearch, weighing: 
     },
     done: () => search !== null && search.done(),
     save() {
-      while (!search) prepare();
+      // Stopped while it still prepares, it need not end that first.
+      if (!search)
+        return typeof from === 'number' ? unbegun(from, given) : { ...from, best: given && plainKept(given) };
       if (given && search.best()) search.adopt(given);
       const saved = search.save();
       // A search that has not made its own beginning yet still keeps what it was given.

@@ -119,6 +119,32 @@ export function leastLength(strip: StripForms): number {
   return least;
 }
 
+const fresh = (): Progress => ({
+  leastTotal: Infinity,
+  strikeTotal: Infinity,
+  since: 0,
+  strikes: 0,
+  compressing: 0,
+  escape: -1,
+  shrink: SHRINK_MOST,
+});
+
+/** A search of this seed that has not made its first step, as it would be saved; `best` is what is known already. */
+export function unbegun(seed: number, best: Kept | null): SavedSearch {
+  const none: SavedPlaces = { x: [], y: [], form: [] };
+  return {
+    random: seeded(seed).state(),
+    length: 0,
+    places: none,
+    weights: [],
+    best: best && plainKept(best),
+    pool: [],
+    least: none,
+    numbers: fresh(),
+    gains: ESCAPES.map(() => 1),
+  };
+}
+
 export function stripSearch(
   strip: Strip,
   from: number | SavedSearch,
@@ -133,15 +159,7 @@ export function stripSearch(
   let best: Kept | null = null;
   let pool: Kept[] = [];
   const least = emptyPlaces(n);
-  let now: Progress = {
-    leastTotal: Infinity,
-    strikeTotal: Infinity,
-    since: 0,
-    strikes: 0,
-    compressing: 0,
-    escape: -1,
-    shrink: SHRINK_MOST,
-  };
+  let now = fresh();
   // What each escape has gained lately: successes count most, near misses a little.
   const gains = new Float64Array(ESCAPES.length).fill(1);
 

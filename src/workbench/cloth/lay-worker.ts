@@ -5,6 +5,7 @@ import {
   cuttingOrder,
   layMeasures,
   laySvg,
+  layTogether,
   longEdges,
   openedOutline,
   projectorPages,
@@ -14,12 +15,13 @@ import {
   type GrainEnd,
   type Lay,
   type LayJob,
-  type LayRun,
   type Placement,
   type Purchase,
+  type SavedSearch,
 } from '../../layout/index.ts';
 import { ringD } from '../drawing/path-d.ts';
 import { answerCalls } from '../worker/call.ts';
+import { browserHands } from './lay-hands.ts';
 import { jobOf, repeatOf } from './lay-job.ts';
 import { offerOf, type LaySettings } from './lay-settings.ts';
 
@@ -55,7 +57,13 @@ export interface Need {
 export type LayFile = 'measured' | 'plain' | 'projector' | 'calibration';
 
 let job: LayJob | null = null;
-let run: LayRun | null = null;
+let best: Lay | null = null;
+/** The search to go on from, once one has rested. */
+let saved: SavedSearch | null = null;
+/** Searches begun on this job: each has seeds of its own, so that going on is not going over the same ground. */
+let begun = 0;
+let halt = new AbortController();
+let searching: Promise<void> = Promise.resolve();
 let misfits: readonly { say: string; mm: number }[] = [];
 
 function picture(of: LayJob, lay: Lay): LayPicture {
@@ -96,34 +104,65 @@ interface Asked {
   readonly settings: LaySettings;
 }
 
+async function searchOn(
+  mine: LayJob,
+  seconds: number,
+  signal: AbortSignal,
+  tell: (better: LayPicture) => void,
+): Promise<void> {
+  const options = { seed: ++begun, seconds, signal, ...(saved ? { from: saved } : {}) };
+  const lays = layTogether(mine, options, browserHands());
+  for (;;) {
+    const { done, value } = await lays.next();
+    // A lay begun meanwhile has a best of its own.
+    if (mine !== job) {
+      await lays.return(undefined as never);
+      return;
+    }
+    if (done) {
+      saved = value;
+      return;
+    }
+    if (best && value.length >= best.length) continue;
+    best = value;
+    tell(picture(mine, value));
+  }
+}
+
 /** Search for each width and fold of the table of what to buy: enough to compare widths by, short enough to wait for. s. */
 const NEED_SECONDS = 1;
 
 const doings = {
-  /** Begins a lay; refuses an impossible one at once, with the width that would do. */
+  /** Begins a lay; refuses an impossible one at once, with the width that would do. Ends a search under way. */
   begin: ({ garment, cloth, settings }: Asked): LayPicture | null => {
+    halt.abort();
     ({ job, misfits } = jobOf(garment, cloth, settings));
-    run = startLay(job, 1);
-    const best = run.best();
+    best = saved = null;
+    begun = 0;
+    best = startLay(job, 1).best();
     return best && picture(job, best);
   },
-  /** Goes on for a while; `share` of the time given is used. */
-  go: ({ ms, share }: { ms: number; share: number }): { better: LayPicture | null; done: boolean } => {
-    if (!run || !job) return { better: null, done: true };
-    const until = performance.now() + ms;
-    let better = false;
-    while (performance.now() < until && !run.done()) better = run.step(share) || better;
-    const best = better ? run.best() : null;
-    return { better: best && picture(job, best), done: run.done() };
+  /** Searches on all cores, from where the last search rested, until the time is over, it is stopped or another lay is begun. Tells each better lay. */
+  search: async ({ seconds }: { seconds: number }, tell: (better: LayPicture) => void): Promise<void> => {
+    const mine = job;
+    halt.abort();
+    await searching.catch(() => undefined);
+    if (!mine || mine !== job) return;
+    halt = new AbortController();
+    searching = searchOn(mine, seconds, halt.signal, tell);
+    await searching;
+  },
+  /** Stops the search; its best stays. Answers when it has come to rest. */
+  stop: async (): Promise<void> => {
+    halt.abort();
+    await searching.catch(() => undefined);
   },
   /** What an independent check of the best lay finds, and stripes that could not all be met. */
   prove: (): { findings: readonly Finding[]; misfits: readonly { say: string; mm: number }[] } => {
-    const best = run?.best();
     return { findings: job && best ? proveLay(job, best) : [], misfits };
   },
   /** The best lay as a file, true to scale. */
   file: ({ kind, show }: { kind: LayFile; show: 'in' | 'cm' }): string => {
-    const best = run?.best();
     if (!job || !best) throw new Error('There is no lay yet to make a file of.');
     if (kind === 'measured' || kind === 'plain')
       return laySvg(job, best, { measures: kind === 'measured', style: show });
@@ -155,17 +194,17 @@ const doings = {
         ],
         { seed: 1, budget: { seconds: NEED_SECONDS, now: () => performance.now() } },
       );
-      const best = needs[0];
+      const need = needs[0];
       all.push(...findings);
       tell({
         share: (i + 1) / widths.length,
         findings,
-        need: best
+        need: need
           ? {
-              purchase: best.purchase,
-              fold: best.lay.fold,
-              density: best.lay.density,
-              ...(best.repeatCost === undefined ? {} : { repeatCost: best.repeatCost }),
+              purchase: need.purchase,
+              fold: need.lay.fold,
+              density: need.lay.density,
+              ...(need.repeatCost === undefined ? {} : { repeatCost: need.repeatCost }),
             }
           : null,
       });

@@ -4,9 +4,10 @@ import { Caller } from '../worker/call.ts';
 import type { LayDoings, LayFile, LayPicture } from './lay-worker.ts';
 import type { LaySettings } from './lay-settings.ts';
 
-/** Time given to one search before it rests; it can be sent on. ms. */
-const BUDGET_MS = 15_000;
-const SLICE_MS = 250;
+/** Time given to one search before it rests; it can be sent on. s. */
+const BUDGET_SECONDS = 15;
+/** How often the share of it that is used is shown anew, ms. */
+const SHOW_MS = 250;
 
 /** A worker that lays cloth. */
 export const startLayer = (): Worker =>
@@ -49,15 +50,18 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
     async (mine: number): Promise<void> => {
       setRunning(true);
       const began = performance.now();
-      for (;;) {
-        const used = (performance.now() - began) / BUDGET_MS;
-        if (used >= 1) break;
-        const { better, done } = await layer.call('go', { ms: SLICE_MS, share: used });
-        if (mine !== turn.current) return;
-        if (better) setPicture(better);
-        setShare(used);
-        if (done) break;
+      const shown = setInterval(() => {
+        if (mine === turn.current)
+          setShare(Math.min(1, (performance.now() - began) / (BUDGET_SECONDS * 1000)));
+      }, SHOW_MS);
+      try {
+        await layer.call('search', { seconds: BUDGET_SECONDS }, ((better: LayPicture) => {
+          if (mine === turn.current) setPicture(better);
+        }) as never);
+      } finally {
+        clearInterval(shown);
       }
+      if (mine !== turn.current) return;
       setRunning(false);
       const proven = await layer.call('prove', undefined as never);
       if (mine === turn.current) setProof(proven);
@@ -67,7 +71,6 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
 
   const begin = useCallback((): void => {
     const mine = ++turn.current;
-    layer.stop();
     begun.current = false;
     setTrouble(null);
     setProof({ findings: [], misfits: [] });
@@ -99,16 +102,15 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
     trouble,
     ...proof,
     stop: () => {
-      const mine = ++turn.current;
       setRunning(false);
-      if (!begun.current) {
-        layer.stop();
+      if (begun.current) {
+        // The search comes to rest with what it has, and is proven as at its end.
+        const mine = turn.current;
+        layer.call('stop', undefined as never).catch((error: Error) => failed(mine, error));
         return;
       }
-      layer.call('prove', undefined as never).then(
-        (proven) => mine === turn.current && setProof(proven),
-        (error: Error) => failed(mine, error),
-      );
+      turn.current++;
+      layer.stop();
     },
     goOn: () => {
       if (!begun.current) {
