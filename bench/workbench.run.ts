@@ -185,11 +185,10 @@ export default async function run(args: string[]): Promise<void> {
     const stopDrag = await trace(cdp);
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
+    // Every move goes on by some pixels, up and down again, so that each asks for another amount and none for the same.
     for (let i = 0; i < 120; i++) {
-      await page.mouse.move(
-        box.x + box.width / 2 + Math.sin(i / 6) * 8,
-        box.y + box.height / 2 + Math.sin(i / 6) * 22,
-      );
+      const there = 10 - Math.abs((i % 20) - 10);
+      await page.mouse.move(box.x + box.width / 2 + there, box.y + box.height / 2 + there * 2.5);
       await page.waitForTimeout(16);
     }
     await page.mouse.up();

@@ -7,7 +7,9 @@ import './look/screens.css';
 import { App } from './app.tsx';
 import { keepOffline } from './offline/register.ts';
 import { applyLight } from './parts/light.tsx';
+import { readyBench } from './worker/bench.ts';
 
 applyLight();
 createRoot(document.querySelector('#root')!).render(<App />);
 keepOffline();
+readyBench();

@@ -9,6 +9,7 @@ import {
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
 import { answerCalls } from './call.ts';
 import { gripsOf, TRY, type Grip } from './grips.ts';
+import { newsOf, type News } from './news.ts';
 import { reuse } from './reuse.ts';
 import { amountIn, slopeBetween, type Slope } from './slopes.ts';
 
@@ -80,8 +81,17 @@ function slopesOf(fitting: Fitting, id: string): readonly Slope[] {
 const catalogue = CATALOGUE.map(({ make: _make, sentence: _sentence, ...rest }) => rest);
 export type CatalogueEntry = (typeof catalogue)[number];
 
+let told: Made | null = null;
+/** The made fitting as what is new in it against the one told before. */
+function tellMade(ask: MakeAsk): News {
+  const made = madeOf(ask);
+  const news = newsOf(told, made);
+  told = made;
+  return news;
+}
+
 const doings = {
-  make: madeOf,
+  make: tellMade,
   begin: (given: NewFitting): Fitting => newFitting(given),
   catalogue: () => catalogue,
   grips: ({

@@ -3,7 +3,7 @@ import { patternMark } from '../store/shared-pattern.ts';
 import type { BenchDoings, Made, MakeAsk } from './bench-worker.ts';
 import { Caller } from './call.ts';
 import { Latest } from './latest.ts';
-import { reuse } from './reuse.ts';
+import { heard } from './news.ts';
 
 const start = (): Worker =>
   new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });
@@ -25,9 +25,8 @@ export function askOf(fitting: Fitting, step?: string): MakeAsk {
 let last: Made | null = null;
 const latest = new Latest<{ fitting: Fitting; step?: string }, Made>(async ({ fitting, step }) => {
   const began = performance.now();
-  const made = await bench.call('make', askOf(fitting, step));
+  last = heard<Made>(last, await bench.call('make', askOf(fitting, step)));
   performance.measure('made', { start: began });
-  last = reuse(last, made);
   return last;
 });
 
@@ -42,3 +41,10 @@ export function makeLatest(
 }
 
 export const draftSample = (id: string): Promise<Pattern> => bench.call('sample', id);
+
+/** How long the first page is left to itself before the worker is fetched, ms. */
+const QUIET_MS = 1500;
+/** Fetches the worker while nothing is asked of it, so that the first fitting need not wait for its script. */
+export function readyBench(): void {
+  setTimeout(() => void bench.call('catalogue', undefined as never).catch(() => {}), QUIET_MS);
+}

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import type { Fitting } from '../../garment/index.ts';
 import type { Made } from './bench-worker.ts';
 import { makeLatest } from './bench.ts';
@@ -19,7 +19,8 @@ export function useMade(fitting: Fitting | null, step?: string): MadeState {
     makeLatest(
       fitting,
       step,
-      (made) => wanted && setState({ made, of: fitting, trouble: null }),
+      // Drawn when there is time between keys: the next key or pull goes before the picture of the last.
+      (made) => wanted && startTransition(() => setState({ made, of: fitting, trouble: null })),
       (error) => wanted && setState((s) => ({ ...s, trouble: error.message })),
     );
     return () => {
