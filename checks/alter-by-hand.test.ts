@@ -10,7 +10,7 @@ import {
 } from '../src/alter/index.ts';
 import type { Alteration } from '../src/alter/index.ts';
 import type { DrawnPiece, Edge, Garment, ParamValue } from '../src/garment/index.ts';
-import { distance, pathAt, pathEnd, pathLength, pathStart } from '../src/geometry/index.ts';
+import { distance, nearestPlace, pathAt, pathEnd, pathLength, pathStart } from '../src/geometry/index.ts';
 
 /*
  * One amount per catalogue entry, worked by hand on the plain garments (src/alter/schematic.ts: straight lines, round numbers, mm).
@@ -228,6 +228,32 @@ describe('bust', () => {
     // The seam runs from (110, −180) to (160, 270): at the bust, height 115, x = 142.78.
     expect(bust.x).toBeWithinMm(142.78 + 7, 0.6);
     expect(grew('front-side', 'side')).toBeWithinMm(0, 0.01);
+    expect(grew('front-side', 'panel')).toBeWithinMm(grew('front-centre', 'panel'), 0.1);
+  });
+
+  it('bust point on panel seams 12 lower and 5 out: both edges of the seam pass there, running out at waist and armhole', () => {
+    const { g } = alter(panels, 'bust-point', { up: -12, out: 5 });
+    expect(find(g, 'front-centre').marks[0]!.at).toEqual({ x: 135, y: 103 });
+    // Crossing before: 295/450 up from (110, −180) towards (160, 270) on the centre panel, 155/450 down from (175, 270) towards (125, −180) on the
+    // side one; both edges then run through that point moved by (5, −12).
+    for (const [id, x] of [
+      ['front-centre', 110 + (50 * 295) / 450],
+      ['front-side', 175 - (50 * 155) / 450],
+    ] as const) {
+      const { path, crossings } = edge(g, id, 'panel');
+      const to = { x: x + 5, y: 115 - 12 };
+      expect(distance(nearestPlace(path, to).point, to)).toBeLessThan(0.01);
+      expect(crossings.find((c) => c.level === 'waist')).toBeDefined();
+      const waist = pathAt(path, crossings.find((c) => c.level === 'waist')!.at);
+      expect(waist).toEqual({
+        x: expect.closeTo(id === 'front-centre' ? 130 : 145, 1) as number,
+        y: expect.closeTo(0, 1) as number,
+      });
+    }
+    expect(pathLength(edge(g, 'front-side', 'panel').path)).toBeWithinMm(
+      pathLength(edge(g, 'front-centre', 'panel').path),
+      0.1,
+    );
   });
 
   it('bust point 15 lower and 6 out: dart points and the side dart go with it', () => {
@@ -518,9 +544,15 @@ describe('darts', () => {
   });
 
   it('into the seam: side waist corner 20 in, nothing 100 below, at the height of the dart point', () => {
-    const { g } = alter(skirt, 'dart-into-seam', { piece: 'front', dart: 'dart' });
+    const { g, grew } = alter(skirt, 'dart-into-seam', { piece: 'front', dart: 'dart' });
     const side = edge(g, 'front', 'side');
-    expect(pathEnd(side.path)).toEqual({ x: 180, y: 0 });
+    // The seam is sewn to a back that did not change, so it keeps its length, and the waist gets shorter by the 20 of the dart. Above −100 the seam was
+    // √(10² + 100²) = 100.5; straight to (180, 0) it would be √(30² + 100²) = 104.4. Straight to (180, −y) it is 100.5 with 100 − y = √(100.5² − 30²) = 95.9;
+    // the curve, a little longer, asks for a little more than 4.1.
+    expect(grew('front', 'side')).toBeWithinMm(0, 0.01);
+    expect(grew('front', 'waist-side') + grew('front', 'waist-centre')).toBeWithinMm(0, 0.01);
+    expect(pathEnd(side.path).x).toBeWithinMm(180, 0.1);
+    expect(-pathEnd(side.path).y).toBeWithinMm(4.8, 0.7);
     // The side runs from (260, −600) to (200, 0): at −100 it is at x = 210.
     const y = (p: { y: number }): number => p.y;
     const near = Array.from({ length: 2001 }, (_, i) => pathAt(side.path, i / 2000)).reduce((a, b) =>

@@ -2,14 +2,16 @@ import { say } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
 import { panelFronts } from '../bust-fronts.ts';
 import { BUST_REACH, bustWidth, sayBust } from '../bust-words.ts';
-import { cut, draw } from '../change.ts';
+import { cut, draw, newChange } from '../change.ts';
 import { across, levelHeight } from '../height.ts';
 import { inch, lengthParam } from '../param.ts';
 import { pullEdges } from '../pull.ts';
 import { Refusal } from '../refusal.ts';
 import { slidePart } from '../slide.ts';
 import { widenLevel } from '../widen-level.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import { pathLength } from '../../geometry/index.ts';
+import type { Change } from '../change.ts';
+import type { DrawnPiece, Garment } from '../../garment/index.ts';
 
 /** How much the front lengthens per width added: the mean of the slash table (0.454 / 0.5 … 0.831 / 1; trade.md 5.10). */
 const LENGTH_PER_WIDTH = 0.87;
@@ -23,6 +25,43 @@ const bustHeight = (piece: DrawnPiece): number => {
     });
   return y;
 };
+
+type Pair = ReturnType<typeof panelFronts>[number];
+
+/** Both panels lengthened through the bust (the side panel at its panel edge only) and half the width let out on each of the two edges. */
+function fill(change: Change, { centre, side }: Pair, width: number, longer: number, atPanel: number): void {
+  cut(change, centre.id, (piece) => {
+    const { left, right } = across(piece, bustHeight(piece));
+    return (p) => slidePart(p, { from: right, to: left, atFrom: longer, atTo: longer });
+  });
+  cut(change, side.id, (piece) => {
+    const { left, right } = across(piece, bustHeight(piece));
+    return (p) => slidePart(p, { from: right, to: left, atFrom: 0, atTo: atPanel });
+  });
+  draw(change, centre.id, (piece) => pullEdges(piece, widenLevel(piece, 'panel', 'bust', width / 2, {})));
+  draw(change, side.id, (piece) => pullEdges(piece, widenLevel(piece, 'panel', 'bust', -width / 2, {})));
+}
+
+/** What the side panel's edge has more than the centre panel's, mm. */
+function fullness(garment: Garment, { centre, side, centreEdge, sideEdge }: Pair): number {
+  const size = (piece: string, edge: string): number =>
+    pathLength(garment.pieces.find((p) => p.id === piece)!.edges.find((e) => e.id === edge)!.path);
+  return size(side.id, sideEdge) - size(centre.id, centreEdge);
+}
+
+/** The two edges bend differently, so the same length let in does not make both longer alike; a second look is within a hundredth. */
+const LOOKS = 2;
+
+/** How much longer the side panel is made at the seam, so that its edge stays with the centre panel's as it was, walked. */
+function sideLonger(change: Change, pair: Pair, width: number, longer: number): number {
+  let atPanel = longer;
+  for (let look = 0; look < LOOKS; look++) {
+    const trial = newChange({ ...change.garment, followers: [] });
+    fill(trial, pair, width, longer, atPanel);
+    atPanel -= fullness(trial.garment, pair) - fullness(change.garment, pair);
+  }
+  return atPanel;
+}
 
 export const bustPanel: Alteration = {
   id: 'bust-panel',
@@ -53,17 +92,8 @@ export const bustPanel: Alteration = {
   make(change, values) {
     const width = values.mm('width');
     const longer = values.maybe('length') ?? width * LENGTH_PER_WIDTH;
-    for (const { centre, side } of panelFronts(change.garment)) {
-      cut(change, centre.id, (piece) => {
-        const { left, right } = across(piece, bustHeight(piece));
-        return (p) => slidePart(p, { from: right, to: left, atFrom: longer, atTo: longer });
-      });
-      cut(change, side.id, (piece) => {
-        const { left, right } = across(piece, bustHeight(piece));
-        return (p) => slidePart(p, { from: right, to: left, atFrom: 0, atTo: longer });
-      });
-      draw(change, centre.id, (piece) => pullEdges(piece, widenLevel(piece, 'panel', 'bust', width / 2, {})));
-      draw(change, side.id, (piece) => pullEdges(piece, widenLevel(piece, 'panel', 'bust', -width / 2, {})));
+    for (const pair of panelFronts(change.garment)) {
+      fill(change, pair, width, longer, sideLonger(change, pair, width, longer));
     }
   },
   sentence(values) {

@@ -1,11 +1,13 @@
-import { pathAt, pathEnd, sub, unit } from '../../geometry/index.ts';
+import { pathAt, pathEnd, pathStart, sub, unit } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
-import { draw, tell } from '../change.ts';
+import { panelFronts } from '../bust-fronts.ts';
+import { draw } from '../change.ts';
 import { dartOf } from '../dart.ts';
-import { hasEdge } from '../edge-role.ts';
+import { edgesOf, hasEdge } from '../edge-role.ts';
 import { bustDarts, bustPoint } from '../full-bust.ts';
+import { levelShare } from '../height.ts';
 import { inch, lengthParam } from '../param.ts';
 import { pullEdges } from '../pull.ts';
 import type { Pull } from '../pull.ts';
@@ -32,11 +34,46 @@ function moveDart(piece: DrawnPiece, id: string, up: number, out: number): Pull[
   ];
 }
 
+/** The easing between two still places is 1.5 times as steep in its middle as on the whole: more than this share of a run would fold the line back. */
+const ROOM = 0.6;
+
+/**
+ * A panel edge whose fullest place (where it crosses the bust line) goes up, down or sideways, running out at the armhole above and at the next level
+ * below. Both edges of the panel seam take the same pull, so they stay as long as one another and no width changes across the seam.
+ */
+function movePanelBust(piece: DrawnPiece, up: number, out: number): Pull[] {
+  return edgesOf(piece, 'panel').flatMap((edge): Pull[] => {
+    const at = levelShare(piece, edge, 'bust');
+    if (at === undefined)
+      throw new Refusal('no-level', `${piece.name} has no bust level: draw it first.`, {
+        piece: piece.id,
+        level: 'bust',
+      });
+    const full = pathAt(edge.path, at).y;
+    const waist = levelShare(piece, edge, 'waist');
+    const ends = [pathStart(edge.path).y, pathEnd(edge.path).y];
+    const stills = [...ends, ...(waist === undefined ? [] : [pathAt(edge.path, waist).y])];
+    const room = Math.min(
+      ...stills.filter((y) => (up > 0 ? y > full : y < full)).map((y) => Math.abs(y - full)),
+    );
+    if (Math.abs(up) > room * ROOM)
+      throw new Refusal(
+        'no-room',
+        `${piece.name}: the panel seam has only ${say(room)} ${up > 0 ? 'above' : 'below'} the bust line, too little to move its curve by ${say(Math.abs(up))}.`,
+        { piece: piece.id, edge: edge.id },
+      );
+    return [
+      { edge: edge.id, at, by: { x: out, y: up }, smooth: true },
+      ...(waist === undefined ? [] : [{ edge: edge.id, at: waist, by: { x: 0, y: 0 }, smooth: true }]),
+    ];
+  });
+}
+
 export const bustPointMoved: Alteration = {
   id: 'bust-point',
   group: 'bust',
   name: 'Bust point raised, lowered or moved',
-  when: 'The darts point above, below or beside the fullest place of the bust.',
+  when: 'The darts, or the curve of the panel seams, are fullest above, below or beside the fullest place of the bust.',
   source: 'docs/trade.md 5.10 (bust-point height and apex spread; memory)',
   params: [
     lengthParam('up', 'higher', {
@@ -56,7 +93,11 @@ export const bustPointMoved: Alteration = {
       limit: { most: inch(0.75), say: 'Compare the size first.', source: 'common practice' },
     }),
   ],
-  reach: ['bust darts with their mouths, front lining', 'bust point'],
+  reach: [
+    'bust darts with their mouths, or both edges of the panel seam alike',
+    'front lining',
+    'bust point',
+  ],
   shows: { on: 'bodice', params: { up: -20, out: 8 } },
   make(change, values) {
     const up = values.mm('up');
@@ -78,14 +119,10 @@ export const bustPointMoved: Alteration = {
           ),
         };
       });
-      if (hasEdge(front, 'panel') && front.darts.length === 0) {
-        tell(change, {
-          code: 'panel-fullness-stays',
-          severity: 'warning',
-          where: { piece: front.id },
-          message: `${front.name}: the bust point is moved on paper, but the fullness lies in the panel seam. Lengthen or shorten above the bust line as well, so that the curve of the seam comes to the new height.`,
-        });
-      }
+    }
+    if (!fronts.some((front) => hasEdge(front, 'panel') && front.darts.length === 0)) return;
+    for (const { centre, side } of panelFronts(change.garment)) {
+      for (const { id } of [centre, side]) draw(change, id, (p) => pullEdges(p, movePanelBust(p, up, out)));
     }
   },
   sentence(values) {
@@ -95,6 +132,6 @@ export const bustPointMoved: Alteration = {
       ...(up === 0 ? [] : [`${up < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(up))}`]),
       ...(out === 0 ? [] : [`moved ${say(Math.abs(out))} ${out < 0 ? 'towards' : 'away from'} the centre`]),
     ];
-    return `Bust point and darts: ${parts.join(', ') || 'unchanged'}`;
+    return `Bust point and the darts or panel seams that serve it: ${parts.join(', ') || 'unchanged'}`;
   },
 };

@@ -1,4 +1,14 @@
-import { pathLineIntersections, pathStart, pathEnd, shareAtPlace, sub, unit } from '../../geometry/index.ts';
+import {
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathLineIntersections,
+  pathStart,
+  shareAtPlace,
+  sub,
+  unit,
+} from '../../geometry/index.ts';
+import type { Path, Point } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
@@ -51,13 +61,59 @@ function takeIn(piece: DrawnPiece, way: Way, intake: number, pointY: number): Pu
     way.end === 'end'
       ? unit(sub(pathStart(mouth.path), pathEnd(mouth.path)))
       : unit(sub(pathEnd(mouth.path), pathStart(mouth.path)));
-  const back = pathLineIntersections(seam.path, { x: 0, y: pointY }, { x: 1, y: pointY })[0];
   return [
     { edge: way.mouth, at: way.end === 'end' ? 1 : 0, by: { x: inwards.x * intake, y: inwards.y * intake } },
-    ...(back
-      ? [{ edge: way.seam, at: shareAtPlace(seam.path, back.place), by: { x: 0, y: 0 }, smooth: true }]
-      : []),
+    ...stillAt(seam, pointY),
   ];
+}
+
+/** The seam stays where it is at the height of the dart's point, and below. */
+function stillAt(seam: DrawnPiece['edges'][number], pointY: number): Pull[] {
+  const back = pathLineIntersections(seam.path, { x: 0, y: pointY }, { x: 1, y: pointY })[0];
+  return back
+    ? [{ edge: seam.id, at: shareAtPlace(seam.path, back.place), by: { x: 0, y: 0 }, smooth: true }]
+    : [];
+}
+
+/** Near enough to the corner to give the seam's direction there. */
+const NEAR = 0.02;
+/** Each move disturbs the other length a little, the lines meeting nearly square; so many rounds leave less than a hundredth of a millimetre. */
+const ROUNDS = 8;
+
+/**
+ * Slanted, the seam is longer than it was: its corner slides down along it until it is as long as its partner expects, and in or out until the mouth's edge
+ * is short of its old length by what the dart took.
+ */
+function keepLengths(piece: DrawnPiece, way: Way, wanted: Lengths, pointY: number): DrawnPiece {
+  let now = piece;
+  for (let round = 0; round < ROUNDS; round++) {
+    const edges = [now.edges.find((e) => e.id === way.seam)!, now.edges.find((e) => e.id === way.mouth)!];
+    const [seam, mouth] = edges as [(typeof edges)[number], (typeof edges)[number]];
+    // The seam starts where the mouth ends, or ends where it starts.
+    const seamWay = inFrom(seam.path, way.end === 'start');
+    const mouthWay = inFrom(mouth.path, way.end === 'end');
+    const down = pathLength(seam.path) - wanted.seam;
+    const inwards = pathLength(mouth.path) - wanted.mouth;
+    now = pullEdges(now, [
+      {
+        edge: way.mouth,
+        at: way.end === 'end' ? 1 : 0,
+        by: { x: seamWay.x * down + mouthWay.x * inwards, y: seamWay.y * down + mouthWay.y * inwards },
+      },
+      ...stillAt(seam, pointY),
+    ]);
+  }
+  return now;
+}
+
+interface Lengths {
+  readonly seam: number;
+  readonly mouth: number;
+}
+
+/** Direction from a path's end (its start) back into it. */
+function inFrom(path: Path, atEnd: boolean): Point {
+  return unit(atEnd ? sub(pathAt(path, 1 - NEAR), pathEnd(path)) : sub(pathAt(path, NEAR), pathStart(path)));
 }
 
 export const dartIntoSeam: Alteration = {
@@ -84,7 +140,11 @@ export const dartIntoSeam: Alteration = {
       const old = seams.find((s) => s.id === seam.id);
       return old ? { ...seam, join: old.join } : seam;
     });
-    draw(change, piece.id, (p) => pullEdges(p, takeIn(p, way, intake, pointY)));
+    draw(change, piece.id, (p) => {
+      const size = (id: string): number => pathLength(p.edges.find((e) => e.id === id)!.path);
+      const wanted = { seam: size(way.seam), mouth: size(way.mouth) - intake };
+      return keepLengths(pullEdges(p, takeIn(p, way, intake, pointY)), way, wanted, pointY);
+    });
     tell(change, {
       code: 'seam-takes-dart',
       severity: 'note',
