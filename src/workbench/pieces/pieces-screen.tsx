@@ -8,6 +8,7 @@ import { MeasureMarks, type Tape } from './measure-marks.tsx';
 import { MeasurePanel } from './measure-panel.tsx';
 import { PieceEdges, PieceShape, pieceWords } from './piece-shape.tsx';
 import { PiecePanel } from './piece-panel.tsx';
+import { RunView } from './run-view.tsx';
 import { SeamWalk } from './seam-walk.tsx';
 import { TableView } from './table-view.tsx';
 import { foreseen } from '../worker/slopes.ts';
@@ -20,6 +21,11 @@ const HANDS = [
   { id: 'alter', name: 'Alter', say: 'Choose what to change; type the amount or pull the thread.' },
   { id: 'measure', name: 'Measure', say: 'Point at two places; corners and edges catch the tape.' },
   { id: 'walk', name: 'Walk a seam', say: 'One piece rolls along the other; or put them edge to edge.' },
+  {
+    id: 'join',
+    name: 'Put together',
+    say: 'Pieces edge to edge: see a hem, neckline or armhole run through.',
+  },
 ] as const;
 export type Hand = (typeof HANDS)[number]['id'];
 
@@ -127,7 +133,9 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
         </div>
       </div>
       <div className="pieces-body">
-        {hand === 'walk' ? (
+        {hand === 'join' ? (
+          <RunView bench={bench} />
+        ) : hand === 'walk' ? (
           <SeamWalk bench={bench} seam={seam} onSeam={setSeam} />
         ) : (
           <TableView
@@ -190,7 +198,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
               onChoose={choose}
             />
           )}
-          {hand === 'walk' && (
+          {(hand === 'walk' || hand === 'join') && (
             <PiecePanel
               bench={bench}
               piece={null}
@@ -198,7 +206,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
               seam={seam}
               onEdge={setEdge}
               onChoose={choose}
-              onWalk={setSeam}
+              onWalk={(s) => (setSeam(s), setHand('walk'))}
             />
           )}
         </aside>

@@ -55,7 +55,7 @@ export function alongChain(legs: readonly Leg[], walked: number): { leg: Leg; at
 }
 
 /** The rigid motion that takes a point with a direction onto another; `mirror` flips x first. */
-function seatOn(at: Point, way: Point, onto: Point, ontoWay: Point, mirror: boolean): Motion {
+export function seatOn(at: Point, way: Point, onto: Point, ontoWay: Point, mirror: boolean): Motion {
   const [p, w] = mirror
     ? [
         { x: -at.x, y: at.y },
@@ -73,7 +73,7 @@ function seatOn(at: Point, way: Point, onto: Point, ontoWay: Point, mirror: bool
 }
 
 /** Moves a direction: the turn of a motion without its shift. */
-function moveWay(way: Point, motion: Motion): Point {
+export function moveWay(way: Point, motion: Motion): Point {
   return movePoint(way, { ...motion, dx: 0, dy: 0 });
 }
 

@@ -1,0 +1,124 @@
+import { useMemo, useState } from 'react';
+import { boxAround, movePoint, pathBox, pathLength, type Box } from '../../geometry/index.ts';
+import { outlineD, pathD } from '../drawing/path-d.ts';
+import type { ReadyBench } from '../fitting/bench.ts';
+import { Amount, amountText } from '../parts/amount.tsx';
+import { legPath, runsThrough, type RunThrough } from './run-through.ts';
+import { motionMatrix } from './seat.ts';
+
+/** A turn below this is not seen in cloth: 2° is the usual bound for a line that is to run smooth (docs/trade.md). */
+const SMOOTH_DEG = 2;
+
+const turnWords = (turn: number): string =>
+  Math.abs(turn) < SMOOTH_DEG
+    ? 'runs straight on'
+    : `${turn > 0 ? 'turns inwards' : 'turns outwards'} by ${Math.abs(turn).toFixed(0)}°`;
+
+/** Pieces put edge to edge along a hem, a neckline or an armhole: where the line crosses a seam, one sees whether it runs through. */
+export function RunView({ bench }: { bench: ReadyBench }) {
+  const { made, show } = bench;
+  const runs = useMemo(() => runsThrough(made.garment), [made.garment]);
+  const [asked, setAsked] = useState<string | null>(null);
+  const run = runs.find((r) => r.id === asked) ?? runs[0];
+  const box = useMemo(() => (run ? boxOf(run) : null), [run]);
+  if (!run || !box) return <p>No line of this garment crosses a seam.</p>;
+  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+  const dot = Math.max(wide, high) / 70;
+  // The inside of the garment lies to the left of a line walked as drawn.
+  const inwards = run.legs[0]!.forward ? 1 : -1;
+  return (
+    <div className="seam-walk stack tight">
+      <div className="row spread">
+        <label className="field">
+          <span className="label">Line</span>
+          <select value={run.id} onChange={(e) => setAsked(e.target.value)}>
+            {runs.map((r) => (
+              <option key={r.id} value={r.id}>
+                {r.name}: {overWords(r)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <p className="verdict" role="status">
+          {verdict(run)}
+        </p>
+      </div>
+      <svg
+        viewBox={`${box.minX} ${-box.maxY} ${wide} ${high}`}
+        className="walk-picture"
+        role="img"
+        aria-label={`${run.name}: ${run.legs.map((l) => l.piece.name).join(', ')} edge to edge`}
+      >
+        <g transform="scale(1 -1)">
+          {run.legs.map(({ piece, motion }, i) => (
+            <g key={i} transform={motionMatrix(motion)}>
+              <path className={`own rest ${piece.cloth}`} d={outlineD(piece)} />
+            </g>
+          ))}
+          {run.legs.map((leg, i) => (
+            <path key={i} className="run-line" d={pathD(legPath(leg))} />
+          ))}
+        </g>
+        {run.joins.map((join, i) => (
+          <g key={i} className="run-join" transform={`translate(${join.at.x} ${-join.at.y})`}>
+            <circle r={dot} />
+            <text y={dot * 0.38} style={{ fontSize: dot * 1.3 }} textAnchor="middle">
+              {i + 1}
+            </text>
+          </g>
+        ))}
+      </svg>
+      <p className="small">
+        <Amount mm={run.length} show={show} in={16} /> {run.closed ? 'all round' : 'from end to end'}, seam
+        line on seam line.
+      </p>
+      <table className="notch-table">
+        <thead>
+          <tr>
+            <th scope="col">Where it crosses</th>
+            <th scope="col">the line</th>
+            <th scope="col" className="amount">
+              from its start
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {run.joins.map((join, i) => (
+            <tr key={i}>
+              <th scope="row">
+                {i + 1} {join.name}
+              </th>
+              <td>{turnWords(join.turn * inwards)}</td>
+              <td className="amount">{amountText(lengthTo(run, i), show, { in: 16 })}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Which pieces a line runs over: their names, or how many when there are more than two. */
+function overWords(run: RunThrough): string {
+  const names = [...new Set(run.legs.map((l) => l.piece.name))];
+  return names.length > 2 ? `${names.length} pieces` : names.join(', ');
+}
+
+function verdict(run: RunThrough): string {
+  const most = run.joins.reduce((m, j) => (Math.abs(j.turn) > Math.abs(m.turn) ? j : m));
+  return Math.abs(most.turn) < SMOOTH_DEG
+    ? 'It runs straight through every seam.'
+    : `Most at the ${most.name.toLowerCase()}: ${Math.abs(most.turn).toFixed(0)}°.`;
+}
+
+const lengthTo = (run: RunThrough, join: number): number =>
+  run.legs.slice(0, join + 1).reduce((sum, l) => sum + pathLength(l.edge.path), 0);
+
+function boxOf(run: RunThrough): Box {
+  const box = boxAround(
+    run.legs.flatMap(({ piece, motion }) =>
+      piece.edges.map((e) => pathBox(e.path.map((p) => movePoint(p, motion)))),
+    ),
+  );
+  return { minX: box.minX - 20, minY: box.minY - 20, maxX: box.maxX + 20, maxY: box.maxY + 20 };
+}
