@@ -551,9 +551,9 @@ describe('darts', () => {
     // the curve, a little longer, asks for a little more than 4.1.
     expect(grew('front', 'side')).toBeWithinMm(0, 0.01);
     expect(grew('front', 'waist-side') + grew('front', 'waist-centre')).toBeWithinMm(0, 0.01);
-    // Its waist edge, 80 long beside the dart, dips by that: 4.8² / (2 × 80) = 0.14 of its width.
+    // Its waist edge, 90 from the dart's middle to the side, now 70, dips by that: 4.4² / (2 × 70) = 0.14 of its width.
     expect(pathEnd(side.path).x).toBeWithinMm(180 - 0.14, 0.05);
-    expect(-pathEnd(side.path).y).toBeWithinMm(4.8, 0.7);
+    expect(-pathEnd(side.path).y).toBeWithinMm(4.4, 0.3);
     // The side runs from (260, −600) to (200, 0): at −100 it is at x = 210.
     const y = (p: { y: number }): number => p.y;
     const near = Array.from({ length: 2001 }, (_, i) => pathAt(side.path, i / 2000)).reduce((a, b) =>
