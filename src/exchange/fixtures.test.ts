@@ -149,3 +149,20 @@ describe('tiles', () => {
     ).toThrow(/one place of its own/);
   });
 });
+
+describe('PDFs locked by qpdf', () => {
+  it('with a word for opening: refused as locked, and what to do about it', async () => {
+    await expect(readDrawing(bytesOf('locked.pdf'), 'skirt.pdf')).rejects.toMatchObject({
+      code: 'locked',
+      message: expect.stringMatching(/skirt\.pdf is locked with a password.*unlocked copy/) as string,
+    });
+  });
+
+  it('with a word for changing only: read like the sheet it was made of', async () => {
+    const [locked, open] = await Promise.all(
+      ['owner-word.pdf', 'sheet-colour.pdf'].map((name) => readDrawing(bytesOf(name), name)),
+    );
+    expect(locked!.strokes).toEqual(open!.strokes);
+    expect(locked!.texts).toEqual(open!.texts);
+  });
+});

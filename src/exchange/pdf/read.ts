@@ -5,6 +5,7 @@ import { ReadError, openBudget } from '../budget.ts';
 import type { Budget, ReadOptions } from '../budget.ts';
 import type { DrawnLayer, DrawnPage, DrawnText, Drawing, Stroke } from '../drawing.ts';
 import { fontsAway } from './fonts-away.ts';
+import { lettingGo } from './left-behind.ts';
 import { pdfLibrary } from './library.ts';
 import type { PdfLibrary } from './library.ts';
 import { pageStrokes } from './page.ts';
@@ -22,6 +23,10 @@ export async function readPdf(bytes: Uint8Array, options: ReadOptions = {}): Pro
   if (!startsAsPdf(bytes))
     throw new ReadError('not-this-format', name, `${name} is not a PDF: it does not begin like one.`);
   const library = await pdfLibrary();
+  return lettingGo(() => readWith(library, bytes, budget));
+}
+
+async function readWith(library: PdfLibrary, bytes: Uint8Array, budget: Budget): Promise<Drawing> {
   const task = library.getDocument({
     // The library takes the buffer over, so it gets its own.
     data: fontsAway(bytes),
@@ -38,7 +43,7 @@ export async function readPdf(bytes: Uint8Array, options: ReadOptions = {}): Pro
   try {
     return await inTime(readPages(library, await inTime(task.promise, budget), bytes, budget), budget);
   } catch (error) {
-    throw asReadError(error, name);
+    throw asReadError(error, budget.name);
   } finally {
     await task.destroy().catch(() => undefined);
   }
