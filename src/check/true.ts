@@ -1,6 +1,6 @@
 import type { Finding, Garment, Seam } from '../garment/index.ts';
 import { say } from '../garment/index.ts';
-import { SEAM_NOTE_MM, pathLength } from '../geometry/index.ts';
+import { SEAM_NOTE_MM, SEAM_WARNING_MM, pathLength } from '../geometry/index.ts';
 import type { Change } from './change.ts';
 import { pieceOf } from './parts.ts';
 import { withPiece } from './rework.ts';
@@ -42,7 +42,8 @@ const CHANGED_MM = 0.01;
 /**
  * Trues the garment as one step (formulas.md, Seams and truing): seams brought to their intended lengths in sewing order, straight
  * bands stretched where their seam changed, dart legs made equal, lines that cross a seam, a fold or a folded dart made smooth
- * there, notches re-placed. Afterwards every seam is within 0.5 mm of what is intended or has a finding `seam-not-trued` that says why not;
+ * there, notches re-placed. Afterwards every seam is within 0.5 mm of what is intended or has a finding `seam-not-trued` that says why not
+ * (an error over 1.5 mm);
  * `corner-beyond-bound` (note) names a line that would have had to move too far.
  */
 export function trueGarment(garment: Garment, options: TrueOptions = {}): Trued {
@@ -128,8 +129,10 @@ function dartChanges(before: Garment, after: Garment): Change[] {
 }
 
 function notTrued(walk: Walk, moved: Moved): Finding[] {
-  const severity = seamSeverity(walk.difference);
-  if (!severity || walk.missing.length > 0) return [];
+  const seen = seamSeverity(walk.difference);
+  if (!seen || walk.missing.length > 0) return [];
+  // What truing itself cannot mend to within a warning has to be decided by the maker before anything is cut.
+  const severity = Math.abs(walk.difference) > SEAM_WARNING_MM ? 'error' : seen;
   const pieces = new Set([...walk.seam.a, ...walk.seam.b].map((ref) => ref.piece));
   const atLimit = [...moved].some(
     ([key, mm]) => pieces.has(key.slice(key.indexOf(' ') + 1)) && Math.abs(mm) >= TRUE_LIMIT_MM - 1e-9,

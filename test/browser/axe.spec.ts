@@ -91,7 +91,7 @@ for (const light of ['day', 'night'] as const) {
     it('with each hand on the pieces, and an alteration open', async () => {
       const { page } = opened;
       await walkTo(page, 'Pieces');
-      for (const hand of ['Alter', 'Measure', 'Walk a seam', 'Look']) {
+      for (const hand of ['Alter', 'Measure', 'Walk a seam', 'Put together', 'Look']) {
         await page.getByRole('button', { name: hand, exact: true }).click();
         await sound();
       }

@@ -66,6 +66,27 @@ describe('on a telephone held upright', () => {
     await page.getByRole('heading', { name: '1 Centre front' }).waitFor();
   });
 
+  it('keeps the drawing of where the tape goes in view beside the field in use', async () => {
+    const { page } = opened;
+    await page.goto(`${opened.url}#/people`);
+    await page.getByRole('link', { name: 'Odile Fenn' }).tap();
+    const guide = page.getByRole('region', { name: 'Where the tape goes' });
+    for (const field of ['waist', 'hip']) {
+      await page.getByLabel(field, { exact: true }).tap();
+      await page.waitForTimeout(200);
+      const [drawing, typed] = [
+        (await guide.boundingBox())!,
+        (await page.getByLabel(field, { exact: true }).boundingBox())!,
+      ];
+      expect(drawing.y).toBeGreaterThanOrEqual(-1);
+      expect(drawing.height).toBeLessThan(844 * 0.3);
+      expect(typed.y).toBeGreaterThan(drawing.y + drawing.height - 1);
+      expect(typed.y + typed.height).toBeLessThan(844);
+    }
+    await page.goBack();
+    await page.goBack();
+  });
+
   it('prints from the phone', async () => {
     const { page } = opened;
     await walkTo(page, 'Paper');

@@ -4,6 +4,7 @@ import type { ReadyBench } from '../fitting/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
 import type { DocKey, Version } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
+import { sizesSentence } from './sizes-sentence.ts';
 import { PersonSheetPrint } from './sheet-print.tsx';
 
 /** Everything decided, as sentences; back to any of them; named versions; the printable sheet. */
@@ -58,14 +59,9 @@ export default function RecordScreen({ bench }: { bench: ReadyBench }) {
 /** The steps and choices in force, in their order. */
 function Decided({ bench }: { bench: ReadyBench }) {
   const { made, fitting } = bench;
-  const { sizes } = fitting.pattern.chart;
-  const label = (id: string): string => sizes.find((s) => s.id === id)?.label ?? id;
-  const levels = made.plan.levels.map((l) => `${l.level.replaceAll('-', ' ')} ${label(l.size)}`).join(', ');
   return (
     <ol className="decided">
-      <li>
-        Size {label(made.plan.base.size)} at neck, shoulder and armhole{levels ? `; ${levels}` : ''}.
-      </li>
+      <li>{sizesSentence(made.plan, fitting.pattern)}</li>
       {made.steps.map((s) => (
         <li key={s.step.id}>
           {s.step.off ? <s>{s.sentence}</s> : s.sentence}
