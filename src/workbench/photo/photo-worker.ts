@@ -16,7 +16,17 @@ import {
   type Plane,
   type Traced,
 } from '../../exchange/index.ts';
-import { distance, pathAt, pointsBox, type Box, type Path, type Point } from '../../geometry/index.ts';
+import {
+  distance,
+  pathAt,
+  pathLength,
+  pathPart,
+  pointsBox,
+  ringArea,
+  type Box,
+  type Path,
+  type Point,
+} from '../../geometry/index.ts';
 import { answerCalls } from '../worker/call.ts';
 
 /** Four corners in order round the sheet, px. */
@@ -106,6 +116,17 @@ function meeting(a: Path, b: Path): Point {
   return distance(at, middle) < 60 ? at : middle;
 }
 
+/** The first dark line beside a run. Near a corner the neighbour's lines may run where this one ends sooner: there less of the run is asked for. */
+function nextLine(flat: Plane, run: Path, from: number, to: number): Path | null {
+  const length = pathLength(run);
+  for (const clear of CLEAR_MM) {
+    if (clear > length / 3) break;
+    const line = traceAlong(flat, pathPart(run, clear / length, 1 - clear / length), from, to)[0];
+    if (line) return line;
+  }
+  return null;
+}
+
 const flatPlane = (): Plane => {
   if (!plane) throw new Error('The photo has not been laid flat yet.');
   return plane;
@@ -174,19 +195,24 @@ const doings = {
   /** The lines between the corners, moved onto the darkest line near them. */
   trace: ({ clicks, closed }: { clicks: readonly Click[]; closed: boolean }): readonly Traced[] =>
     clicks.length < 2 ? [] : traceLine(flatPlane(), closed ? [...clicks, clicks[0]!] : clicks),
-  /** Where the corners of the next size lie, by the first dark line outside each run of the last; null where none runs along it. */
+  /** Where the corners of the next size lie, by the first dark line outside (or inside) each run of the last; `lost` counts runs along which there is none. */
   next: ({
     runs,
     clicks,
+    inwards,
   }: {
     runs: readonly Path[];
     clicks: readonly Click[];
+    inwards: boolean;
   }): {
     clicks: readonly Click[];
     lost: number;
   } => {
     const flat = flatPlane();
-    const lines = runs.map((run) => traceAlong(flat, run, LEAST_GRADE_MM, MOST_GRADE_MM)[0] ?? null);
+    // Beyond a run is its right hand when the corners were clicked counter-clockwise, its left when clockwise.
+    const right = ringArea(clicks.map((c) => c.at)) > 0 !== inwards;
+    const [from, to] = right ? [LEAST_GRADE_MM, MOST_GRADE_MM] : [-LEAST_GRADE_MM, -MOST_GRADE_MM];
+    const lines = runs.map((run) => nextLine(flat, run, from, to));
     const moved = lines.map((line, i) => line ?? runs[i]!);
     return {
       clicks: clicks.map((c, i) => ({
@@ -200,6 +226,8 @@ const doings = {
 /** Lines of two sizes lie at least so far apart to be told apart, and at most so far to be neighbours. mm. */
 const LEAST_GRADE_MM = 2;
 const MOST_GRADE_MM = 25;
+/** How much of a run's ends is left out, by turns, until a line is found along the rest. mm. */
+const CLEAR_MM: readonly number[] = [0, 8, 16, MOST_GRADE_MM + LEAST_GRADE_MM];
 export type PhotoDoings = typeof doings;
 
 answerCalls(doings);

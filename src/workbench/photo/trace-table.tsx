@@ -33,6 +33,8 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
   const [done, setDone] = useState<readonly TracedSize[]>([]);
   const [pieces, setPieces] = useState<readonly TracedPiece[]>([]);
   const [names, setNames] = useState<readonly string[]>(['1']);
+  // Sizes are traced from the smallest outwards or from the largest inwards, the same way for every piece.
+  const [inwards, setInwards] = useState<boolean | null>(null);
   const [straight, setStraight] = useState(true);
   const [fold, setFold] = useState<number | null>(null);
   const [pieceName, setPieceName] = useState('Piece 1');
@@ -66,16 +68,18 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
     put(size.clicks.with(0, { ...size.clicks[0]!, straight }), true);
   }
   const ready = size.closed && size.runs.length === size.clicks.length;
-  function nextSize(): void {
+  function nextSize(inside: boolean): void {
     const kept = size;
-    worker.call('next', { runs: kept.runs.map((r) => r.path), clicks: kept.clicks }).then(
+    const side = inside ? 'inside' : 'outside';
+    worker.call('next', { runs: kept.runs.map((r) => r.path), clicks: kept.clicks, inwards: inside }).then(
       ({ clicks, lost }) => {
+        setInwards(inside);
         setDone([...done, kept]);
         setNames((n) => (n.length > done.length + 1 ? n : [...n, String(done.length + 2)]));
         put(clicks, true);
         setSaid(
           lost === 0
-            ? 'The next line outside was found along every run. Drag a corner that is off.'
+            ? `The next line ${side} was found along every run. Drag a corner that is off.`
             : `Along ${lost} of ${clicks.length} runs no further line was found: drag those corners.`,
         );
       },
@@ -95,7 +99,10 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
     const all = ready ? [...pieces, thisPiece()] : pieces;
     const many = Math.min(...all.map((p) => p.sizes.length));
     const even = all.map((p) => ({ ...p, sizes: p.sizes.slice(0, many) }));
-    leaveFile(tracedFile(tracedDrawing(name, even, names.slice(0, many))));
+    const called = names.slice(0, many);
+    // A pattern's sizes go from the smallest up.
+    const rising = inwards ? even.map((p) => ({ ...p, sizes: p.sizes.toReversed() })) : even;
+    leaveFile(tracedFile(tracedDrawing(name, rising, inwards ? called.toReversed() : called)));
     go(hrefTo('patterns', 'from-a-file'));
   }
   const faint = size.runs.filter((r) => r.contrast < FAINT_CONTRAST).length;
@@ -183,7 +190,7 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
         <p role="status">
           {said ||
             (size.clicks.length === 0
-              ? 'Click the corners of the innermost size, one after another round the piece, as the outline runs.'
+              ? 'Click the corners of the smallest size (or the largest), one after another round the piece.'
               : size.closed
                 ? `${size.clicks.length} runs, ${amountText(
                     size.runs.reduce((sum, r) => sum + pathLength(r.path), 0),
@@ -247,9 +254,16 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
                   onChange={(e) => setNames(names.with(done.length, e.target.value))}
                 />
               </label>
-              <button type="button" className="act" disabled={!ready} onClick={nextSize}>
-                Next size outwards
-              </button>
+              {inwards !== true && (
+                <button type="button" className="act" disabled={!ready} onClick={() => nextSize(false)}>
+                  Next size outwards
+                </button>
+              )}
+              {inwards !== false && (
+                <button type="button" className="act" disabled={!ready} onClick={() => nextSize(true)}>
+                  Next size inwards
+                </button>
+              )}
             </div>
             <div className="row about">
               <label className="field">
