@@ -1,17 +1,22 @@
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { format, resolveConfig } from 'prettier';
 import { CATALOGUE, GROUPS } from '../src/alter/index.ts';
 import type { Alteration, Limit, Param } from '../src/alter/index.ts';
 import { say } from '../src/garment/index.ts';
+import { alterationPicture } from './alteration-picture.ts';
 
 /** Where the page lies. */
 export const PAGE = fileURLToPath(new URL('../docs/alterations.md', import.meta.url));
+/** Where its drawings lie, one a catalogue entry, named by its id. */
+export const PICTURES = fileURLToPath(new URL('../docs/pictures/alterations/', import.meta.url));
 
 const HEAD = `# Alterations
 
 Every alteration of the catalogue: when it is used, what you state, how far it may go and who says so, and what goes along with it.
 Made from the catalogue by \`npx tsx scripts/alterations-page.ts\`; a test checks that it is up to date.
+
+The drawings are made by the alteration itself, done with exaggerated amounts on a plain garment of straight lines: before in dots, after in a whole line.
 
 Amounts are typed in inches or centimetres (\`1 1/4in\`, \`32mm\`, \`3.2cm\`); a minus sign turns the direction round. Beyond a limit the alteration is
 made all the same, with a warning that says why. What it cannot reach it says. After your alterations, true the seams once.
@@ -50,6 +55,7 @@ const entry = (a: Alteration): string =>
   [
     `### ${a.name}`,
     `\`${a.id}\`. ${a.when}`,
+    `![${a.name}, before and after](pictures/alterations/${a.id}.svg)`,
     a.params.map(paramLine).join('\n'),
     `Goes along: ${a.reach.join('; ')}.`,
     `Source: ${a.source}.`,
@@ -65,4 +71,9 @@ export async function alterationsPage(): Promise<string> {
   return format(text, { ...(await resolveConfig(PAGE)), parser: 'markdown' });
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(PAGE, await alterationsPage());
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  writeFileSync(PAGE, await alterationsPage());
+  mkdirSync(PICTURES, { recursive: true });
+  for (const old of readdirSync(PICTURES)) rmSync(`${PICTURES}${old}`);
+  for (const a of CATALOGUE) writeFileSync(`${PICTURES}${a.id}.svg`, alterationPicture(a));
+}

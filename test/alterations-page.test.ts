@@ -1,7 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE, GROUPS } from '../src/alter/index.ts';
-import { PAGE, alterationsPage } from '../scripts/alterations-page.ts';
+import { alterationPicture } from '../scripts/alteration-picture.ts';
+import { PAGE, PICTURES, alterationsPage } from '../scripts/alterations-page.ts';
 
 describe('docs/alterations.md', () => {
   const page = readFileSync(PAGE, 'utf8');
@@ -17,6 +18,22 @@ describe('docs/alterations.md', () => {
       const own = page.slice(from, page.indexOf('\n##', from + 1) + 1 || undefined);
       expect(own).toContain(`\`${entry.id}\``);
       for (const param of entry.params) expect(own, entry.name).toContain(`\`${param.id}\``);
+    }
+  });
+
+  it('shows every entry in a drawing made by the alteration itself, and no other', () => {
+    expect(readdirSync(PICTURES).toSorted()).toEqual(CATALOGUE.map((a) => `${a.id}.svg`).toSorted());
+    for (const entry of CATALOGUE) {
+      expect(readFileSync(`${PICTURES}${entry.id}.svg`, 'utf8'), entry.id).toBe(alterationPicture(entry));
+      expect(page).toContain(`(pictures/alterations/${entry.id}.svg)`);
+    }
+  });
+
+  it('draws a difference for every entry', () => {
+    for (const entry of CATALOGUE) {
+      const [before, after] = [...alterationPicture(entry).matchAll(/<path d="([^"]*)"/g)].map((m) => m[1]!);
+      expect(after, entry.id).toMatch(/^M/);
+      expect(after, entry.id).not.toBe(before);
     }
   });
 

@@ -1,3 +1,4 @@
+import { distance } from '../geometry/index.ts';
 import type { Path } from '../geometry/index.ts';
 import type { Garment } from '../garment/index.ts';
 import type { Alteration } from './alteration.ts';
@@ -21,11 +22,21 @@ export interface PieceDrawing {
   readonly after: readonly Path[];
 }
 
+/** Less than this can't be seen in a small drawing, mm. */
+const SEEN_MM = 0.5;
+
+function differs(before: readonly Path[], after: readonly Path[]): boolean {
+  return (
+    before.length !== after.length ||
+    after.some((path, i) => path.some((p, k) => distance(p, before[i]![k] ?? p) > SEEN_MM))
+  );
+}
+
 const known = new Map<string, readonly PieceDrawing[]>();
 
 /**
  * The small drawing of a catalogue entry: the leading pieces it changes on a plain garment, before and after. Made by doing the alteration there, with exaggerated amounts,
- * so that it shows what the tool does. A piece that was parted into left and right is shown once for each.
+ * so that it shows what the tool does. Pieces whose outline stays are left out; a piece that was parted into left and right is shown once for each.
  */
 export function drawingOf(alteration: Alteration): readonly PieceDrawing[] {
   const found = known.get(alteration.id);
@@ -45,7 +56,9 @@ export function drawingOf(alteration: Alteration): readonly PieceDrawing[] {
     // Parted: the side that was turned over is shown without an old outline, which was never drawn.
     const half =
       old ?? garment.pieces.find((p) => drawnSide(p) === piece.bodySide && piece.id.startsWith(`${p.id}-`));
-    return [{ piece: piece.id, before: half ? outline(half.edges) : [], after: outline(piece.edges) }];
+    const drawing = { piece: piece.id, before: half ? outline(half.edges) : [], after: outline(piece.edges) };
+    // A band of which only a notch moved shows nothing.
+    return old && !differs(drawing.before, drawing.after) ? [] : [drawing];
   });
   known.set(alteration.id, drawn);
   return drawn;

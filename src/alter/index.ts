@@ -19,6 +19,8 @@ export type { AlterStep, StepOutcome } from './apply-step.ts';
 export { readParams } from './values.ts';
 export { drawingOf, SCHEMATIC } from './drawing.ts';
 export type { PieceDrawing } from './drawing.ts';
+export { drawingRow } from './drawing-row.ts';
+export type { DrawingRow } from './drawing-row.ts';
 export { dartIntake, dartOf, makeDart, rotateDart, trueDart } from './dart.ts';
 export type { DartPlace, MadeDart, RotatedDart } from './dart.ts';
 export { observableOf, observe } from './observe.ts';
