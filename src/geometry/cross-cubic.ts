@@ -5,7 +5,7 @@ import { nearestPlace } from './nearest.ts';
 import { cubicRoots } from './root.ts';
 import { SAME_MM, STRAIGHT_MM } from './tolerance.ts';
 import type { Point } from './types.ts';
-import { cross, distance, dot, lerp, sub } from './vector.ts';
+import { cross, distance, dot, lerp, norm, sub } from './vector.ts';
 
 /** Where two cubics meet: the parameter on each, and the point. */
 export interface CubicMeeting {
@@ -31,8 +31,8 @@ function segments(a: Cubic, b: Cubic): CubicMeeting[] {
   const [q, , , q1] = b;
   const r = sub(p1, p);
   const s = sub(q1, q);
-  const rLength = Math.hypot(r.x, r.y);
-  const sLength = Math.hypot(s.x, s.y);
+  const rLength = norm(r.x, r.y);
+  const sLength = norm(s.x, s.y);
   const denominator = cross(r, s);
   if (Math.abs(denominator) > 1e-12 * rLength * sLength) {
     const ta = cross(sub(q, p), s) / denominator;
@@ -85,7 +85,7 @@ const NONE: readonly number[] = [];
 function segmentCurve(line: Cubic, curve: Cubic): CubicMeeting[] {
   const [p, , , q] = line;
   const d = sub(q, p);
-  const l = Math.hypot(d.x, d.y);
+  const l = norm(d.x, d.y);
   const out: CubicMeeting[] = [];
   for (const tb of cubicLineRoots(curve, p, q)) {
     const point = cubicPoint(curve, tb);
@@ -132,8 +132,8 @@ function approach(a: Cubic, b: Cubic, ta: number, tb: number): CubicMeeting | un
 
 const flatness = ([a, b, c, d]: Cubic): number =>
   Math.max(
-    Math.hypot(3 * b.x - 2 * a.x - d.x, 3 * b.y - 2 * a.y - d.y),
-    Math.hypot(3 * c.x - a.x - 2 * d.x, 3 * c.y - a.y - 2 * d.y),
+    norm(3 * b.x - 2 * a.x - d.x, 3 * b.y - 2 * a.y - d.y),
+    norm(3 * c.x - a.x - 2 * d.x, 3 * c.y - a.y - 2 * d.y),
   );
 
 /** Length of the control legs: an upper bound of the curve's, which a chord is not on a curve that comes back. */
@@ -162,7 +162,7 @@ function lineOf(cubic: Cubic): Cubic | undefined {
   if (cubicIsStraight(cubic)) return cubic;
   const [a, b, c, d] = cubic;
   const chord = sub(d, a);
-  const stray = STRAIGHT_MM * Math.hypot(chord.x, chord.y);
+  const stray = STRAIGHT_MM * norm(chord.x, chord.y);
   if (Math.abs(cross(chord, sub(b, a))) > stray || Math.abs(cross(chord, sub(c, a))) > stray)
     return undefined;
   if (dot(sub(b, a), chord) < 0 || dot(sub(c, b), chord) < 0 || dot(sub(d, c), chord) < 0) return undefined;
@@ -223,8 +223,8 @@ function curves(a: Cubic, b: Cubic): CubicMeeting[] {
     if (!boxesTouch(pointsBox(pa.curve), pointsBox(pb.curve), SAME_MM)) return;
     const chordA = sub(pa.curve[3], pa.curve[0]);
     const chordB = sub(pb.curve[3], pb.curve[0]);
-    const lengthA = Math.hypot(chordA.x, chordA.y);
-    const lengthB = Math.hypot(chordB.x, chordB.y);
+    const lengthA = norm(chordA.x, chordA.y);
+    const lengthB = norm(chordB.x, chordB.y);
     const flatA = flatness(pa.curve) <= 0.02 * lengthA;
     const flatB = flatness(pb.curve) <= 0.02 * lengthB;
     const sizeA = legs(pa.curve);

@@ -14,7 +14,11 @@ export function cubicOf(path: Path, index: number): Cubic {
 }
 
 /** Point of the cubic at parameter t. */
-export function cubicPoint([a, b, c, d]: Cubic, t: number): Point {
+export function cubicPoint(cubic: Cubic, t: number): Point {
+  const a = cubic[0];
+  const b = cubic[1];
+  const c = cubic[2];
+  const d = cubic[3];
   const s = 1 - t;
   const w0 = s * s * s;
   const w1 = 3 * s * s * t;

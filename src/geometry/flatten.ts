@@ -1,5 +1,6 @@
 import { cubicCount, cubicIsStraight } from './cubic.ts';
 import type { Path, Point, Ring } from './types.ts';
+import { norm } from './vector.ts';
 
 /**
  * The path as a polyline, both ends included, nowhere further than `tolerance` mm from the curve. The stored points stay exactly.
@@ -15,8 +16,8 @@ export function pathFlatten(path: Path, tolerance: number): Point[] {
     const d = path[3 * k + 3]!;
     if (!cubicIsStraight([a, b, c, d])) {
       const bend = Math.max(
-        Math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y),
-        Math.hypot(b.x - 2 * c.x + d.x, b.y - 2 * c.y + d.y),
+        norm(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y),
+        norm(b.x - 2 * c.x + d.x, b.y - 2 * c.y + d.y),
       );
       const steps = Math.ceil(Math.sqrt((0.75 * bend) / tolerance));
       for (let i = 1; i < steps; i++) {

@@ -4,6 +4,7 @@ import { pathBetween } from './path.ts';
 import { LENGTH_MM } from './tolerance.ts';
 import type { Path, PathPlace, Point } from './types.ts';
 import { placePoint } from './place.ts';
+import { norm } from './vector.ts';
 
 /** Gauss-Legendre nodes and weights on −1..1, positive half (Abramowitz & Stegun, Handbook of Mathematical Functions, table 25.4). */
 const NODES_8 = [0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363];
@@ -72,11 +73,13 @@ function adaptive(v: Speed, t0: number, t1: number, bound: number, depth: number
   return adaptive(v, t0, middle, bound / 2, depth + 1) + adaptive(v, middle, t1, bound / 2, depth + 1);
 }
 
+const NONE: readonly number[] = [];
+
 /**
  * Parameters inside (0, 1) where the speed has a low point. Next to a cusp the integrand is like |t − t₀|; with t₀ as a
  * border both sides are smooth. Where the three control legs all point forward the speed cannot come near zero.
  */
-function slowPlaces(v: Speed, [a, b, c, d]: Cubic): number[] {
+function slowPlaces(v: Speed, [a, b, c, d]: Cubic): readonly number[] {
   const d0x = b.x - a.x;
   const d0y = b.y - a.y;
   const d1x = c.x - b.x;
@@ -86,7 +89,11 @@ function slowPlaces(v: Speed, [a, b, c, d]: Cubic): number[] {
   const cx = d.x - a.x;
   const cy = d.y - a.y;
   const chord = (cx * cx + cy * cy) * 0.05;
-  if (d0x * cx + d0y * cy > chord && d1x * cx + d1y * cy > chord && d2x * cx + d2y * cy > chord) return [];
+  if (d0x * cx + d0y * cy > chord && d1x * cx + d1y * cy > chord && d2x * cx + d2y * cy > chord) return NONE;
+  return lowPoints(v);
+}
+
+function lowPoints(v: Speed): number[] {
   // Half the derivative of |v|²: a cubic in t. Its upward zero crossings are the low points; found by sampling and halving.
   const rise = (t: number): number =>
     (v.x0 + t * (v.x1 + t * v.x2)) * (v.x1 + 2 * t * v.x2) +
@@ -111,7 +118,7 @@ function slowPlaces(v: Speed, [a, b, c, d]: Cubic): number[] {
 export function cubicLength(cubic: Cubic, t0 = 0, t1 = 1): number {
   if (t1 <= t0) return 0;
   if (cubicIsStraight(cubic)) {
-    return (t1 - t0) * Math.hypot(cubic[3].x - cubic[0].x, cubic[3].y - cubic[0].y);
+    return (t1 - t0) * norm(cubic[3].x - cubic[0].x, cubic[3].y - cubic[0].y);
   }
   const v = speedOf(cubic);
   let sum = 0;
@@ -149,7 +156,7 @@ export function pathLength(path: Path): number {
 const chord = (path: Path): number => {
   const a = path[0]!;
   const d = path[path.length - 1]!;
-  return Math.hypot(d.x - a.x, d.y - a.y);
+  return norm(d.x - a.x, d.y - a.y);
 };
 
 /** Arc length from the start of the path to the place. */
@@ -195,7 +202,7 @@ export function placeAtLength(path: Path, mm: number): PathPlace {
     if (miss > 0) lo = t;
     else hi = t;
     const v = cubicVelocity(c, t);
-    const speed = Math.hypot(v.x, v.y);
+    const speed = norm(v.x, v.y);
     let next = speed > 0 ? t + miss / speed : (lo + hi) / 2;
     if (!(next > lo && next < hi)) next = (lo + hi) / 2;
     if (next === t) break;

@@ -1,7 +1,7 @@
 import { cubicAcceleration, cubicOf, cubicPoint, cubicVelocity } from './cubic.ts';
 import { SAME_MM } from './tolerance.ts';
 import type { Path, PathPlace, Point } from './types.ts';
-import { cross, length, sub, unit } from './vector.ts';
+import { cross, length, norm, sub, unit } from './vector.ts';
 
 /** The point at a place. At t = 0 and 1 it is exactly the stored one. */
 export function placePoint(path: Path, place: PathPlace): Point {
@@ -20,7 +20,7 @@ export function placeTangent(path: Path, place: PathPlace): Point {
     const i = place.cubic * 3 + (place.t === 0 ? 0 : 2);
     const a = path[i]!;
     const b = path[i + 1]!;
-    const l = Math.hypot(b.x - a.x, b.y - a.y);
+    const l = norm(b.x - a.x, b.y - a.y);
     if (3 * l > SAME_MM) return { x: (b.x - a.x) / l, y: (b.y - a.y) / l };
   }
   const c = cubicOf(path, place.cubic);

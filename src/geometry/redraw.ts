@@ -1,5 +1,6 @@
 import { cubicCount } from './cubic.ts';
 import type { Path, PathPlace, Point } from './types.ts';
+import { norm } from './vector.ts';
 
 /** A path drawn anew from an old one, and where each place of the old one has gone. */
 export interface Redrawn {
@@ -52,11 +53,11 @@ export function redrawPath(path: Path, to: Redraw, breaks: readonly PathPlace[],
       const x = s * s * s * a.x + 3 * s * s * u * b.x + 3 * s * u * u * c.x + u * u * u * d.x;
       const y = s * s * s * a.y + 3 * s * s * u * b.y + 3 * s * u * u * c.y + u * u * u * d.y;
       const { point, velocity } = to(cubic, t0 + (t1 - t0) * u, true);
-      const speed = Math.hypot(velocity.x, velocity.y);
+      const speed = norm(velocity.x, velocity.y);
       const off =
         speed > 0
           ? Math.abs((x - point.x) * velocity.y - (y - point.y) * velocity.x) / speed
-          : Math.hypot(x - point.x, y - point.y);
+          : norm(x - point.x, y - point.y);
       if (!(off <= tolerance)) return false;
     }
     return true;

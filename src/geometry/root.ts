@@ -6,6 +6,10 @@ export function cubicRoots(b0: number, b1: number, b2: number, b3: number, touch
   if ((b0 > 0 && b1 > 0 && b2 > 0 && b3 > 0) || (b0 < 0 && b1 < 0 && b2 < 0 && b3 < 0)) {
     if (Math.min(Math.abs(b0), Math.abs(b1), Math.abs(b2), Math.abs(b3)) > touch) return [];
   }
+  return rootsInside(b0, b1, b2, b3, touch);
+}
+
+function rootsInside(b0: number, b1: number, b2: number, b3: number, touch: number): number[] {
   const a3 = b3 - 3 * b2 + 3 * b1 - b0;
   const a2 = 3 * (b2 - 2 * b1 + b0);
   const a1 = 3 * (b1 - b0);

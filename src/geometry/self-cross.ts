@@ -6,7 +6,7 @@ import { cubicLength, placeAtLength, pathLength } from './length.ts';
 import { placePoint } from './place.ts';
 import { SAME_MM } from './tolerance.ts';
 import type { Path, PathPlace, Point } from './types.ts';
-import { distance, dot, sub, unit } from './vector.ts';
+import { distance, dot, norm, sub, unit } from './vector.ts';
 
 /** A place on an outline: which of its paths, and where on it. */
 export interface OutlinePlace extends PathPlace {
@@ -37,7 +37,7 @@ interface Piece {
 function partAtJoint(before: Cubic, after: Cubic): boolean {
   const joint = before[3];
   const away = sub(unit(sub(after[3], joint)), unit(sub(before[0], joint)));
-  const size = Math.hypot(away.x, away.y);
+  const size = norm(away.x, away.y);
   if (size < 1e-6) return false;
   for (const p of [before[0], before[1], before[2]]) if (dot(sub(p, joint), away) > 0) return false;
   for (const p of [after[1], after[2], after[3]]) if (dot(sub(p, joint), away) < 0) return false;

@@ -1,5 +1,6 @@
 import { STORED_MM } from './tolerance.ts';
 import type { Path } from './types.ts';
+import { norm } from './vector.ts';
 
 /** Does the whole path run straight from its start to its end, whatever its number of cubics? Within what is stored: a slanted line kept to hundredths is still straight. */
 export function pathIsStraight(path: Path): boolean {
@@ -9,7 +10,7 @@ export function pathIsStraight(path: Path): boolean {
   const x = d.x - a.x;
   const y = d.y - a.y;
   const l = Math.sqrt(x * x + y * y);
-  if (l <= STORED_MM) return path.every((p) => Math.hypot(p.x - a.x, p.y - a.y) <= STORED_MM);
+  if (l <= STORED_MM) return path.every((p) => norm(p.x - a.x, p.y - a.y) <= STORED_MM);
   let along = 0;
   // Most curves say so at their first control point: cheaper looked at again than remembered.
   for (let i = 1; i <= last; i++) {
