@@ -26,12 +26,17 @@ export function pathD(path: Path): string {
 
 const outlines = new WeakMap<DrawnPiece, string>();
 
+/** Paths that run on from one another, closed. */
+export function closedD(paths: readonly Path[]): string {
+  const first = paths[0]![0]!;
+  return `M${n(first.x)} ${n(first.y)}${paths.map(run).join('')}Z`;
+}
+
 /** The closed outline of a piece. */
 export function outlineD(piece: DrawnPiece): string {
   const had = outlines.get(piece);
   if (had) return had;
-  const first = piece.edges[0]!.path[0]!;
-  const d = `M${n(first.x)} ${n(first.y)}${piece.edges.map((e) => run(e.path)).join('')}Z`;
+  const d = closedD(piece.edges.map((e) => e.path));
   outlines.set(piece, d);
   return d;
 }

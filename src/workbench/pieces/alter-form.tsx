@@ -4,6 +4,7 @@ import { AngleField } from '../parts/angle-field.tsx';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import { AlterDrawing } from './alter-drawing.tsx';
 import { putParam } from './steps.ts';
 
 type Alter = Extract<Step, { kind: 'alter' }>;
@@ -17,6 +18,7 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
   return (
     <div className="stack tight alter-form">
       <p className="small">{entry.when}</p>
+      <AlterDrawing entry={entry} />
       {entry.params.map((param) => {
         const key = `step/${step.id}/${param.id}`;
         const value = step.params[param.id];

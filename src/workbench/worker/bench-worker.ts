@@ -1,4 +1,12 @@
-import { alterationOf, CATALOGUE, observe, type Proposal } from '../../alter/index.ts';
+import {
+  alterationOf,
+  CATALOGUE,
+  drawingOf,
+  drawingRow,
+  observe,
+  type DrawingRow,
+  type Proposal,
+} from '../../alter/index.ts';
 import {
   make,
   newFitting,
@@ -94,6 +102,11 @@ const doings = {
   make: tellMade,
   begin: (given: NewFitting): Fitting => newFitting(given),
   catalogue: () => catalogue,
+  /** The small drawing of a catalogue entry. */
+  drawing: (id: string): DrawingRow => {
+    const entry = alterationOf(id);
+    return drawingRow(entry ? drawingOf(entry) : []);
+  },
   grips: ({
     ask,
     step,
