@@ -30,6 +30,10 @@ export function onRail(rail: Rail | null, value: number, low: number, high: numb
   return rail.at + (k < first ? first : k > last ? last : k) * rail.step;
 }
 
+/** The eight ways a walk tries. */
+const WAY_X = [1, 1, 0, -1, -1, -1, 0, 1];
+const WAY_Y = [0, 1, 1, 1, 0, -1, -1, -1];
+
 /** The place found: position, form, its weighted cost. */
 export interface Found {
   x: number;
@@ -65,22 +69,22 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
   const topCost = new Float64Array(8);
   const fine = strip.scale * FINE;
   const walls = new Float64Array(3 * 12);
-  let x = 0;
-  let y = 0;
-  let cost = 0;
+  /** Where a walk or a polish stands: x, y, cost. Numbers that change this often are kept in typed arrays: variables of a closure would each be made anew. */
+  const at = new Float64Array(3);
 
-  /** Compass walk on the coarse table from (x, y, cost), step halved when no direction helps. */
+  /** Compass walk on the coarse table, step halved when no direction helps. */
   function walk(step: number, rx: Rail | null, ry: Rail | null): void {
     let h = step;
+    let x = at[0]!;
+    let y = at[1]!;
+    let cost = at[2]!;
     while (h > fine && cost > 0) {
       let better = false;
       const start = (random.next() * 8) | 0;
       for (let d = 0; d < 8; d++) {
         const k = (start + d * 3) & 7;
-        const dx = k === 0 || k === 1 || k === 7 ? h : k === 3 || k === 4 || k === 5 ? -h : 0;
-        const dy = k === 1 || k === 2 || k === 3 ? h : k === 5 || k === 6 || k === 7 ? -h : 0;
-        const tx = onRail(rx, x + dx, range[0]!, range[1]!);
-        const ty = onRail(ry, y + dy, range[2]!, range[3]!);
+        const tx = onRail(rx, x + h * WAY_X[k]!, range[0]!, range[1]!);
+        const ty = onRail(ry, y + h * WAY_Y[k]!, range[2]!, range[3]!);
         if (tx === x && ty === y) continue;
         const c = kernel.coarse(tx, ty, cost);
         if (c < cost) {
@@ -93,29 +97,32 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
       }
       if (!better) h *= 0.5;
     }
+    at[0] = x;
+    at[1] = y;
+    at[2] = cost;
   }
 
-  /** From (x, y) moves to the best corner formed by the walls met, exactly; cost is exact on return. */
+  /** From `at` moves to the best corner formed by the walls met, exactly; the cost is exact on return. */
   function polish(rx: Rail | null, ry: Rail | null): void {
-    cost = kernel.exact(x, y, Infinity);
-    for (let round = 0; round < 6 && cost > 0; round++) {
+    at[2] = kernel.exact(at[0]!, at[1]!, Infinity);
+    for (let round = 0; round < 6 && at[2]! > 0; round++) {
       const m = Math.min(kernel.hitCount(), 8);
       for (let a = 0; a < m; a++) {
         walls[3 * a] = hits[4 * a + 1]!;
         walls[3 * a + 1] = hits[4 * a + 2]!;
         walls[3 * a + 2] = hits[4 * a + 3]!;
       }
-      let bx = x;
-      let by = y;
-      let best = cost;
+      const x = at[0]!;
+      const y = at[1]!;
+      const cost = at[2]!;
       const attempt = (dx: number, dy: number): void => {
         const tx = onRail(rx, x + dx, range[0]!, range[1]!);
         const ty = onRail(ry, y + dy, range[2]!, range[3]!);
-        const c = kernel.exact(tx, ty, best);
-        if (c < best) {
-          best = c;
-          bx = tx;
-          by = ty;
+        const c = kernel.exact(tx, ty, at[2]!);
+        if (c < at[2]!) {
+          at[0] = tx;
+          at[1] = ty;
+          at[2] = c;
         }
       };
       for (let a = 0; a < m; a++) {
@@ -135,33 +142,29 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
           attempt((da * vy - db * uy) / det, (ux * db - vx * da) / det);
         }
       }
-      if (best >= cost * 0.999) {
-        if (best < cost) {
-          x = bx;
-          y = by;
-          cost = best;
-        }
-        return;
-      }
-      x = bx;
-      y = by;
-      cost = best;
-      if (cost > 0) kernel.exact(x, y, Infinity);
+      if (at[2]! >= cost * 0.999) return;
+      if (at[2]! > 0) kernel.exact(at[0]!, at[1]!, Infinity);
     }
   }
 
-  function keep(count: number, cx: number, cy: number, c: number): number {
-    let at = count;
-    while (at > 0 && topCost[at - 1]! > c) at--;
-    for (let k = Math.min(count, 7); k > at; k--) {
+  let kept = 0;
+  /** Measures one sample; the `most` cheapest are kept in order. */
+  function sample(sx: number, sy: number, rx: Rail | null, ry: Rail | null, most: number): void {
+    const px = onRail(rx, sx, range[0]!, range[1]!);
+    const py = onRail(ry, sy, range[2]!, range[3]!);
+    if (!(px === px && py === py)) return;
+    const bound = kept < most ? Infinity : topCost[most - 1]!;
+    const c = kernel.coarse(px, py, bound);
+    if (!(c < bound)) return;
+    let k = kept < most ? kept++ : most - 1;
+    for (; k > 0 && topCost[k - 1]! > c; k--) {
       topX[k] = topX[k - 1]!;
       topY[k] = topY[k - 1]!;
       topCost[k] = topCost[k - 1]!;
     }
-    topX[at] = cx;
-    topY[at] = cy;
-    topCost[at] = c;
-    return count + 1;
+    topX[k] = px;
+    topY[k] = py;
+    topCost[k] = c;
   }
 
   function seek(
@@ -183,51 +186,42 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random): Mover 
       const ry = form.railY;
       const w = range[1]! - range[0]!;
       const h = range[3]! - range[2]!;
-      const keepMost = effort.walked;
-      let count = 0;
-      const sample = (sx: number, sy: number): void => {
-        const px = onRail(rx, sx, range[0]!, range[1]!);
-        const py = onRail(ry, sy, range[2]!, range[3]!);
-        if (!(px === px && py === py)) return;
-        const bound = count < keepMost ? Infinity : topCost[keepMost - 1]!;
-        const c = kernel.coarse(px, py, bound);
-        if (c < bound) count = Math.min(keep(Math.min(count, keepMost - 1), px, py, c), keepMost);
-      };
+      kept = 0;
       for (let k = 0; k < effort.wide; k++)
-        sample(range[0]! + random.next() * w, range[2]! + random.next() * h);
+        sample(range[0]! + random.next() * w, range[2]! + random.next() * h, rx, ry, effort.walked);
       const reach = strip.scale * REACH;
       const ox = cx - (form.box[0] + form.box[2]) / 2;
       const oy = cy - (form.box[1] + form.box[3]) / 2;
-      if (f === places.form[i]) sample(places.x[i]!, places.y[i]!);
+      if (f === places.form[i]) sample(places.x[i]!, places.y[i]!, rx, ry, effort.walked);
       for (let k = 0; k < effort.near; k++) {
         const r = reach * random.next();
         const t = random.next() * 2 * Math.PI;
-        sample(ox + r * Math.cos(t), oy + r * Math.sin(t));
+        sample(ox + r * Math.cos(t), oy + r * Math.sin(t), rx, ry, effort.walked);
       }
       let bestX = 0;
       let bestY = 0;
       let bestCost = Infinity;
-      for (let k = 0; k < count; k++) {
-        x = topX[k]!;
-        y = topY[k]!;
-        cost = topCost[k]!;
+      for (let k = 0; k < kept; k++) {
+        at[0] = topX[k]!;
+        at[1] = topY[k]!;
+        at[2] = topCost[k]!;
         walk(strip.scale * STEP, rx, ry);
-        if (cost < bestCost) {
-          bestCost = cost;
-          bestX = x;
-          bestY = y;
+        if (at[2]! < bestCost) {
+          bestX = at[0]!;
+          bestY = at[1]!;
+          bestCost = at[2]!;
         }
       }
       // The coarse table errs by a few parts in a hundred: a form that is clearly dearer is not worth polishing.
       if (bestCost > found.cost * 1.25 || bestCost === Infinity) continue;
-      x = bestX;
-      y = bestY;
+      at[0] = bestX;
+      at[1] = bestY;
       polish(rx, ry);
-      if (cost < found.cost) {
-        found.x = x;
-        found.y = y;
+      if (at[2]! < found.cost) {
+        found.x = at[0]!;
+        found.y = at[1]!;
         found.form = f;
-        found.cost = cost;
+        found.cost = at[2]!;
         better = true;
       }
     }

@@ -36,16 +36,9 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
   const F = strip.forms.length;
   const { fields, pairField, pairSign } = strip;
   const { nodes } = fields;
-  const ax = new Float64Array(n);
-  const ay = new Float64Array(n);
-  const kx = new Float64Array(n);
-  const ky = new Float64Array(n);
-  const sx = new Float64Array(n);
-  const qx = new Float64Array(n);
-  const qy = new Float64Array(n);
-  const weight = new Float64Array(n);
+  /** Five numbers an item: where its field's first corner stands and cells per length along either axis, and the pair's weight. */
+  const at = new Float64Array(5 * n);
   const field = new Int32Array(n);
-  const nodeBase = new Int32Array(n);
   const list = new Int32Array(BINS_X * BINS_Y * n);
   const listed = new Int32Array(BINS_X * BINS_Y);
   const range = new Float64Array(4);
@@ -53,6 +46,14 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
   let hitCount = 0;
   let binX = 0;
   let binY = 0;
+  let stood: Places = { x: at, y: at, form: field };
+  /** Six numbers a field: first corner, width, height, cells per length along either axis. */
+  const corner = new Float64Array(6 * fields.count);
+  for (let k = 0; k < fields.count; k++)
+    corner.set(
+      [fields.x0[k]!, fields.y0[k]!, fields.wide[k]!, fields.high[k]!, fields.kx[k]!, fields.ky[k]!],
+      6 * k,
+    );
 
   function gather(places: Places, weights: Float64Array, length: number, i: number, f: number): boolean {
     const { box, low: y0, high: y1 } = strip.forms[f]!;
@@ -64,38 +65,39 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
     binX = x1 > x0 ? (BINS_X * 0.999999) / (x1 - x0) : 0;
     binY = y1 > y0 ? (BINS_Y * 0.999999) / (y1 - y0) : 0;
     listed.fill(0);
+    const { x, y, form } = (stood = places);
     for (let j = 0; j < n; j++) {
       if (j === i) continue;
-      const pair = places.form[j]! * F + f;
+      const pair = form[j]! * F + f;
       const k = pairField[pair]!;
       if (k < 0) continue;
       const s = pairSign[pair]!;
-      const jx = places.x[j]!;
-      const jy = places.y[j]!;
-      const wide = fields.wide[k]!;
-      const high = fields.high[k]!;
-      const left = s > 0 ? jx + fields.x0[k]! : jx - fields.x0[k]! - wide;
-      const under = s > 0 ? jy + fields.y0[k]! : jy - fields.y0[k]! - high;
+      const jx = x[j]!;
+      const jy = y[j]!;
+      const g = 6 * k;
+      const wide = corner[g + 2]!;
+      const high = corner[g + 3]!;
+      const ax = jx + s * corner[g]!;
+      const ay = jy + s * corner[g + 1]!;
+      const left = s > 0 ? ax : ax - wide;
+      const under = s > 0 ? ay : ay - high;
       if (left > x1 || left + wide < x0 || under > y1 || under + high < y0) continue;
-      ax[j] = jx + s * fields.x0[k]!;
-      ay[j] = jy + s * fields.y0[k]!;
-      kx[j] = s * fields.kx[k]!;
-      ky[j] = s * fields.ky[k]!;
-      sx[j] = s;
-      qx[j] = jx;
-      qy[j] = jy;
-      weight[j] = weights[i * n + j]!;
-      field[j] = k;
-      nodeBase[j] = k * NODES * NODES;
-      const bx0 = Math.max(0, (left - x0) * binX) | 0;
-      const bx1 = Math.min(BINS_X - 1, (left + wide - x0) * binX) | 0;
-      const by0 = Math.max(0, (under - y0) * binY) | 0;
-      const by1 = Math.min(BINS_Y - 1, (under + high - y0) * binY) | 0;
+      const r = 5 * j;
+      at[r] = ax;
+      at[r + 1] = s * corner[g + 4]!;
+      at[r + 2] = ay;
+      at[r + 3] = s * corner[g + 5]!;
+      at[r + 4] = weights[i * n + j]!;
+      field[j] = s > 0 ? k : ~k;
+      const bx0 = left > x0 ? ((left - x0) * binX) | 0 : 0;
+      const bx1 = left + wide < x1 ? ((left + wide - x0) * binX) | 0 : binX > 0 ? BINS_X - 1 : 0;
+      const by0 = under > y0 ? ((under - y0) * binY) | 0 : 0;
+      const by1 = under + high < y1 ? ((under + high - y0) * binY) | 0 : binY > 0 ? BINS_Y - 1 : 0;
       for (let by = by0; by <= by1; by++) {
-        for (let bx = bx0; bx <= bx1; bx++) {
-          const bin = by * BINS_X + bx;
-          list[bin * n + listed[bin]!] = j;
-          listed[bin] = listed[bin]! + 1;
+        for (let bin = by * BINS_X + bx0, end = by * BINS_X + bx1; bin <= end; bin++) {
+          const many = listed[bin]!;
+          list[bin * n + many] = j;
+          listed[bin] = many + 1;
         }
       }
     }
@@ -107,22 +109,24 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
     let total = 0;
     for (let c = bin * n, end = c + listed[bin]!; c < end; c++) {
       const j = list[c]!;
-      const u = (x - ax[j]!) * kx[j]!;
+      const r = 5 * j;
+      const u = (x - at[r]!) * at[r + 1]!;
       if (!(u > 0 && u < CELLS)) continue;
-      const v = (y - ay[j]!) * ky[j]!;
+      const v = (y - at[r + 2]!) * at[r + 3]!;
       if (!(v > 0 && v < CELLS)) continue;
       const iu = u | 0;
       const iv = v | 0;
       const fu = u - iu;
       const fv = v - iv;
-      const at = nodeBase[j]! + iv * NODES + iu;
-      const a = nodes[at]!;
-      const c0 = nodes[at + NODES]!;
-      const lower = a + fu * (nodes[at + 1]! - a);
-      const upper = c0 + fu * (nodes[at + NODES + 1]! - c0);
+      const k = field[j]!;
+      const node = (k < 0 ? ~k : k) * (NODES * NODES) + iv * NODES + iu;
+      const a = nodes[node]!;
+      const c0 = nodes[node + NODES]!;
+      const lower = a + fu * (nodes[node + 1]! - a);
+      const upper = c0 + fu * (nodes[node + NODES + 1]! - c0);
       const depth = lower + fv * (upper - lower);
       if (depth > 0) {
-        total += weight[j]! * depth;
+        total += at[r + 4]! * depth;
         if (total >= bound) return total;
       }
     }
@@ -135,18 +139,20 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
     hitCount = 0;
     for (let c = bin * n, end = c + listed[bin]!; c < end; c++) {
       const j = list[c]!;
-      const u = (x - ax[j]!) * kx[j]!;
+      const r = 5 * j;
+      const u = (x - at[r]!) * at[r + 1]!;
       if (!(u > 0 && u < CELLS)) continue;
-      const v = (y - ay[j]!) * ky[j]!;
+      const v = (y - at[r + 2]!) * at[r + 3]!;
       if (!(v > 0 && v < CELLS)) continue;
-      const s = sx[j]!;
-      const depth = exactDepth(fields, field[j]!, s * (x - qx[j]!), s * (y - qy[j]!)) + clear;
+      const s = field[j]! < 0 ? -1 : 1;
+      const k = s < 0 ? ~field[j]! : field[j]!;
+      const depth = exactDepth(fields, k, s * (x - stood.x[j]!), s * (y - stood.y[j]!)) + clear;
       if (depth > 0) {
-        total += weight[j]! * depth;
+        total += at[r + 4]! * depth;
         if (total >= bound) return total;
         const len = Math.sqrt(way[0]! * way[0]! + way[1]! * way[1]!);
         const h = 4 * hitCount++;
-        hits[h] = weight[j]!;
+        hits[h] = at[r + 4]!;
         hits[h + 1] = depth;
         // Inside, the way leads out; within the clearance but outside, out is away from the outline.
         const out = (depth >= clear ? s : -s) / (len || 1);

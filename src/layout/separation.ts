@@ -63,6 +63,10 @@ export function separation(strip: Strip, random: Random, weighing: Weighing): Se
   const base = new Float64Array(n * n);
   const weights = new Float64Array(n * n);
   const order = new Int32Array(n);
+  /** Pairs (i · n + j, i < j) in conflict or still dearer than at first; the others need no look at the end of a sweep. */
+  const hot = new Int32Array(n * n);
+  const isHot = new Uint8Array(n * n);
+  let hotCount = 0;
   const found: Found = { x: 0, y: 0, form: 0, cost: 0 };
   let length = 0;
   let total = 0;
@@ -79,12 +83,20 @@ export function separation(strip: Strip, random: Random, weighing: Weighing): Se
     return d > clear * 1.5 ? d : 0;
   };
 
+  function mark(i: number, j: number): void {
+    const p = i < j ? i * n + j : j * n + i;
+    if (isHot[p]) return;
+    isHot[p] = 1;
+    hot[hotCount++] = p;
+  }
+
   function refresh(): void {
     total = 0;
     for (let i = 0; i < n; i++) {
       for (let j = i + 1; j < n; j++) {
         const d = measure(i, j);
         depth[i * n + j] = depth[j * n + i] = d;
+        if (d > 0 || weights[i * n + j]! > base[i * n + j]!) mark(i, j);
         total += d * base[i * n + j]!;
       }
     }
@@ -94,8 +106,8 @@ export function separation(strip: Strip, random: Random, weighing: Weighing): Se
     for (let j = 0; j < n; j++) {
       if (j === i) continue;
       const d = measure(i, j);
-      total += (d - depth[i * n + j]!) * base[i * n + j]!;
       depth[i * n + j] = depth[j * n + i] = d;
+      if (d > 0) mark(i, j);
     }
   }
 
@@ -108,6 +120,8 @@ export function separation(strip: Strip, random: Random, weighing: Weighing): Se
   function start(to: number): void {
     length = to;
     weights.set(base);
+    for (let k = 0; k < hotCount; k++) isHot[hot[k]!] = 0;
+    hotCount = 0;
     for (let i = 0; i < n; i++) {
       if (strip.pinned[i]) continue;
       let form = strip.forms[places.form[i]!]!;
@@ -151,19 +165,28 @@ export function separation(strip: Strip, random: Random, weighing: Weighing): Se
         refreshItem(i);
       }
     }
-    // Running sums drift; the end of a sweep is the place to be exact.
+    // Running sums drift; the end of a sweep is the place to be exact. Always in one order: a search that was saved and continued sums alike.
+    hot.subarray(0, hotCount).sort();
     total = 0;
-    for (let i = 0; i < n; i++) for (let j = i + 1; j < n; j++) total += depth[i * n + j]! * base[i * n + j]!;
+    for (let k = 0; k < hotCount; k++) total += depth[hot[k]!]! * base[hot[k]!]!;
     return total;
   }
 
   function reweigh(): void {
     let most = 0;
-    for (let p = 0; p < n * n; p++) most = Math.max(most, depth[p]! * base[p]!);
-    for (let p = 0; p < n * n; p++) {
-      if (depth[p]! > 0)
-        weights[p] = weights[p]! * (1 + GROW + (GROW_MOST - GROW) * ((depth[p]! * base[p]!) / most));
-      else weights[p] = Math.max(base[p]!, weights[p]! * DECAY);
+    for (let k = 0; k < hotCount; k++) most = Math.max(most, depth[hot[k]!]! * base[hot[k]!]!);
+    for (let k = 0; k < hotCount; k++) {
+      const p = hot[k]!;
+      const now = weights[p]!;
+      const next =
+        depth[p]! > 0
+          ? now * (1 + GROW + (GROW_MOST - GROW) * ((depth[p]! * base[p]!) / most))
+          : Math.max(base[p]!, now * DECAY);
+      weights[p] = next;
+      weights[(p % n) * n + ((p / n) | 0)] = next;
+      if (next > base[p]! || depth[p]! > 0) continue;
+      isHot[p] = 0;
+      hot[k--] = hot[--hotCount]!;
     }
   }
 

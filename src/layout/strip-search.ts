@@ -14,8 +14,8 @@ export interface Kept {
 }
 
 /** Share of the length taken off at the first, easy steps, and at the last of exploring; each refusal takes it down by `SHRINK_DOWN`. */
-const SHRINK_MOST = 0.05;
-const SHRINK_LEAST = 0.003;
+const SHRINK_MOST = 0.01;
+const SHRINK_LEAST = 0.002;
 const SHRINK_DOWN = 0.4;
 /** Sweeps without a gain of 2 % (two an item where that is more: a jam of many pieces takes long to pass on) before an attempt counts as stuck, and how often it may be. Giving up sooner cost half a point of density. */
 const PATIENCE = 80;
