@@ -26,9 +26,13 @@ const JOIN_MM = 0.3;
 const GAP_MM = 6;
 /** A stroke this short with a free end is a tick, no part of an outline. */
 const TICK_MM = 12;
+/** In a line of dashes at least this share of them looks at a next one. */
+const FACED = 0.5;
 /** A dash looks along its gap within this angle. */
 const FACING = 0.35;
 
+/** One more the cosine of the angle between two ends that run on top of one another, within 25°. */
+const TURNS_BACK = 1.9;
 /** A turn of one radian counts as much as a gap of this width. */
 const BEND_MM = 2;
 
@@ -62,7 +66,12 @@ export function chainPaths(paths: readonly { readonly path: Path; readonly close
   const dashed =
     live.length > 30 && live.filter((one) => pathLength(one.path) < TICK_MM).length > live.length * 0.7;
   live = settle(live, done, (chains) => touchingPairs(chains, dashed));
-  if (dashed) live = settle(live, done, facingPairs);
+  if (dashed)
+    live = settle(live, done, (chains) => {
+      const pairs = facingPairs(chains);
+      // Notches of one place in many sizes look at each other by chance; dashes nearly all do.
+      return pairs.length < FACED * chains.length ? [] : pairs;
+    });
   for (const one of live) done.push({ ...one, closed: false });
   return done;
 }
@@ -195,6 +204,8 @@ function touchingPairs(chains: readonly Live[], dashed: boolean): [End, End][] {
     for (const { a, b, bend } of options) {
       if (used.has(a) || used.has(b)) continue;
       if (a.chain === b.chain && members.length > 2) continue;
+      // A notch at the end of a level line lies on it: nobody draws a line that turns back on itself.
+      if (bend > TURNS_BACK && (tick(a) || tick(b))) continue;
       // Among dashes a touching corner may be a tick's foot: it is weighed against the gaps later.
       if (dashed && bend > 0.3) continue;
       used.add(a);

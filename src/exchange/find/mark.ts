@@ -24,53 +24,55 @@ const LONGEST_TICK = 14;
 /** Ticks nearer than this to one another are one notch with several teeth. */
 const TEETH_MM = 9;
 
-/** Ticks and triangles of one size standing on one edge: share of its length and number of teeth, in order. */
-function ticksOn(
-  edge: Path,
-  runs: readonly LooseRun[],
-  small: readonly Outline[],
-): { at: number; count: number }[] {
-  const feet: number[] = [];
-  const box = pointsBox(edge);
-  const near = (path: Path) => boxesTouch(pointsBox(path), box, FOOT_MM);
-  const take = (points: readonly Point[]): void => {
-    const feetHere = points
-      .map((point) => nearestPlace(edge, point))
-      .toSorted((a, b) => a.distance - b.distance);
-    const foot = feetHere[0];
-    if (foot && foot.distance <= FOOT_MM) feet.push(shareAtPlace(edge, foot.place) * pathLength(edge));
-  };
-  for (const { path, style } of runs) {
-    if (style.belongs?.part !== undefined && !style.belongs.part.startsWith('notch')) continue;
-    const long = pathLength(path);
-    if (long > LONGEST_TICK || long < 0.5 || !near(path)) continue;
-    const a = pathStart(path);
-    const b = pathEnd(path);
-    const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+/** Where a tick or a triangle stands on an edge. */
+interface Foot {
+  /** mm from the edge's start. */
+  readonly at: number;
+  /** Corners of a shape that touch, 1 for a tick. */
+  readonly corners: number;
+  /** mm off the edge. */
+  readonly off: number;
+}
+
+function footAt(edge: Path, points: readonly Point[], corners: number): Foot | null {
+  const places = points.map((point) => nearestPlace(edge, point)).toSorted((a, b) => a.distance - b.distance);
+  const near = places[0];
+  if (!near || near.distance > FOOT_MM) return null;
+  return { at: shareAtPlace(edge, near.place) * pathLength(edge), corners, off: near.distance };
+}
+
+/** The foot of a tick: one end on the edge, its middle where it crosses the edge, or between its ends where it is a V standing on both. */
+function tickFoot(edge: Path, { path, style }: LooseRun): Foot | null {
+  if (style.belongs?.part !== undefined && !style.belongs.part.startsWith('notch')) return null;
+  const long = pathLength(path);
+  if (long > LONGEST_TICK || long < 0.5 || !nearBox(edge, path)) return null;
+  const a = pathStart(path);
+  const b = pathEnd(path);
+  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const on = (point: Point) => nearestPlace(edge, point).distance < FOOT_MM / 2;
+  if (on(a) && on(b) && distance(a, b) > 2) {
     // A bit of line lying along the edge is no tick.
-    if (
-      nearestPlace(edge, a).distance < FOOT_MM / 2 &&
-      nearestPlace(edge, b).distance < FOOT_MM / 2 &&
-      distance(a, b) > 2
-    )
-      continue;
-    take([a, b, middle]);
+    return on(pathAt(path, 0.5)) ? null : footAt(edge, [middle], 1);
   }
-  for (const shape of small) {
-    const area = pathsArea([shape.path]);
-    if (area < 2 || area > 150 || !near(shape.path)) continue;
-    const corners = shape.path.filter((_, i) => i % 3 === 0);
-    const touching = corners.slice(0, -1).filter((point) => nearestPlace(edge, point).distance <= FOOT_MM);
-    if (touching.length === 0) continue;
-    take([
-      {
-        x: touching.reduce((s, p) => s + p.x, 0) / touching.length,
-        y: touching.reduce((s, p) => s + p.y, 0) / touching.length,
-      },
-    ]);
-  }
-  feet.sort((a, b) => a - b);
-  const total = pathLength(edge);
+  return footAt(edge, [a, b, middle], 1);
+}
+
+/** The foot of a small closed shape: the middle of its corners on the edge. */
+function shapeFoot(edge: Path, shape: Outline): Foot | null {
+  const area = pathsArea([shape.path]);
+  if (area < 2 || area > 150 || !nearBox(edge, shape.path)) return null;
+  const corners = shape.path.filter((_, i) => i % 3 === 0).slice(0, -1);
+  const touching = corners.filter((point) => nearestPlace(edge, point).distance <= FOOT_MM);
+  if (touching.length === 0) return null;
+  const mean = (axis: 'x' | 'y') => touching.reduce((s, p) => s + p[axis], 0) / touching.length;
+  return footAt(edge, [{ x: mean('x'), y: mean('y') }], touching.length);
+}
+
+const nearBox = (edge: Path, path: Path): boolean => boxesTouch(pointsBox(path), pointsBox(edge), FOOT_MM);
+
+/** Feet near one another are one notch: share of the edge's length and number of teeth, in order. */
+function asNotches(all: readonly Foot[], total: number): { at: number; count: number }[] {
+  const feet = all.map((foot) => foot.at).toSorted((a, b) => a - b);
   const groups: number[][] = [];
   for (const foot of feet) {
     const last = groups.at(-1);
@@ -85,14 +87,40 @@ function ticksOn(
   }));
 }
 
+/** Ticks and small shapes that may be notches, of one size or of none. */
+export interface NotchSigns {
+  readonly ticks: readonly LooseRun[];
+  readonly shapes: readonly Outline[];
+}
+
+const feetOn = (edge: Path, { ticks, shapes }: NotchSigns): (Foot | null)[] => [
+  ...ticks.map((tick) => tickFoot(edge, tick)),
+  ...shapes.map((shape) => shapeFoot(edge, shape)),
+];
+
+/** Each sign of no size stands on the size it touches best: the tip of a triangle may well reach the next size's line. */
+function sharedFeet(edge: readonly Path[], shared: NotchSigns): Foot[][] {
+  const own = edge.map((path) => feetOn(path, shared));
+  const better = (a: Foot, b: Foot) => a.corners - b.corners || b.off - a.off;
+  return own.map((feet) =>
+    feet.filter((foot, i): foot is Foot => {
+      if (!foot) return false;
+      return own.every((others) => others[i] === null || better(others[i]!, foot) <= 0);
+    }),
+  );
+}
+
 /** Notches of an edge that all sizes show in the same order. Where sizes disagree, those of the middle size stand for all that lack them. */
 export function findNotches(
   edge: readonly Path[],
-  bySize: readonly (readonly LooseRun[])[],
-  shared: readonly LooseRun[],
-  small: readonly Outline[],
+  bySize: readonly NotchSigns[],
+  shared: NotchSigns,
 ): ProposedNotch[] {
-  const found = edge.map((path, k) => ticksOn(path, [...bySize[k]!, ...shared], small));
+  const sharedOn = sharedFeet(edge, shared);
+  const found = edge.map((path, k) => {
+    const own = feetOn(path, bySize[k]!).filter((foot): foot is Foot => foot !== null);
+    return asNotches([...own, ...sharedOn[k]!], pathLength(path));
+  });
   // The number most sizes agree on; what only a few show is a crossing line or a word, no notch.
   const often = new Map<number, number>();
   for (const list of found) often.set(list.length, (often.get(list.length) ?? 0) + 1);

@@ -1,4 +1,5 @@
 import {
+  cubicCount,
   distance,
   nearestPlace,
   pathAt,
@@ -64,7 +65,10 @@ export function findOutlines(strokes: readonly Stroke[], budget: Budget): Outlin
     const own = stroke.belongs;
     // The edges of one outline are drawn one by one in files that name them.
     const part = own?.part?.replace(/^(edge|sew):.*/, '$1') ?? '';
-    const key = own?.piece ? `${own.piece}|${own.size ?? ''}|${part}` : styleKey(stroke);
+    // Sizes may differ in nothing but the width of their lines.
+    const key = own?.piece
+      ? `${own.piece}|${own.size ?? ''}|${part}`
+      : `${styleKey(stroke)}|${stroke.width.toFixed(2)}`;
     const list = byStyle.get(key);
     if (list) list.push(stroke);
     else byStyle.set(key, [stroke]);
@@ -118,24 +122,19 @@ function asOutline(
 /** Sizes often share a line (a fold, a hem) that is drawn once, in another style: runs of a size that end on it are closed along it. */
 function closeAlongShared(outlines: Outline[], small: Outline[], loose: LooseRun[]): OutlinesFound {
   const left: LooseRun[] = [];
+  // The line may be drawn as one side of the outline of the largest size.
+  const whole: readonly Outline[] = [...outlines];
   for (const run of loose) {
     const start = pathStart(run.path);
     const end = pathEnd(run.path);
     // Only a run of several edges can be an outline that lacks a side.
     const able = !pathIsStraight(run.path) && distance(start, end) > 20;
     let closed: Path | null = null;
-    for (const other of able ? loose : []) {
-      if (other === run || !holdsBoth(other, start, end) || styleKey(other.style) === styleKey(run.style))
-        continue;
-      const a = nearestPlace(other.path, end);
-      const b = nearestPlace(other.path, start);
-      if (a.distance > MEET_MM || b.distance > MEET_MM) continue;
-      const forward = a.place.cubic + a.place.t <= b.place.cubic + b.place.t;
-      const part = forward
-        ? pathBetween(other.path, a.place, b.place)
-        : pathReverse(pathBetween(other.path, b.place, a.place));
-      const joined = [end, ...part.slice(1, -1), start];
-      closed = pathJoin([run.path, joined]);
+    for (const other of able ? [...loose, ...whole] : []) {
+      if (other === run || !holdsBoth(other, start, end) || sameLine(other.style, run.style)) continue;
+      const joined = partBetween(other, end, start);
+      if (!joined) continue;
+      closed = pathJoin([run.path, [end, ...joined.slice(1, -1), start]]);
       // A tick leaning on a line encloses a sliver, no piece.
       if (Math.abs(pathsArea([closed])) >= Math.max(LEAST_AREA * 4, 0.01 * pathLength(closed) ** 2)) break;
       closed = null;
@@ -144,6 +143,26 @@ function closeAlongShared(outlines: Outline[], small: Outline[], loose: LooseRun
     else left.push(run);
   }
   return closeAcrossStyles(outlines, small, left);
+}
+
+const sameLine = (a: Stroke, b: Stroke): boolean => styleKey(a) === styleKey(b) && a.width === b.width;
+
+/** The part of a line from `a` to `b`, on a closed outline the shorter way round; null where they do not lie on it. */
+function partBetween(line: LooseRun | Outline, a: Point, b: Point): Path | null {
+  const from = nearestPlace(line.path, a);
+  const to = nearestPlace(line.path, b);
+  if (from.distance > MEET_MM || to.distance > MEET_MM) return null;
+  const forward = from.place.cubic + from.place.t <= to.place.cubic + to.place.t;
+  const [low, high] = forward ? [from.place, to.place] : [to.place, from.place];
+  const inner = pathBetween(line.path, low, high);
+  const along = forward ? inner : pathReverse(inner);
+  if (!('ring' in line) || 2 * pathLength(inner) <= pathLength(line.path)) return along;
+  const end = { cubic: cubicCount(line.path) - 1, t: 1 };
+  const outer = [pathBetween(line.path, high, end), pathBetween(line.path, { cubic: 0, t: 0 }, low)].filter(
+    (part) => pathLength(part) > 1e-6,
+  );
+  const round = pathJoin(outer.map((part, i) => (i === 0 ? part : [pathEnd(outer[0]!), ...part.slice(1)])));
+  return forward ? pathReverse(round) : round;
 }
 
 /** Runs this short are ticks and arrow heads, not sides of a piece. */
@@ -175,7 +194,7 @@ function closeAcrossStyles(outlines: Outline[], small: Outline[], loose: LooseRu
   return { outlines, small, loose: loose.filter((run) => !used.has(run)) };
 }
 
-function holdsBoth(run: LooseRun, a: Point, b: Point): boolean {
+function holdsBoth(run: { readonly path: Path }, a: Point, b: Point): boolean {
   const box = pointsBox(run.path);
   return [a, b].every(
     (p) =>

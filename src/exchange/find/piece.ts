@@ -19,6 +19,7 @@ import { findCrosses } from './cross.ts';
 import { openDarts } from './inner-dart.ts';
 import { readLabel } from './label.ts';
 import { findGrain, findLines, findNotches, toCorners } from './mark.ts';
+import type { NotchSigns } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
 import type { ProposedEdge, ProposedLine, ProposedPiece, ProposedSize } from './proposal.ts';
 import { sameTopology } from './topology.ts';
@@ -26,7 +27,7 @@ import { sameTopology } from './topology.ts';
 /** Everything on the sheet that a piece may own. */
 export interface Surroundings {
   readonly sizes: readonly ProposedSize[];
-  readonly sizeOf: (run: LooseRun) => number;
+  readonly sizeOf: (run: LooseRun | Outline) => number;
   readonly loose: readonly LooseRun[];
   readonly small: readonly Outline[];
   readonly texts: readonly DrawnText[];
@@ -71,8 +72,12 @@ export function findPiece(
     .filter((corner) => corner.turn < -2.2)
     .map((corner) => nearestPoint(corner, middle));
   const crosses = findCrosses(bySize, shared, texts, inward);
-  const ticks = bySize.map((runs) => runs.filter((run) => !crosses.used.has(run)));
-  const sharedTicks = shared.filter((run) => !crosses.used.has(run));
+  const signsOf = (runs: readonly LooseRun[], k: number): NotchSigns => ({
+    ticks: runs.filter((run) => !crosses.used.has(run)),
+    shapes: small.filter((shape) => around.sizeOf(shape) === k),
+  });
+  const signs = bySize.map(signsOf);
+  const sharedSigns = signsOf(shared, -1);
   const allLines = withGrain(findLines(rings, bySize, shared, texts, grain.path), grain, around.sizes.length);
   const start = firstCorner(aligned.corners, middle);
   const corners = [...aligned.corners.slice(start), ...aligned.corners.slice(0, start)];
@@ -99,7 +104,7 @@ export function findPiece(
       paths,
       lengths: paths.map(pathLength),
       turns: [turns[i]!, turns[(i + 1) % turns.length]!],
-      notches: findNotches(drawn, ticks, sharedTicks, small),
+      notches: findNotches(drawn, signs, sharedSigns),
       off,
       evidence: 'a run between two corners',
     };

@@ -1,4 +1,4 @@
-import { pathBox } from '../../geometry/index.ts';
+import { distance, pathEnd, pathIsStraight, pathStart } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import type { DrawnText, Stroke } from '../drawing.ts';
 import type { Nest } from './nest.ts';
@@ -21,6 +21,9 @@ function dashKey(stroke: Stroke): string {
   return stroke.dash.map((length) => length.toFixed(1)).join('-') || 'unbroken';
 }
 
+/** A teller that leaves more than this share of the outlines without a key of their own tells nothing. */
+const TOLD = 0.75;
+
 export interface SizesFound {
   readonly sizes: readonly ProposedSize[];
   /** The size's index of an open line, −1 for a style that belongs to no size. */
@@ -41,6 +44,7 @@ export function findSizes(
   const teller = TELLERS.map((one) => ({ one, fit: tellerFit(one.key, many) })).reduce((best, next) =>
     next.fit > best.fit + 1e-9 ? next : best,
   );
+  if (teller.fit < TOLD) return sizesByOrder(nests, many, texts);
   const { key, word } = teller.one;
   const areas = new Map<string, { sum: number; count: number }>();
   for (const nest of many) {
@@ -103,6 +107,43 @@ function tellerFit(key: (stroke: Stroke) => string, nests: readonly Nest[]): num
   return own / all - 0.02 * Math.max(0, keys.size - most);
 }
 
+/** Names of sizes in one row stand within this of the next, mm. */
+const NAMES_MM = 40;
+
+/** Nothing tells the lines apart: the commonest number of outlines in a nest is the number of sizes, the smallest outline the first. */
+function sizesByOrder(
+  nests: readonly Nest[],
+  many: readonly Nest[],
+  texts: readonly DrawnText[],
+): SizesFound {
+  const often = new Map<number, number>();
+  for (const { outlines } of many) often.set(outlines.length, (often.get(outlines.length) ?? 0) + 1);
+  const [count] = [...often].reduce((a, b) => (b[1] > a[1] || (b[1] === a[1] && b[0] > a[0]) ? b : a));
+  const names = namesInWords(count, texts) ?? Array.from({ length: count }, (_, i) => String(i + 1));
+  const sizes = names.map((name): ProposedSize => ({
+    id: name,
+    label: name,
+    evidence: 'told by their order: all sizes are drawn in one kind of line, the smallest inmost',
+  }));
+  return {
+    sizes,
+    sizeOf: () => -1,
+    bySize: nests.map(({ outlines }) => {
+      if (outlines.length === 1) return sizes.map(() => outlines[0]!);
+      const inward = outlines.toSorted((a, b) => a.area - b.area);
+      return sizes.map((_, i) => inward[i] ?? null);
+    }),
+    findings: [
+      {
+        code: 'sizes-by-order',
+        severity: 'warning',
+        where: {},
+        message: `Nothing tells the ${count} sizes apart but their order, from the smallest: ${names.join(', ')}. Check one length in every size.`,
+      },
+    ],
+  };
+}
+
 function oneSize(nests: readonly Nest[]): SizesFound {
   return {
     sizes: [{ id: 'one', label: 'one size', evidence: 'every piece is drawn once' }],
@@ -128,6 +169,8 @@ function sizeNames(
     return { names: byKey, sure: true };
   const legend = legendNames(keys, key, texts, strokes);
   if (legend) return { names: legend, sure: true };
+  const inWords = namesInWords(keys.length, texts);
+  if (inWords) return { names: inWords, sure: true };
   return { names: keys.map((_, i) => String(i + 1)), sure: false };
 }
 
@@ -141,6 +184,37 @@ function layerSize(key: string, word: string): string {
   return numbers.length === 1 ? numbers[0] : '';
 }
 
+/** Letters by growing size; numbers come as they count. */
+const LETTERS = ['XXXXS', 'XXXS', 'XXS', 'XS', 'S', 'M', 'L', 'XL', 'XXL', 'XXXL', 'XXXXL', 'XXXXXL'];
+
+function sizeRank(name: string): number {
+  const many = /^([2-6])XL?$/.exec(name);
+  if (many) return LETTERS.indexOf('L') + Number(many[1]);
+  const letter = LETTERS.indexOf(name);
+  return letter >= 0 ? letter : parseInt(name, 10);
+}
+
+/** As many size names as there are sizes, standing in one row or column: the smallest is the first. Page numbers are no sizes. */
+function namesInWords(count: number, texts: readonly DrawnText[]): string[] | null {
+  const words = texts.flatMap((text) => {
+    const name = SIZE_WORD.exec(text.text.trim())?.[1]?.replace(/\s/g, '').toUpperCase();
+    return name ? [{ text, name }] : [];
+  });
+  for (const first of words) {
+    for (const across of [true, false]) {
+      const far = ({ at }: DrawnText) =>
+        Math.abs(across ? at.y - first.text.at.y : at.x - first.text.at.x) < first.text.size;
+      const near = ({ at }: DrawnText) =>
+        Math.hypot(at.x - first.text.at.x, at.y - first.text.at.y) < NAMES_MM * count;
+      const row = words.filter(({ text }) => far(text) && near(text) && text.size === first.text.size);
+      const names = [...new Set(row.map(({ name }) => name))];
+      if (names.length === count && row.length === count)
+        return names.toSorted((a, b) => sizeRank(a) - sizeRank(b));
+    }
+  }
+  return null;
+}
+
 /** A key printed on the sheet: a size's name level with a sample of its line close by. */
 function legendNames(
   keys: readonly string[],
@@ -150,15 +224,23 @@ function legendNames(
 ): string[] | null {
   const found = new Map<string, { name: string; gap: number }>();
   const samples = strokes
-    .filter((stroke) => !stroke.closed && keys.includes(key(stroke)))
-    .map((stroke) => ({ k: key(stroke), box: pathBox(stroke.path) }))
-    .filter(({ box }) => box.maxX - box.minX < 80 && box.maxY - box.minY < 1 && box.maxX - box.minX > 4);
+    .filter((stroke) => !stroke.closed && keys.includes(key(stroke)) && pathIsStraight(stroke.path))
+    .map((stroke) => ({ k: key(stroke), ends: [pathStart(stroke.path), pathEnd(stroke.path)] }))
+    .filter(({ ends: [a, b] }) => distance(a!, b!) < 80 && distance(a!, b!) > 4);
   for (const text of texts) {
     const name = SIZE_WORD.exec(text.text.trim())?.[1];
     if (!name) continue;
-    for (const { k, box } of samples) {
-      const level = Math.abs((box.minY + box.maxY) / 2 - (text.at.y + text.size * 0.35));
-      const gap = Math.min(Math.abs(text.at.x - box.maxX), Math.abs(box.minX - (text.at.x + text.width)));
+    const [c, s] = [Math.cos(text.angle), Math.sin(text.angle)];
+    for (const { k, ends } of samples) {
+      // Along and across the writing, from its start.
+      const own = ends.map(({ x, y }) => ({
+        along: (x - text.at.x) * c + (y - text.at.y) * s,
+        across: (y - text.at.y) * c - (x - text.at.x) * s,
+      })) as [{ along: number; across: number }, { along: number; across: number }];
+      if (Math.abs(own[0].across - own[1].across) > 1) continue;
+      const level = Math.abs((own[0].across + own[1].across) / 2 - text.size * 0.35);
+      const [low, high] = [Math.min(own[0].along, own[1].along), Math.max(own[0].along, own[1].along)];
+      const gap = Math.min(Math.abs(high), Math.abs(low - text.width));
       if (level > Math.max(2, text.size * 0.7) || gap > 25) continue;
       const known = found.get(k);
       if (!known || gap < known.gap) found.set(k, { name: name.replace(/\s/g, '').toUpperCase(), gap });

@@ -1,8 +1,10 @@
 import { pathBox } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import { ReadError } from '../budget.ts';
-import type { Drawing } from '../drawing.ts';
-import { isUprightBox } from '../tiles/window.ts';
+import type { Path } from '../../geometry/index.ts';
+import type { Drawing, Stroke } from '../drawing.ts';
+import { isUprightBox, styleKey } from '../tiles/window.ts';
+import { chainPaths } from './chain.ts';
 import type { ScaleFound } from './proposal.ts';
 
 const UNIT: Readonly<Record<string, number>> = {
@@ -33,14 +35,37 @@ interface Square {
 /** Beyond this share a printed square and its words disagree. */
 const AGREES = 0.002;
 
+/** Longest side of a test square, mm. */
+const LARGEST = 320;
+
+/** Closed boxes, and those that a page border has cut or that are drawn side by side as four lines. */
+function boxesOf({ strokes }: Drawing): Path[] {
+  const byStyle = new Map<string, Stroke[]>();
+  for (const stroke of strokes) {
+    const box = pathBox(stroke.path);
+    const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+    const sides = stroke.path.every(
+      (p) => nearly(p.x, box.minX, box.maxX) || nearly(p.y, box.minY, box.maxY),
+    );
+    if (stroke.closed || !sides || wide > LARGEST || high > LARGEST) continue;
+    const key = styleKey(stroke);
+    byStyle.set(key, [...(byStyle.get(key) ?? []), stroke]);
+  }
+  const joined = [...byStyle.values()].flatMap((list) => chainPaths(list).filter((chain) => chain.closed));
+  return [...strokes.filter((stroke) => stroke.closed), ...joined]
+    .filter(isUprightBox)
+    .map(({ path }) => path);
+}
+
+const nearly = (a: number, ...to: readonly number[]): boolean => to.some((b) => Math.abs(a - b) < 0.05);
+
 function squaresOf(sheet: Drawing): Square[] {
   const squares: Square[] = [];
-  for (const stroke of sheet.strokes) {
-    if (!isUprightBox(stroke)) continue;
-    const box = pathBox(stroke.path);
+  for (const path of boxesOf(sheet)) {
+    const box = pathBox(path);
     const wide = box.maxX - box.minX;
     const high = box.maxY - box.minY;
-    if (wide < 15 || wide > 320 || Math.abs(wide - high) > 0.03 * wide) continue;
+    if (wide < 15 || wide > LARGEST || Math.abs(wide - high) > 0.03 * wide) continue;
     const said = sheet.texts
       .filter(
         ({ at }) =>

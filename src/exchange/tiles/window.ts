@@ -7,7 +7,7 @@ export const styleKey = (stroke: Stroke): string =>
   `${stroke.layer}|${stroke.colour}|${stroke.dash.map((d) => d.toFixed(1)).join(' ')}`;
 
 /** Four upright and level sides, closed. */
-export function isUprightBox(stroke: Stroke): boolean {
+export function isUprightBox(stroke: Pick<Stroke, 'path' | 'closed'>): boolean {
   if (!stroke.closed) return false;
   const box = pathBox(stroke.path);
   const near = (a: number, b: number) => Math.abs(a - b) < 0.05;
@@ -86,14 +86,19 @@ export function windowCandidates(
   return [...frames, ...(drawn.length > 0 ? [whole] : [])];
 }
 
+/** A trim line runs along at least this share of the side it lies on; what is shorter may be a bit of the pattern that just crosses it. */
+const TRIM = 0.4;
+
 /** A line lying along the window's border is a trim line, not the pattern's. */
 export function liesOnBorder(stroke: Stroke, window: Box): boolean {
   const box = pathBox(stroke.path);
   const on = (low: number, high: number, at: number) => Math.abs(low - at) < 0.3 && Math.abs(high - at) < 0.3;
-  return (
-    on(box.minX, box.maxX, window.minX) ||
-    on(box.minX, box.maxX, window.maxX) ||
-    on(box.minY, box.maxY, window.minY) ||
-    on(box.minY, box.maxY, window.maxY)
-  );
+  const long = (low: number, high: number, side: number) => high - low > TRIM * side;
+  const upright =
+    long(box.minY, box.maxY, window.maxY - window.minY) &&
+    (on(box.minX, box.maxX, window.minX) || on(box.minX, box.maxX, window.maxX));
+  const level =
+    long(box.minX, box.maxX, window.maxX - window.minX) &&
+    (on(box.minY, box.maxY, window.minY) || on(box.minY, box.maxY, window.maxY));
+  return upright || level;
 }
