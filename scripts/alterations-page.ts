@@ -46,6 +46,8 @@ function paramLine(param: Param): string {
       return `${head}: a share from ${param.min} to ${param.max}, ${param.default} if nothing is said.`;
     case 'choice':
       return `${head}: ${param.choices.map((c) => `\`${c.id}\` (${c.name})`).join(', ')}.`;
+    case 'edge':
+      return `${head}: by its name in the pattern; it must be given.`;
     default:
       return `${head}: by its name in the pattern; the first that fits if nothing is said.`;
   }

@@ -258,6 +258,56 @@ describe('alter, true and seams', () => {
       'length-above-waist',
     );
     expect((await run('alter', 'length-above-waist')).out).toContain('at centre back');
+    expect((await run('alter', 'dart-rotate')).out).toMatch(
+      /edge\s+new edge: the edge, by its id; it must be given/,
+    );
+  });
+
+  it('gives with each alteration an example that can be typed as it stands', async () => {
+    const { run } = await fresh();
+    const { out } = await run('alter', 'forward-shoulder');
+    const words = /For example: pintrue (alter FITTING\.json .*)/.exec(out)![1]!.split(' ');
+    const { code, out: told } = await run(...words.map((w) => (w === 'FITTING.json' ? 'f.json' : w)));
+    expect(code).toBe(EXIT.fine);
+    expect(told).toContain('18 mm (11/16 in) forward at the armhole');
+  });
+
+  it('says what was done to a fitting, step by step', async () => {
+    const { run } = await fresh();
+    await run('alter', 'f.json', 'length-above-waist', 'back=-20mm', '--out', 'f.json');
+    const { out } = await run('alter', 'f.json');
+    expect(out).toMatch(/2 steps, in this order/);
+    expect(out).toMatch(/^alter-1: Back: shorten 20 mm \(13\/16 in\) above the waist/m);
+  });
+
+  it('says what cannot be done, writes nothing, and does not pretend', async () => {
+    const { run, wrote } = await fresh();
+    const { out, err, code } = await run('alter', 'f.json', 'crotch-depth', 'amount=10mm', '--out', 'g.json');
+    expect(code).toBe(EXIT.error);
+    expect(err).toContain('No crotch seam');
+    expect(out).toMatch(/^Not done: /);
+    expect(out).not.toContain('Changed:');
+    expect(wrote).toEqual(['f.json']);
+  });
+
+  it('tells the new findings of a step, and how many stood before', async () => {
+    const { run } = await fresh();
+    const { out, err } = await run('alter', 'f.json', 'forward-shoulder', 'tip=25mm');
+    expect(err).toMatch(/beyond-limit/);
+    expect(err).not.toMatch(/second-reading|which-waist/);
+    expect(out).toMatch(/\d+ older remarks? stands?/);
+    expect(out).toMatch(/girth before\s+after\s+target/);
+  });
+
+  it('taken back, a step tells the same seams the other way round', async () => {
+    const { run } = await fresh();
+    const argv = ['f.json', 'length-above-waist', 'back=-20mm', '--out', 'g.json', '--json'];
+    const there = (await run('alter', ...argv)).json<StepJson>().seams;
+    const home = (await run('alter', 'g.json', '--remove', 'alter-1', '--json')).json<StepJson>().seams;
+    expect(there.length).toBeGreaterThan(0);
+    expect(home.map((s) => ({ seam: s.seam, before: s.after, after: s.before }))).toEqual(
+      there.map(({ seam, before, after }) => ({ seam, before, after })),
+    );
   });
 
   it('shortens above the waist: the slanting side seam loses 20 mm (to 1 mm), in shell and lining alike', async () => {

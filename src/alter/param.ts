@@ -1,3 +1,4 @@
+import { say } from '../garment/index.ts';
 import type { Limit, Param } from './alteration.ts';
 
 /** Inches, as the trade's tables give their amounts, in mm. */
@@ -28,3 +29,12 @@ export const choiceParam = (
 export const longer = (mm: number): string => (mm < 0 ? 'shorten' : 'lengthen');
 /** "widen" or "narrow" by the sign. */
 export const wider = (mm: number): string => (mm < 0 ? 'narrow' : 'widen');
+
+/** "Front: lengthen 13 mm over the abdomen …; widen by 25 mm at the sides"; what is nothing is left out. */
+export function amountAndWidth(piece: string, where: string, mm: number, width: number): string {
+  const parts = [
+    ...(mm === 0 && width !== 0 ? [] : [`${longer(mm)} ${say(Math.abs(mm))} ${where}`]),
+    ...(width === 0 ? [] : [`${wider(width)} by ${say(Math.abs(width))} at the sides`]),
+  ];
+  return `${piece}: ${parts.join('; ')}`;
+}

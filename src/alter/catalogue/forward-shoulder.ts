@@ -44,7 +44,8 @@ export const forwardShoulder: Alteration = {
   sentence(values) {
     const tip = values.mm('tip');
     const neck = values.mm('neck');
-    const way = (mm: number): string => `${say(Math.abs(mm))} ${mm < 0 ? 'back' : 'forward'}`;
-    return `Shoulder seam: ${way(tip)} at the armhole, ${neck === 0 ? 'nothing' : way(neck)} at the neck; sleeve cap turned with it`;
+    const way = (mm: number): string =>
+      mm === 0 ? 'nothing' : `${say(Math.abs(mm))} ${mm < 0 ? 'back' : 'forward'}`;
+    return `Shoulder seam: ${way(tip)} at the armhole, ${way(neck)} at the neck; sleeve cap turned with it`;
   },
 };

@@ -55,6 +55,9 @@ export const highHip: Alteration = {
       }
     }
   },
-  sentence: (values) =>
-    `${values.word('side') === 'left' ? 'Left' : 'Right'} side: waist raised by ${say(Math.abs(values.mm('amount')))} at the side seam, nothing at the centre; left and right cut singly`,
+  sentence(values) {
+    const [mm, width] = [values.mm('amount'), values.mm('width')];
+    const wide = width === 0 ? '' : `, hip ${width < 0 ? 'narrower' : 'wider'} by ${say(Math.abs(width))}`;
+    return `${values.word('side') === 'left' ? 'Left' : 'Right'} side: waist ${mm < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(mm))} at the side seam, nothing at the centre${wide}; left and right cut singly`;
+  },
 };

@@ -53,8 +53,19 @@ export const lengthAboveWaist: Alteration = {
     const front = values.mm('front');
     const back = values.mm('back');
     const side = values.maybe('side') ?? front;
-    const part = (name: string, mm: number): string =>
-      `${name}: ${longer(mm || side)} ${say(Math.abs(mm))} above the waist${side === mm ? '' : `, tapering to ${say(Math.abs(side))} at the side seam`}`;
+    const at = (mm: number): string => `${longer(mm)} ${say(Math.abs(mm))}`;
+    const part = (name: string, mm: number): string => {
+      if (mm === side) return `${name}: ${mm === 0 ? 'nothing changes' : at(mm)} above the waist`;
+      if (mm === 0)
+        return `${name}: ${at(side)} above the waist at the side seam, tapering to nothing at the centre`;
+      const end =
+        side === 0
+          ? 'tapering to nothing'
+          : mm * side < 0
+            ? `and ${at(side)}`
+            : `tapering to ${say(Math.abs(side))}`;
+      return `${name}: ${at(mm)} above the waist, ${end} at the side seam`;
+    };
     return front === back && side === front
       ? part('Front and back', front)
       : `${part('Back', back)}. ${part('Front', front)}`;

@@ -42,5 +42,5 @@ export const lowShoulder: Alteration = {
     slopeShoulder(change, -values.mm('amount'), side);
   },
   sentence: (values) =>
-    `${values.word('side') === 'left' ? 'Left' : 'Right'} side: shoulder tip and underarm lowered by ${say(Math.abs(values.mm('amount')))}; left and right cut singly`,
+    `${values.word('side') === 'left' ? 'Left' : 'Right'} side: shoulder tip and underarm ${values.mm('amount') < 0 ? 'raised' : 'lowered'} by ${say(Math.abs(values.mm('amount')))}; left and right cut singly`,
 };

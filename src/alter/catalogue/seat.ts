@@ -1,6 +1,5 @@
-import { say } from '../../garment/index.ts';
 import type { Alteration } from '../alteration.ts';
-import { inch, lengthParam } from '../param.ts';
+import { amountAndWidth, inch, lengthParam } from '../param.ts';
 import { overCurve } from '../over-curve.ts';
 
 export const seat: Alteration = {
@@ -32,6 +31,6 @@ export const seat: Alteration = {
   make: (change, values) => overCurve(change, 'back', values.mm('amount'), values.mm('width')),
   sentence(values) {
     const [mm, width] = [values.mm('amount'), values.mm('width')];
-    return `Back: ${mm < 0 ? 'shorten' : 'lengthen'} ${say(Math.abs(mm))} over the seat at centre back, nothing at the side${width === 0 ? '' : `; ${width < 0 ? 'narrow' : 'widen'} by ${say(Math.abs(width))} at the sides`}`;
+    return amountAndWidth('Back', 'over the seat at centre back, nothing at the side', mm, width);
   },
 };

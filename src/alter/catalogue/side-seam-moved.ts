@@ -56,7 +56,8 @@ export const sideSeamMoved: Alteration = {
     }
   },
   sentence(values) {
-    const way = (mm: number): string => `${say(Math.abs(mm))} to the ${mm < 0 ? 'back' : 'front'}`;
+    const way = (mm: number): string =>
+      mm === 0 ? 'nothing' : `${say(Math.abs(mm))} to the ${mm < 0 ? 'back' : 'front'}`;
     return `Side seam: moved ${way(values.mm('top'))} at the top, ${way(values.mm('bottom'))} at the bottom`;
   },
 };

@@ -45,5 +45,5 @@ export const swaybackSeam: Alteration = {
     }
   },
   sentence: (values) =>
-    `Back: centre section slid down by ${say(Math.abs(values.mm('amount')))}; it comes out at the neckline, tapering to nothing at the shoulder tip`,
+    `Back: centre section slid ${values.mm('amount') < 0 ? 'up' : 'down'} by ${say(Math.abs(values.mm('amount')))}; it comes out at the neckline, tapering to nothing at the shoulder tip`,
 };

@@ -48,6 +48,8 @@ export const trouserSeat: Alteration = {
   sentence(values) {
     const mm = values.mm('amount');
     const point = values.mm('point');
-    return `Trouser back: ${say(Math.abs(mm))} ${mm < 0 ? 'folded out' : 'let in'} on the hip line at centre back, nothing at the side${point === 0 ? '' : `; crotch point ${say(Math.abs(point))} ${point < 0 ? 'shorter' : 'longer'}`}`;
+    const wedge = `${say(Math.abs(mm))} ${mm < 0 ? 'folded out' : 'let in'} on the hip line at centre back, nothing at the side`;
+    const crotch = `crotch point ${say(Math.abs(point))} ${point < 0 ? 'shorter' : 'longer'}`;
+    return `Trouser back: ${[...(mm === 0 && point !== 0 ? [] : [wedge]), ...(point === 0 ? [] : [crotch])].join('; ')}`;
   },
 };

@@ -6,12 +6,11 @@ import {
   type Alteration,
   type Param,
 } from '../../alter/index.ts';
-import { nearestWord, say, writeFitting, type ParamValue } from '../../garment/index.ts';
+import { nearestWord, say, type ParamValue } from '../../garment/index.ts';
 import { make } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
-import { tellMade } from '../made.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
-import { addStep, freshId } from '../step.ts';
+import { addStep, dropStep, freshId } from '../step.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
 
@@ -36,18 +35,36 @@ function sayParam(p: Param): string {
   if (p.kind === 'angle') return `degrees from ${p.min} to ${p.max}, ${p.default} when not given`;
   if (p.kind === 'share')
     return `a share from ${p.min * 100} % to ${p.max * 100} %, ${p.default * 100} % when not given`;
-  if (p.kind === 'choice') return `${p.choices.map((c) => c.id).join(', ')}; ${p.default} when not given`;
+  if (p.kind === 'choice')
+    return `${p.choices.map((c) => (c.name.toLowerCase() === c.id ? c.id : `${c.id} (${c.name})`)).join(', ')}; ${p.default} when not given`;
+  if (p.kind === 'edge') return 'the edge, by its id; it must be given';
   return `the ${p.kind}, by its id; the first that fits when not given`;
 }
 
+/** The drawing's own amounts as they would be typed. */
+function example(a: Alteration): string {
+  const words = a.params.flatMap((p) => {
+    const value = a.shows.params[p.id];
+    return value === undefined || value === 0 ? [] : [`${p.id}=${value}${p.kind === 'length' ? 'mm' : ''}`];
+  });
+  return `pintrue alter FITTING.json ${a.id} ${words.join(' ')}`;
+}
+
 function describe(a: Alteration): Answer {
+  const width = Math.max(...a.params.map((p) => p.id.length));
+  const turns = a.params.some((p) => (p.kind === 'length' || p.kind === 'angle') && p.min < 0);
   const text = [
     `${a.name} (${a.id})`,
     a.when,
     '',
-    ...a.params.map((p) => `  ${p.id}  ${p.name}: ${sayParam(p)}`),
+    ...a.params.map((p) => `  ${p.id.padEnd(width)}  ${p.name}: ${sayParam(p)}`),
     '',
-    `Also changes: ${a.reach.join(', ')}.`,
+    ...(turns
+      ? ['A minus sign turns an amount round: shorter for longer, narrower for wider, lower for higher.']
+      : []),
+    `For example: ${example(a)}`,
+    '',
+    `Also changes: ${a.reach.join('; ')}.`,
     `Source: ${a.source}.`,
   ].join('\n');
   return {
@@ -64,6 +81,9 @@ function describe(a: Alteration): Answer {
     findings: [],
   };
 }
+
+/** A fitting's file is told from an alteration's name by its ending or its folder. */
+const isFile = (word: string): boolean => /\.json$|[\\/]/i.test(word);
 
 function entryNamed(id: string): Alteration {
   const found = alterationOf(id);
@@ -93,17 +113,31 @@ function readValue(a: Alteration, word: string): readonly [string, ParamValue] {
   return [id, degrees];
 }
 
+/** The steps of a fitting as sentences, with the ids `--remove` takes. */
+async function steps({ io }: Call, file: string): Promise<Answer> {
+  const fitting = await loadFitting(io, file);
+  const made = make(fitting);
+  const told = made.steps.map(({ step, sentence, touched }) => ({
+    id: step.id,
+    off: step.off === true,
+    sentence,
+    touched,
+    ...(step.note === undefined ? {} : { note: step.note }),
+  }));
+  const text = [
+    `${fitting.title}: ${told.length === 0 ? 'nothing was altered yet.' : `${told.length} ${told.length === 1 ? 'step' : 'steps'}, in this order.`}`,
+    ...told.map((s) => `${s.id}: ${s.sentence}${s.off ? ' (left out for now)' : ''}`),
+  ].join('\n');
+  return { json: { title: fitting.title, steps: told }, text, findings: [] };
+}
+
 async function remove({ options, io }: Call, file: string, id: string): Promise<Answer> {
   const fitting = await loadFitting(io, file);
   if (!fitting.steps.some((s) => s.id === id))
     throw new UsageError(
       `There is no step "${id}"; there are ${fitting.steps.map((s) => s.id).join(', ') || 'none'}.`,
     );
-  const shorter = { ...fitting, on: io.today(), steps: fitting.steps.filter((s) => s.id !== id) };
-  const made = make(shorter);
-  const out = textOption(options, 'out');
-  if (out !== undefined) await io.writeFile(out, writeFitting(shorter));
-  return tellMade(shorter, made, [], out);
+  return dropStep(fitting, id, textOption(options, 'out'), io);
 }
 
 export const alter: Verb = {
@@ -111,10 +145,11 @@ export const alter: Verb = {
   usage: [
     'alter',
     'alter ALTERATION',
+    'alter FITTING.json',
     'alter FITTING.json ALTERATION name=amount … [--out FITTING.json]',
     'alter FITTING.json --remove STEP [--out FITTING.json]',
   ],
-  about: 'list the alterations, make one on the whole garment, or take one back',
+  about: 'list the alterations or what was done, make one on the whole garment, or take one back',
   options: { out: { type: 'string' }, remove: { type: 'string' }, note: { type: 'string' } },
   explain: {
     out: 'the fitting to write (may be the same file); without it the change is only shown',
@@ -126,7 +161,7 @@ export const alter: Verb = {
     const gone = textOption(call.options, 'remove');
     if (first === undefined) return list();
     if (gone !== undefined) return remove(call, first, gone);
-    if (second === undefined) return describe(entryNamed(first));
+    if (second === undefined) return isFile(first) ? steps(call, first) : describe(entryNamed(first));
     const entry = entryNamed(second);
     const params = Object.fromEntries(amounts.map((word) => readValue(entry, word)));
     readParams(entry, params);

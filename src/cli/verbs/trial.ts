@@ -86,7 +86,11 @@ export const trial: Verb = {
   about: 'what was seen on the body or form, turned into alterations to accept one by one',
   options: { saw: { type: 'string', multiple: true }, accept: { type: 'string' }, out: { type: 'string' } },
   explain: {
-    saw: `e.g. "waist line, back, low, 2in, 1 1/4in" (again for each); lines: ${OBSERVABLES.map((o) => o.name).join(', ')}`,
+    saw: `e.g. "waist line, back, low, 2in, 1 1/4in" (again for each)
+            LINE       ${OBSERVABLES.map((o) => o.name).join(', ')}
+            WHERE      ${WHERE.join(', ')}
+            DIRECTION  ${DIRECTIONS.join(', ')}
+            CENTRE     how far, at the centre of that half; SIDE at the side seam, as at the centre when not given`,
     accept: 'numbers of the proposals to make, in the order given',
     out: 'the fitting to write, with what was seen and what was accepted',
   },

@@ -49,7 +49,7 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
                 value={String(value ?? param.default)}
                 onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}
               >
-                <option value="">the first that fits</option>
+                <option value="">{param.kind === 'edge' ? 'choose one' : 'the first that fits'}</option>
                 {optionsOf(fitting, param.kind).map((o) => (
                   <option key={o.id} value={o.id}>
                     {o.name}
