@@ -1,4 +1,4 @@
-import type { DrawnPiece, Garment, Seam } from '../garment/index.ts';
+import { say, type DrawnPiece, type Garment, type Seam } from '../garment/index.ts';
 import { pathEnd, pathLength, pathStart } from '../geometry/index.ts';
 
 /** What the garment needs besides cloth, from its own edges and marks. */
@@ -12,6 +12,7 @@ export interface Notion {
 
 /** Zips are sold in steps of 5 cm (2 in); common practice. The next longer one is bought and shortened. */
 const ZIP_STEP_MM = 50;
+const ZIP_STEP_INCH_MM = 2 * 25.4;
 /** Openings shorter than this close with buttons, hooks or press studs; common practice. mm */
 const ZIP_LEAST_MM = 150;
 
@@ -49,7 +50,7 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
         out.push({
           what: 'binding',
           length: length * times,
-          say: `Binding for the ${edge.name} of ${piece.name}: ${Math.round(length * times)} mm`,
+          say: `Binding for the ${edge.name} of ${piece.name}: ${say(length * times)}`,
         });
       }
     }
@@ -59,7 +60,7 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     out.push({
       what: 'elastic',
       length: girth + 25,
-      say: `Elastic for the ${name}: ${Math.round(girth + 25)} mm, lapped 25 mm`,
+      say: `Elastic for the ${name}: ${say(girth + 25)}, lapped ${say(25)}`,
     });
   }
   return out;
@@ -70,10 +71,14 @@ function closing(where: string, length: number): Notion {
     return {
       what: 'fastening',
       length,
-      say: `Buttons, hooks or press studs for ${where}: ${Math.round(length)} mm`,
+      say: `Buttons, hooks or press studs for ${where}: ${say(length)}`,
     };
-  const sold = Math.ceil(length / ZIP_STEP_MM - 1e-9) * ZIP_STEP_MM;
-  return { what: 'zip', length, say: `Zip for ${where}: ${Math.round(length)} mm, buy ${sold} mm` };
+  const sold = (step: number): number => Math.ceil(length / step - 1e-9) * step;
+  return {
+    what: 'zip',
+    length,
+    say: `Zip for ${where}: ${say(length)}, buy ${sold(ZIP_STEP_MM) / 10} cm or ${Math.round(sold(ZIP_STEP_INCH_MM) / 25.4)} in`,
+  };
 }
 
 /** A seam that says it holds a zip: open from its upper end to the notch that is called the zip's or the opening's. */

@@ -74,8 +74,14 @@ export function Work({ route, children }: { route: Route; children: ReactNode })
 
 /** The tape: every station of the job in order. Without a fitting, the stations that need one lead to the first page. */
 export function Tape({ route, fitting, open }: { route: Route; fitting?: string; open?: number }) {
+  const tape = useRef<HTMLElement>(null);
+  // On a narrow screen the tape is drawn along until the station one is at lies in the middle.
+  useEffect(() => {
+    const [strip, here] = [tape.current, tape.current?.querySelector<HTMLElement>('[aria-current]')];
+    if (strip && here) strip.scrollLeft = here.offsetLeft + here.offsetWidth / 2 - strip.clientWidth / 2;
+  }, [route.at]);
   return (
-    <nav aria-label="The job" className="tape">
+    <nav aria-label="The job" className="tape" ref={tape}>
       {STATIONS.map((s) => {
         const needs = 'of' in s;
         const href = needs ? (fitting ? hrefTo(s.id, fitting) : '#/') : hrefTo(s.id);

@@ -81,7 +81,7 @@ describe('the cloth, from what to buy to the cutting table', () => {
 
   it('says at once how wide a cloth would do, and keeps the last lay in view', async () => {
     const { page } = opened;
-    const width = page.getByLabel('or typed', { exact: true });
+    const width = page.getByLabel('or another', { exact: true });
     await width.fill('9');
     await width.press('Enter');
     const said = page.getByRole('alert').filter({ hasText: /last lay that worked/ });
@@ -95,7 +95,7 @@ describe('the cloth, from what to buy to the cutting table', () => {
   it('reckons every width with its price, and names the notions', async () => {
     const { page } = opened;
     await page.getByLabel('Price', { exact: true }).fill('10');
-    await page.getByRole('button', { name: 'Reckon it for every width' }).click();
+    await page.getByRole('button', { name: 'How much at every width?' }).click();
     await page.locator('.needs tbody tr').nth(3).waitFor({ timeout: 120_000 });
     const rows = await page.locator('.needs tbody tr').allTextContents();
     const metres = rows.map((r) => Number.parseFloat(/([\d.]+) m/.exec(r)![1]!));
@@ -107,10 +107,10 @@ describe('the cloth, from what to buy to the cutting table', () => {
   it('gives the picture, the outlines and the projector’s pages, true to scale', async () => {
     const { page } = opened;
     for (const [button, words] of [
-      ['Picture with measures', / from cut end</],
-      ['Plain outlines', /<path/],
-      ['Projector, first page', /100 mm/],
-      ['Projector, the lay', /#fff/],
+      ['with measures', / from cut end</],
+      ['outlines only', /<path/],
+      ['test page for a projector', /100 mm/],
+      ['full size for a projector', /#fff/],
     ] as const) {
       const download = page.waitForEvent('download');
       await page.getByRole('button', { name: button, exact: true }).click();

@@ -61,6 +61,7 @@ describe('on a telephone held upright', () => {
     await expect.poll(k).toBeGreaterThan(before * 2);
     await page.getByRole('button', { name: 'All', exact: true }).tap();
     await expect.poll(k).toBeCloseTo(before, 4);
+    await page.evaluate(() => scrollTo(0, 0));
     const piece = (await page.locator('[data-piece="front-centre"] .own').boundingBox())!;
     await page.touchscreen.tap(piece.x + piece.width * 0.3, piece.y + piece.height * 0.6);
     await page.getByRole('heading', { name: '1 Centre front' }).waitFor();

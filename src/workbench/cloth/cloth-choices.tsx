@@ -20,7 +20,7 @@ export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
     <section className="sheet stack tight" aria-label={`How the ${cloth} lies`}>
       <div className="row about">
         <label className="field">
-          <span className="label">Width</span>
+          <span className="label">Sold in width</span>
           <select
             value={usual ? settings.width : ''}
             onChange={(e) =>
@@ -37,20 +37,20 @@ export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
           </select>
         </label>
         <LengthField
-          label="or typed"
+          label="or another"
           mm={settings.width}
           show={show}
           narrow
           onAmount={(mm) => mm >= 100 && put({ width: mm, pins: [] }, `width ${amountText(mm, show)}`)}
         />
         <Pick
-          label="Lies"
+          label="It lies"
           words={FOLDS}
           value={settings.fold}
           onPick={(fold) => put({ fold, pins: [] }, FOLDS[fold])}
         />
         <Pick
-          label="Pieces"
+          label="Pieces may lie"
           words={NAPS}
           value={settings.nap}
           onPick={(nap) => put({ nap, pins: [] }, NAPS[nap])}

@@ -7,7 +7,7 @@ import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';
 import { ClothChoices } from './cloth-choices.tsx';
 import { CuttingHelps } from './cutting-helps.tsx';
-import { LayPicture } from './lay-picture.tsx';
+import { hangsDown, LayPicture } from './lay-picture.tsx';
 import { layKey, offerOf, putSettings, settingsOf, type LaySettings } from './lay-settings.ts';
 import { Pinned } from './pinned.tsx';
 import { useLay } from './use-lay.ts';
@@ -106,8 +106,8 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
             onPins={(pins, say) => put({ pins }, say)}
           />
           <p className="small">
-            Cut end at the left; {settings.fold === 'none' ? 'lower selvage' : 'fold'} below. Press a piece to
-            pin it there, drag it to put it elsewhere; the rest is laid round it.
+            {layWords(settings.fold)} Press a piece to pin it there, drag it to put it elsewhere; the rest is
+            laid round it.
           </p>
           <Pinned picture={picture} settings={settings} onPins={(pins, say) => put({ pins }, say)} />
           {lay.misfits
@@ -130,6 +130,13 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
       )}
     </>
   );
+}
+
+/** Which way the cloth lies in the picture. */
+function layWords(fold: LaySettings['fold']): string {
+  const edge = fold === 'none' || fold === 'crosswise' ? 'lower selvage' : 'fold';
+  const end = fold === 'crosswise' ? 'Fold' : 'Cut end';
+  return hangsDown() ? `${end} at the top, ${edge} at the left.` : `${end} at the left, ${edge} below.`;
 }
 
 /** What to ask for in the shop for the lay as it is now. */

@@ -12,10 +12,10 @@ import type { LayState } from './use-lay.ts';
 
 const AS = { single: 'one', pair: 'a pair', 'on-fold': 'on the fold', opened: 'opened out' } as const;
 const FILES: readonly (readonly [LayFile, string])[] = [
-  ['measured', 'Picture with measures'],
-  ['plain', 'Plain outlines'],
-  ['calibration', 'Projector, first page'],
-  ['projector', 'Projector, the lay'],
+  ['measured', 'with measures'],
+  ['plain', 'outlines only'],
+  ['calibration', 'test page for a projector'],
+  ['projector', 'full size for a projector'],
 ];
 
 interface Props {
@@ -65,8 +65,9 @@ export function CuttingHelps({ bench, cloth, settings, picture, lay, put }: Prop
       ))}
       <div className="row" role="group" aria-label="The lay on paper and as files">
         <button type="button" className="act" onClick={() => take('measured', printPicture)}>
-          Print the picture
+          Print the lay
         </button>
+        <span className="small">or save it as a drawing (SVG):</span>
         {FILES.map(([kind, say]) => (
           <button
             key={kind}

@@ -81,6 +81,9 @@ const DEFAULTS: LaySettings = {
   fibre: 'unknown',
 };
 
+/** The same width where cloth is sold by the inch, mm. */
+const USUAL_INCH_MM = 54 * 25.4;
+
 const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
 /** The list under `value` of which every member has these numbers; anything else is no list of ours. */
@@ -106,7 +109,7 @@ export function settingsOf(fitting: Fitting, cloth: Cloth): LaySettings {
   // What the fitting says of the cloth the garment is made of goes for the shell until a washed square says otherwise.
   const fabric: Partial<Fabric> = cloth === 'shell' ? fitting.fabric : {};
   return {
-    width: number('width', 100),
+    width: number('width', 100, 1e6, fitting.body.show === 'in' ? USUAL_INCH_MM : DEFAULTS.width),
     fold: word('fold', FOLDS, cloth === 'shell' || cloth === 'lining' ? DEFAULTS.fold : 'none'),
     nap: word('nap', NAPS, DEFAULTS.nap),
     gap: number('gap', 0, 200),

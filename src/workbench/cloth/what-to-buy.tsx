@@ -80,13 +80,13 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
             value={settings.pricePer}
             onChange={(e) => put({ pricePer: e.target.value as 'metre' }, `price for a ${e.target.value}`)}
           >
-            <option>metre</option>
-            <option>yard</option>
+            <option value="metre">metre</option>
+            <option value="yard">yard</option>
           </select>
         </label>
         {share === null && (
           <button type="button" className="act" onClick={reckon}>
-            Reckon it for every width
+            How much at every width?
           </button>
         )}
       </div>

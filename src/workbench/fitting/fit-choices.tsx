@@ -54,34 +54,34 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
           </select>
         </label>
         <label className="field">
-          <span className="label">What is left over</span>
+          <span className="label">What the size leaves over is</span>
           <select
             value={choices.method}
             onChange={(e) =>
               bench.change(
                 choose({ method: e.target.value as 'whole' }),
-                `What is left over: ${e.target.selectedOptions[0]?.text}`,
+                `What is left over is ${e.target.selectedOptions[0]?.text}`,
               )
             }
           >
-            <option value="whole">is spread on the seams</option>
-            <option value="part">draw between the sizes instead</option>
+            <option value="whole">spread on the seams</option>
+            <option value="part">drawn between two sizes</option>
           </select>
         </label>
         <label className="field">
-          <span className="label">Full bust on a small frame</span>
+          <span className="label">Size of the frame by</span>
           <select
             value={choices.upperBust}
             onChange={(e) =>
               bench.change(
                 choose({ upperBust: e.target.value as 'off' }),
-                `Upper bust: ${e.target.selectedOptions[0]?.text}`,
+                `Size of the frame by: ${e.target.selectedOptions[0]?.text}`,
               )
             }
           >
-            <option value="chart-difference">by the table’s own difference</option>
-            <option value="two-inches">by the 2 in rule</option>
-            <option value="off">size by the full bust</option>
+            <option value="chart-difference">upper bust + what the table adds</option>
+            <option value="two-inches">upper bust + 2 in</option>
+            <option value="off">the full bust</option>
           </select>
         </label>
       </div>

@@ -1,48 +1,108 @@
-import { MEASURES, type MeasureId } from '../../garment/index.ts';
+import { MEASURES, type LengthPlan, type MeasureId } from '../../garment/index.ts';
 import { Amount } from '../parts/amount.tsx';
+import { Whys, WhyWords } from '../parts/whys.tsx';
 import { hrefTo } from '../route.ts';
+import { takeRemedy } from '../settle/take-remedy.ts';
 import type { ReadyBench } from './bench.ts';
-import { WhyNote } from './level-row.tsx';
 
 /** Lengths: what the body asks for against what the size has. Lengths hardly follow girths; they are altered, not sized. */
 export function LengthRows({ bench }: { bench: ReadyBench }) {
-  const { show } = bench;
   return (
     <section className="sheet stack tight" aria-labelledby="lengths-head">
-      <h2 id="lengths-head">Lengths</h2>
+      <h2 id="lengths-head">Lengths and widths</h2>
       {bench.made.plan.lengths.map((l) => (
-        <div key={l.measure} className="level-row">
-          <h3>{MEASURES[l.measure as MeasureId]?.name ?? l.measure}</h3>
-          <dl className="sum">
-            <div>
-              <dt>body</dt>
-              <dd>
-                <Amount mm={l.body} show={show} />
-              </dd>
-            </div>
-            <div>
-              <dt>pattern</dt>
-              <dd>
-                <Amount mm={l.pattern} show={show} />
-              </dd>
-            </div>
-            <div>
-              <dt>{l.residual < 0 ? 'shorten by' : 'lengthen by'}</dt>
-              <dd>
-                <Amount mm={Math.abs(l.residual)} show={show} />
-              </dd>
-            </div>
-          </dl>
-          <div className="row whys">
-            <WhyNote why={l.why} about="this length" />
-            {Math.abs(l.residual) > 3 && (
-              <a className="act quiet" href={hrefTo('pieces', bench.fitting.id)}>
-                Alter it on the pieces
-              </a>
-            )}
-          </div>
-        </div>
+        <LengthRow key={l.measure} plan={l} bench={bench} />
       ))}
     </section>
+  );
+}
+
+/** Less than this is said to agree: half an eighth of an inch, or a millimetre. mm. */
+const AGREES_MM = { in: 25.4 / 16, cm: 1 } as const;
+
+/** Measured across the body: these are made wider or narrower, not longer. */
+const ACROSS: readonly string[] = ['across-back', 'across-front', 'bust-spread', 'shoulder-width'];
+
+const deed = ({ measure, residual }: LengthPlan): string =>
+  ACROSS.includes(measure)
+    ? residual < 0
+      ? 'narrow by'
+      : 'widen by'
+    : residual < 0
+      ? 'shorten by'
+      : 'lengthen by';
+
+function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
+  const { show } = bench;
+  const name = MEASURES[plan.measure as MeasureId]?.name ?? plan.measure;
+  const agrees = Math.abs(plan.residual) < AGREES_MM[show];
+  return (
+    <div className="level-row length-row">
+      <h3>{name}</h3>
+      <dl className="sum">
+        <div>
+          <dt>body</dt>
+          <dd>
+            <Amount mm={plan.body} show={show} />
+          </dd>
+        </div>
+        <div>
+          <dt>pattern</dt>
+          <dd>
+            <Amount mm={plan.pattern} show={show} />
+          </dd>
+        </div>
+        <div className={agrees ? '' : 'to-do'}>
+          <dt>{agrees ? 'they' : deed(plan)}</dt>
+          <dd>{agrees ? <small>agree</small> : <Amount mm={Math.abs(plan.residual)} show={show} />}</dd>
+        </div>
+      </dl>
+      <Whys asked={[{ ask: 'Why?', name: `Why this ${name}?`, answer: <WhyWords why={plan.why} /> }]}>
+        <LengthDeed plan={plan} bench={bench} name={name} />
+      </Whys>
+    </div>
+  );
+}
+
+/** Which alteration gives a length: as the findings of the pipeline propose it. */
+const ALTERED_BY: Readonly<Partial<Record<string, string>>> = {
+  'back-waist-length': 'length-above-waist',
+  'front-waist-length': 'length-above-waist',
+  'centre-front-length': 'length-above-waist',
+  'arm-length': 'sleeve-length',
+  'crotch-depth': 'crotch-depth',
+};
+/** Less than this is left to the making. mm. */
+const WORTH_MM = 3;
+
+/** What can be done about a length here: take the remedy, see the alteration that gives it, or go and make one. */
+function LengthDeed({ plan, bench, name }: { plan: LengthPlan; bench: ReadyBench; name: string }) {
+  const { fitting, made } = bench;
+  const remedy = made.findings.find((f) => f.where.measure === plan.measure)?.remedy;
+  if (remedy)
+    return (
+      <button type="button" className="act" onClick={() => takeRemedy(bench, remedy)}>
+        {remedy.say}
+      </button>
+    );
+  if (Math.abs(plan.residual) <= WORTH_MM) return null;
+  const entry = ALTERED_BY[plan.measure];
+  const step = fitting.steps.find((s) => s.kind === 'alter' && s.entry === entry && !s.off);
+  return step ? (
+    <a
+      className="act quiet"
+      href={hrefTo('pieces', fitting.id, { step: step.id })}
+      aria-label={`${name}: altered, see how`}
+    >
+      Altered
+    </a>
+  ) : (
+    <a
+      className="act quiet"
+      href={hrefTo('pieces', fitting.id, { hand: 'alter' })}
+      aria-label={`${name}: alter it on the pieces`}
+    >
+      Alter it
+    </a>
   );
 }

@@ -1,24 +1,12 @@
 import { useState } from 'react';
-import type { LevelPlan, Why } from '../../garment/index.ts';
+import type { LevelPlan } from '../../garment/index.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
+import { Whys, WhyWords } from '../parts/whys.tsx';
 import type { ReadyBench } from './bench.ts';
 import { setEase, setFront, setSize } from './choices.ts';
 import { levelName } from './fit-figure.tsx';
 import { Shares } from './shares.tsx';
-
-/** Why a number is what it is; opens in place. */
-export function WhyNote({ why, about }: { why: Why; about: string }) {
-  return (
-    <details className="why">
-      <summary>Why {about}?</summary>
-      <p>
-        {why.sentence}
-        {why.source && <em> ({why.source})</em>}
-      </p>
-    </details>
-  );
-}
 
 function SizePick({
   level,
@@ -51,7 +39,7 @@ function SizePick({
           );
         }}
       >
-        <option value="">{sizes.find((s) => s.id === size)?.label ?? size} (by the plan)</option>
+        <option value="">{sizes.find((s) => s.id === size)?.label ?? size} (plan)</option>
         {sizes.map((s) => (
           <option key={s.id} value={s.id}>
             {s.label}
@@ -68,8 +56,10 @@ export function BaseRow({ bench }: { bench: ReadyBench }) {
   return (
     <div className="level-row">
       <h3>{upper ? 'Neck, shoulder, armhole' : 'Where no level decides'}</h3>
-      <SizePick level="base" size={base.size} chosen={bench.fitting.choices.size['base']} bench={bench} />
-      <WhyNote why={base.why} about="this size" />
+      <div className="row level-set">
+        <SizePick level="base" size={base.size} chosen={bench.fitting.choices.size['base']} bench={bench} />
+      </div>
+      <Whys asked={[{ ask: 'Why this size?', answer: <WhyWords why={base.why} /> }]} />
     </div>
   );
 }
@@ -83,27 +73,29 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
   const easeSay = (mm: number): string => `${name}: ease ${amountText(mm, show)}`;
   return (
     <div className="level-row" id={`level-${level.level}`}>
-      <h3>{name}</h3>
-      <dl className="sum">
-        <div>
-          <dt>body</dt>
-          <dd>
-            <Amount mm={level.body} show={show} />
-          </dd>
-        </div>
-        <div>
-          <dt>+ ease{own ? ' (yours)' : ''}</dt>
-          <dd>
-            <Amount mm={ease} show={show} />
-          </dd>
-        </div>
-        <div>
-          <dt>= garment</dt>
-          <dd>
-            <Amount mm={level.target} show={show} />
-          </dd>
-        </div>
-      </dl>
+      <div className="level-head">
+        <h3>{name}</h3>
+        <dl className="sum">
+          <div>
+            <dt>body</dt>
+            <dd>
+              <Amount mm={level.body} show={show} />
+            </dd>
+          </div>
+          <div>
+            <dt>+ ease{own ? ' (yours)' : ''}</dt>
+            <dd>
+              <Amount mm={ease} show={show} />
+            </dd>
+          </div>
+          <div>
+            <dt>= garment</dt>
+            <dd>
+              <Amount mm={level.target} show={show} />
+            </dd>
+          </div>
+        </dl>
+      </div>
       <div className="row level-set">
         <SizePick
           level={level.level}
@@ -123,10 +115,16 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
         <EaseSlide level={level} bench={bench} />
       </div>
       <Leftover level={level} bench={bench} />
-      <div className="row whys">
-        <WhyNote why={level.why.size} about="this size" />
-        <WhyNote why={level.why.ease} about="this ease" />
-        <WhyNote why={level.why.residual} about="this left over" />
+      <Whys
+        asked={[
+          ...(level.shares.length > 0
+            ? [{ ask: 'Every edge’s share', answer: <EdgeShares level={level} bench={bench} /> }]
+            : []),
+          { ask: 'Why this size?', answer: <WhyWords why={level.why.size} /> },
+          { ask: 'Why this ease?', answer: <WhyWords why={level.why.ease} /> },
+          { ask: 'Why is this left over?', answer: <WhyWords why={level.why.residual} /> },
+        ]}
+      >
         {own && (
           <button
             type="button"
@@ -136,7 +134,7 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
             Ease by the pattern again
           </button>
         )}
-      </div>
+      </Whys>
     </div>
   );
 }
@@ -174,11 +172,16 @@ function EaseSlide({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   );
 }
 
+const each = (n: number, what: string): string =>
+  n === 1 ? `at the one ${what}` : `at each of ${n} ${what}s`;
+
+/** What would be shown as nothing: half a sixteenth of an inch, half a millimetre. mm. */
+const UNSEEN_MM = { in: 25.4 / 32, cm: 0.5 } as const;
+
 /** What the size leaves over, always in its three forms: confusing seams with cut edges is the commonest slip of the trade. */
 function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   const { show } = bench;
-  const given = bench.fitting.choices.front[level.level];
-  if (Math.abs(level.residual) < 0.05)
+  if (Math.abs(level.residual) < UNSEEN_MM[show])
     return <p className="leftover small">The size meets the target: nothing is left to spread.</p>;
   const way = level.residual > 0 ? 'let out' : 'take in';
   return (
@@ -191,38 +194,42 @@ function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
         {level.seams > 0 && (
           <>
             {' '}
-            = <Amount mm={Math.abs(level.perSeam)} show={show} in={16} /> at each of {level.seams} seams ={' '}
-            <Amount mm={Math.abs(level.perEdge)} show={show} in={16} /> at each of {level.edges} cut edges
+            = <Amount mm={Math.abs(level.perSeam)} show={show} in={16} /> {each(level.seams, 'seam')} ={' '}
+            <Amount mm={Math.abs(level.perEdge)} show={show} in={16} /> {each(level.edges, 'cut edge')}
           </>
         )}
       </p>
-      {level.shares.length > 0 && (
-        <details>
-          <summary>Every edge’s share</summary>
-          <Shares level={level} bench={bench} />
-          <label className="field">
-            <span className="label">
-              To the front: {Math.round((given ?? frontShare(level, bench)) * 100)} %
-              {given === undefined ? ' (as the body has it)' : ' (yours)'}
-            </span>
-            <input
-              type="range"
-              className="slide"
-              min={0}
-              max={1}
-              step={0.05}
-              value={given ?? frontShare(level, bench)}
-              onChange={(e) =>
-                bench.change(
-                  setFront(level.level, Number(e.target.value)),
-                  `${levelName(level.level)}: front and back split`,
-                  `front/${level.level}`,
-                )
-              }
-            />
-          </label>
-        </details>
-      )}
+    </div>
+  );
+}
+
+/** Every edge with its share, and how much of the change goes to the front. */
+function EdgeShares({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
+  const given = bench.fitting.choices.front[level.level];
+  return (
+    <div className="stack tight">
+      <Shares level={level} bench={bench} />
+      <label className="field">
+        <span className="label">
+          To the front: {Math.round((given ?? frontShare(level, bench)) * 100)} %
+          {given === undefined ? ' (as the body has it)' : ' (yours)'}
+        </span>
+        <input
+          type="range"
+          className="slide"
+          min={0}
+          max={1}
+          step={0.05}
+          value={given ?? frontShare(level, bench)}
+          onChange={(e) =>
+            bench.change(
+              setFront(level.level, Number(e.target.value)),
+              `${levelName(level.level)}: front and back split`,
+              `front/${level.level}`,
+            )
+          }
+        />
+      </label>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { AssemblyCorrections, Corrections, PieceCorrection, Progress } from '../../exchange/index.ts';
 import type { GarmentKind } from '../../garment/index.ts';
+import { Empty } from '../parts/empty.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';
@@ -8,6 +9,7 @@ import { usualUnit } from '../people/new-person.ts';
 import { go, hrefTo } from '../route.ts';
 import { store } from '../store/use-store.ts';
 import { Caller } from '../worker/call.ts';
+import { BringIn } from './bring-in.tsx';
 import { FoundCard } from './found-card.tsx';
 import { PagesTogether } from './pages-together.tsx';
 import type { Found, ReadDoings } from './read-worker.ts';
@@ -18,7 +20,28 @@ const GARMENTS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'tr
 
 /** A drawn pattern as it was found in a file: every guess with its reason, nothing kept until it is said to be right. */
 export function FromFile() {
-  const [file] = useState(takeFile);
+  const [file, setFile] = useState(takeFile);
+  if (file) return <Reading file={file} />;
+  return (
+    <div className="stack">
+      <h1>From a file</h1>
+      <Empty title="No file is open here">
+        <p>
+          A PDF, SVG or DXF with all sizes nested is looked through for pieces, sizes and seams; every guess
+          is shown with its reason before anything is kept. The file stays on this machine.
+        </p>
+        <p className="row">
+          <BringIn onOpened={() => setFile(takeFile())} />
+          <a className="act" href={hrefTo('patterns')}>
+            Back to the patterns
+          </a>
+        </p>
+      </Empty>
+    </div>
+  );
+}
+
+function Reading({ file }: { file: File }) {
   const reader = useMemo(
     () =>
       new Caller<ReadDoings>(
@@ -32,7 +55,7 @@ export function FromFile() {
   const [scaleBy, setScaleBy] = useState('');
   const [assembly, setAssembly] = useState<AssemblyCorrections | null>(null);
   const [about, setAbout] = useState<About>(() => ({
-    name: file?.name.replace(/\.[^.]+$/, '') ?? '',
+    name: file.name.replace(/\.[^.]+$/, ''),
     garment: 'top',
     wearer: 'woman',
     included: 0,
@@ -40,7 +63,6 @@ export function FromFile() {
   const [busy, setBusy] = useState(false);
 
   useEffect(() => {
-    if (!file) return undefined;
     let wanted = true;
     let open = true;
     setBusy(true);
@@ -74,13 +96,6 @@ export function FromFile() {
   }, [file, reader, scaleBy, assembly]);
   useEffect(() => () => reader.stop(), [reader]);
 
-  if (!file) {
-    return (
-      <p className="said">
-        No file is waiting here. <a href={hrefTo('patterns')}>Back to the patterns</a>
-      </p>
-    );
-  }
   return (
     <div className="stack">
       <h1>From “{file.name}”</h1>

@@ -1,12 +1,13 @@
 import { lazy, useState } from 'react';
 import type { Pattern } from '../../garment/index.ts';
 import { PieceFigure } from '../drawing/piece-figure.tsx';
-import { openFile } from '../files/open-file.ts';
 import { Empty } from '../parts/empty.tsx';
 import { go, hrefTo } from '../route.ts';
 import { SAMPLE_CARDS } from '../start/sample-cards.ts';
+import { SampleSketch } from '../start/sample-sketch.tsx';
 import { keepSample } from '../start/wardrobe.ts';
 import { store, useDoc, useList } from '../store/use-store.ts';
+import { BringIn } from './bring-in.tsx';
 import { FromFile } from './from-file.tsx';
 import { PasteTable } from './paste-table.tsx';
 import { PatternSheet } from './pattern-sheet.tsx';
@@ -55,6 +56,14 @@ function Cupboard({ missing }: { missing: boolean }) {
   );
 }
 
+/** “10 sizes, Bust 80 to 122”: what the labels begin with alike is said once. */
+function sizesWords(labels: readonly string[]): string {
+  const [first = '', last = ''] = [labels[0], labels.at(-1)];
+  const alike = /^.*\s/.exec(first)?.[0] ?? '';
+  const end = labels.every((l) => l.startsWith(alike)) ? last.slice(alike.length) : last;
+  return labels.length === 1 ? `one size, ${first}` : `${labels.length} sizes, ${first} to ${end}`;
+}
+
 function PatternCard({ pattern }: { pattern: Pattern }) {
   const mid = Math.floor(pattern.chart.sizes.length / 2);
   const shell = pattern.pieces.filter((p) => p.cloth === 'shell').slice(0, 4);
@@ -68,7 +77,7 @@ function PatternCard({ pattern }: { pattern: Pattern }) {
         ))}
       </div>
       <p className="small">
-        {sizes.length} sizes, {sizes[0]?.label} to {sizes.at(-1)?.label} ·{' '}
+        {sizesWords(sizes.map((z) => z.label))} ·{' '}
         {pattern.pieces.length === 0 ? 'table only' : `${pattern.pieces.length} pieces`}
       </p>
       <p>{pattern.about}</p>
@@ -87,6 +96,7 @@ function Samples({ have }: { have: readonly string[] }) {
         {left.map((s) => (
           <li key={s.id} className="sheet card plain">
             <h3>{s.name}</h3>
+            <SampleSketch id={s.id} />
             <p className="small">{s.say}</p>
             <button
               type="button"
@@ -106,29 +116,5 @@ function Samples({ have }: { have: readonly string[] }) {
         ))}
       </ul>
     </section>
-  );
-}
-
-function BringIn() {
-  const [busy, setBusy] = useState(false);
-  return (
-    <label className="act main filepick">
-      {busy ? 'Reading …' : 'Bring in a pattern file'}
-      <input
-        type="file"
-        className="unseen"
-        accept=".pdf,.svg,.dxf,.json,.csv"
-        disabled={busy}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (!file) return;
-          setBusy(true);
-          void openFile(file)
-            .then((href) => href && go(href))
-            .finally(() => setBusy(false));
-        }}
-      />
-    </label>
   );
 }

@@ -1,7 +1,8 @@
-import { bodyReading, MEASURES, type Body, type MeasureId } from '../../garment/index.ts';
+import { bodyReading, MEASURES, type Body, type MeasureId, type Taken } from '../../garment/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { AngleField } from '../parts/angle-field.tsx';
 import { LengthField } from '../parts/length-field.tsx';
+import { byDay, dayText } from './reading-history.ts';
 import { dropReading, putReading } from './readings.ts';
 
 interface Props {
@@ -25,26 +26,11 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
     <li className="measure" data-lit={lit || undefined} onPointerEnter={onLight}>
       <span className="measure-name">
         {measure.name}
-        {taken && taken.from > 1 && (
-          <small>
-            {' '}
-            used:{' '}
-            {measure.kind === 'angle' ? (
-              `${taken.value.toFixed(1)}°`
-            ) : (
-              <Amount mm={taken.value} show={body.show} in={16} />
-            )}{' '}
-            (mean of {taken.from})
-          </small>
-        )}
-        {readings.length > 0 && (
-          <small className="dates">{[...new Set(recent.map((r) => r.on).filter(Boolean))].join(', ')}</small>
-        )}
+        {taken && <Comes id={id} body={body} taken={taken} />}
       </span>
-      <span className="row readings">
+      <span className="readings">
         {[...recent, undefined].slice(0, readings.length ? 4 : 1).map((reading, i) => {
           const n = offset + i;
-          if (!reading && i > 0 && taken?.ask === null && measure.kind !== 'girth') return null;
           const word = ORDINAL[n] ?? `${n + 1}th`;
           const label = n === 0 ? measure.name : `${measure.name}, ${word} reading`;
           const common = {
@@ -52,7 +38,7 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
             bare: true,
             narrow: true,
             onFocus: onLight,
-            placeholder: n === 0 ? '' : word,
+            placeholder: n === 0 ? '' : 'again',
             onClear: () => change((b) => dropReading(b, id, n), `Took away a reading of the ${measure.name}`),
           };
           const put = (value: number, typed: string) =>
@@ -69,5 +55,34 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
         })}
       </span>
     </li>
+  );
+}
+
+/** What the readings come to, when they were taken, and how that compares with the day before that one. */
+function Comes({ id, body, taken }: { id: MeasureId; body: Body; taken: Taken }) {
+  const say = (value: number, signed = false) =>
+    MEASURES[id].kind === 'angle' ? (
+      `${signed && value > 0 ? '+' : ''}${value.toFixed(1)}°`
+    ) : (
+      <Amount mm={value} show={body.show} in={16} signed={signed} />
+    );
+  const days = byDay(body.readings[id] ?? []);
+  const [last, before] = [days.at(-1)!, days.at(-2)];
+  return (
+    <small>
+      {taken.from > 1 && (
+        <>
+          used: {say(taken.value)}, mean of {taken.from}
+          {last.on && ' · '}
+        </>
+      )}
+      {last.on && dayText(last.on)}
+      {before?.on && (
+        <>
+          {': '}
+          {say(last.mean - before.mean, true)} since {dayText(before.on)}
+        </>
+      )}
+    </small>
   );
 }

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { MEASURES, type Body, type MeasureId } from '../../garment/index.ts';
 import { plausible } from '../../fit/index.ts';
 import { Figure } from '../drawing/figure.tsx';
@@ -7,6 +7,7 @@ import { UndoRow } from '../parts/undo-row.tsx';
 import { hrefTo } from '../route.ts';
 import type { Held } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
+import { rememberPerson } from './last-person.ts';
 import { GROUPS } from './measure-groups.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { PersonData } from './person-data.tsx';
@@ -18,6 +19,7 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
   const [lit, setLit] = useState<MeasureId | null>('bust-girth');
   const change = (act: (b: Body) => Body, say: string, merge?: string) =>
     store.change('person', body.id, act, say, merge);
+  useEffect(() => rememberPerson(body.id), [body.id]);
   const questions = useMemo(() => plausible(body), [body]);
   return (
     <div className="stack">
@@ -55,13 +57,12 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
           <About body={body} change={change} />
           <Questions questions={questions} body={body} onLight={setLit} />
           {GROUPS.map((group) => (
-            <details
-              key={group.name}
-              className="sheet measures"
-              open={group.open || group.ids.some((id) => body.readings[id])}
-            >
+            <details key={group.name} className="sheet measures" open={group.open}>
               <summary>
                 <h2>{group.name}</h2>
+                <small>
+                  {takenWords(group.ids.filter((id) => body.readings[id]).length, group.ids.length)}
+                </small>
               </summary>
               <p className="small">{group.say}</p>
               <ul>
@@ -89,6 +90,9 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
     </div>
   );
 }
+
+const takenWords = (taken: number, of: number): string =>
+  taken === 0 ? 'none taken' : taken === of ? 'all taken' : `${taken} of ${of} taken`;
 
 function About({
   body,

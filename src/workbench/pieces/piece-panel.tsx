@@ -8,14 +8,13 @@ interface Props {
   readonly bench: ReadyBench;
   readonly piece: DrawnPiece | null;
   readonly edge: string | null;
-  readonly seam?: string | null;
   readonly onEdge: (id: string) => void;
   readonly onChoose: (id: string) => void;
   readonly onWalk: (seam: string) => void;
 }
 
 /** The chosen piece with its edges and seams; without one, the list of pieces and of seams. */
-export function PiecePanel({ bench, piece, edge, seam: walked, onEdge, onChoose, onWalk }: Props) {
+export function PiecePanel({ bench, piece, edge, onEdge, onChoose, onWalk }: Props) {
   const { made, show } = bench;
   const seamOf = (id: string) =>
     made.seams.find((w) => [...w.seam.a, ...w.seam.b].some((r) => r.piece === piece?.id && r.edge === id));
@@ -78,44 +77,58 @@ export function PiecePanel({ bench, piece, edge, seam: walked, onEdge, onChoose,
   }
   return (
     <>
-      {walked === undefined && (
-        <section className="stack tight">
-          <h2>{made.garment.pieces.length} pieces</h2>
-          <ul>
-            {made.garment.pieces.map((p) => (
-              <li key={`${p.id}/${p.bodySide ?? ''}`}>
-                <button type="button" className="act quiet" onClick={() => onChoose(p.id)}>
-                  {p.number} {p.name}
-                </button>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
       <section className="stack tight">
-        <h2>{made.seams.length} seams</h2>
-        <ul className="seams">
-          {made.seams.map((w) => (
-            <li key={w.seam.id}>
-              <button
-                type="button"
-                className="act quiet"
-                aria-pressed={walked === w.seam.id}
-                onClick={() => onWalk(w.seam.id)}
-              >
-                {w.seam.name}
+        <h2>{made.garment.pieces.length} pieces</h2>
+        <ul>
+          {made.garment.pieces.map((p) => (
+            <li key={`${p.id}/${p.bodySide ?? ''}`}>
+              <button type="button" className="act quiet" onClick={() => onChoose(p.id)}>
+                {p.number} {p.name}
               </button>
-              <span className="small">
-                {Math.abs(w.difference) < 0.5 ? (
-                  'walks true'
-                ) : (
-                  <Amount mm={w.difference} show={show} signed in={16} />
-                )}
-              </span>
             </li>
           ))}
         </ul>
       </section>
+      <SeamList bench={bench} seam={null} onWalk={onWalk} />
     </>
+  );
+}
+
+/** All seams with what walking them comes to. */
+export function SeamList({
+  bench,
+  seam,
+  onWalk,
+}: {
+  bench: ReadyBench;
+  seam: string | null;
+  onWalk: (seam: string) => void;
+}) {
+  const { made, show } = bench;
+  return (
+    <section className="stack tight">
+      <h2>{made.seams.length} seams</h2>
+      <ul className="seams">
+        {made.seams.map((w) => (
+          <li key={w.seam.id}>
+            <button
+              type="button"
+              className="act quiet"
+              aria-pressed={seam === w.seam.id}
+              onClick={() => onWalk(w.seam.id)}
+            >
+              {w.seam.name}
+            </button>
+            <span className="small">
+              {Math.abs(w.difference) < 0.5 ? (
+                'walks true'
+              ) : (
+                <Amount mm={w.difference} show={show} signed in={16} />
+              )}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }

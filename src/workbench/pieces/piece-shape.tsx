@@ -1,16 +1,10 @@
-import { memo } from 'react';
+import { memo, useState } from 'react';
 import type { DrawnPiece, Finding, Pattern } from '../../garment/index.ts';
-import {
-  boxAround,
-  pathBox,
-  pathLength,
-  placeAtShare,
-  placePoint,
-  placeTangent,
-} from '../../geometry/index.ts';
+import { pathLength, placeAtShare, placePoint, placeTangent } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { Slot } from './arrange.ts';
+import { labelPlace } from './label-place.ts';
 
 const NOTCH_MM = 7;
 const NOTCH_APART_MM = 3.2;
@@ -79,13 +73,9 @@ interface Props {
 
 /** One piece on the table: the person's own line, the line before the alterations, its inner lines and marks. */
 export const PieceShape = memo(function PieceShape({ piece, before, slot, chosen, words, onChoose }: Props) {
-  const box = boxAround(piece.edges.map((e) => pathBox(e.path)));
-  const mid = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
-  const upright = high > wide * 1.6 && wide < 200;
   const name = `${piece.number} ${piece.name}`;
-  // About half an em for each letter: the name keeps inside its piece.
-  const fit = Math.max(9, (upright ? high : wide) / (name.length * 0.52));
+  // Set once: a name that wanders while its piece is altered draws the eye from the line.
+  const [place] = useState(() => labelPlace(piece, name.length));
   return (
     <g
       transform={`translate(${slot.dx} ${-slot.dy})`}
@@ -118,15 +108,20 @@ export const PieceShape = memo(function PieceShape({ piece, before, slot, chosen
           <path key={m.id} className="mark" d={`M${m.at.x - 4} ${m.at.y}h8M${m.at.x} ${m.at.y - 4}v8`} />
         ))}
       </g>
-      <text
-        x={mid.x}
-        y={-mid.y}
-        textAnchor="middle"
-        style={{ '--fit': `${fit}px` } as React.CSSProperties}
-        transform={upright ? `rotate(-90 ${mid.x} ${-mid.y})` : undefined}
-      >
-        {name}
-      </text>
+      <g style={{ '--fit': place.fit } as React.CSSProperties}>
+        <text
+          x={place.at.x}
+          y={-place.at.y}
+          textAnchor="middle"
+          dominantBaseline="central"
+          transform={place.upright ? `rotate(-90 ${place.at.x} ${-place.at.y})` : undefined}
+        >
+          {name}
+        </text>
+        <text className="short" x={place.at.x} y={-place.at.y} textAnchor="middle" dominantBaseline="central">
+          {piece.number}
+        </text>
+      </g>
     </g>
   );
 });

@@ -7,9 +7,10 @@ import { Grips } from './grips.tsx';
 import { MeasureMarks, type Tape } from './measure-marks.tsx';
 import { MeasurePanel } from './measure-panel.tsx';
 import { PieceEdges, PieceShape, pieceWords } from './piece-shape.tsx';
-import { PiecePanel } from './piece-panel.tsx';
-import { RunView } from './run-view.tsx';
-import { SeamWalk } from './seam-walk.tsx';
+import { PiecePanel, SeamList } from './piece-panel.tsx';
+import { runsThrough } from './run-through.ts';
+import { RunPanel, RunView } from './run-view.tsx';
+import { NotchTable, SeamWalk } from './seam-walk.tsx';
 import { TableView } from './table-view.tsx';
 import { foreseen } from '../worker/slopes.ts';
 import { useGrips } from './use-grips.ts';
@@ -20,20 +21,22 @@ const HANDS = [
   { id: 'look', name: 'Look', say: 'Point at a piece, then at an edge.' },
   { id: 'alter', name: 'Alter', say: 'Choose what to change; type the amount or pull the thread.' },
   { id: 'measure', name: 'Measure', say: 'Point at two places; corners and edges catch the tape.' },
-  { id: 'walk', name: 'Walk a seam', say: 'One piece rolls along the other; or put them edge to edge.' },
+  { id: 'walk', name: 'Walk a seam', say: 'One piece rolls along the other, pinned where they meet.' },
   {
     id: 'join',
     name: 'Put together',
     say: 'Pieces edge to edge: see a hem, neckline or armhole run through.',
   },
 ] as const;
+/** Below this the table stands on end and the panel lies under it (screens.css: 60rem). px. */
+const NARROW_PX = 960;
 export type Hand = (typeof HANDS)[number]['id'];
 
 /** The pieces on the table: sizes faint, this person's line clear, before and after, and everything one does with hands and tape. */
 export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   const { made, fitting, show, ask } = bench;
   const [hand, setHand] = useState<Hand>(() =>
-    ask.get('seam') ? 'walk' : ask.get('step') ? 'alter' : 'look',
+    ask.get('seam') ? 'walk' : ask.get('step') || ask.get('hand') === 'alter' ? 'alter' : 'look',
   );
   const [chosen, setChosen] = useState<string | null>(ask.get('piece'));
   const [edge, setEdge] = useState<string | null>(ask.get('edge'));
@@ -48,6 +51,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
         : made.garment.pieces,
     [made.garment, slopes, step, bench.madeOf, fitting],
   );
+  const [line, setLine] = useState<string | null>(null);
   const [tape, setTape] = useState<Tape>([]);
   const [nest, setNest] = useState(true);
   const [before, setBefore] = useState(true);
@@ -65,7 +69,8 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
       }),
     [lying, fitting.pattern],
   );
-  const table = useMemo(() => arrange(onTable, 1.5), [onTable]);
+  const [aspect] = useState(() => (innerWidth < NARROW_PX ? 0.75 : 1.5));
+  const table = useMemo(() => arrange(onTable, aspect), [onTable, aspect]);
   const slots = useMemo(() => new Map(table.slots.map((s) => [s.piece, s])), [table]);
   const slotOf = useCallback((p: DrawnPiece): Slot => slots.get(p.id) ?? table.slots[0]!, [slots, table]);
   const nested = useMemo(
@@ -74,6 +79,8 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   );
   const olds = useMemo(() => new Map(made.before.pieces.map((p) => [p.id, p])), [made.before]);
   const piece = shown.find((p) => p.id === chosen);
+  const runs = useMemo(() => (hand === 'join' ? runsThrough(made.garment) : []), [hand, made.garment]);
+  const run = runs.find((r) => r.id === line) ?? runs[0];
 
   const choose = useCallback((id: string) => {
     setChosen(id);
@@ -134,7 +141,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
       </div>
       <div className="pieces-body">
         {hand === 'join' ? (
-          <RunView bench={bench} />
+          <RunView runs={runs} run={run} show={show} onRun={setLine} />
         ) : hand === 'walk' ? (
           <SeamWalk bench={bench} seam={seam} onSeam={setSeam} />
         ) : (
@@ -198,17 +205,13 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
               onChoose={choose}
             />
           )}
-          {(hand === 'walk' || hand === 'join') && (
-            <PiecePanel
-              bench={bench}
-              piece={null}
-              edge={null}
-              seam={seam}
-              onEdge={setEdge}
-              onChoose={choose}
-              onWalk={(s) => (setSeam(s), setHand('walk'))}
-            />
+          {hand === 'walk' && (
+            <>
+              <NotchTable bench={bench} seam={seam} />
+              <SeamList bench={bench} seam={seam ?? made.seams[0]?.seam.id ?? null} onWalk={setSeam} />
+            </>
           )}
+          {hand === 'join' && <RunPanel runs={runs} run={run} show={show} onRun={setLine} />}
         </aside>
       </div>
     </div>

@@ -1,9 +1,8 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { boxAround, movePoint, pathBox, pathLength, type Box } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
-import { Amount, amountText } from '../parts/amount.tsx';
-import { legPath, runsThrough, type RunThrough } from './run-through.ts';
+import { Amount } from '../parts/amount.tsx';
+import { legPath, type RunThrough } from './run-through.ts';
 import { motionMatrix } from './seat.ts';
 
 /** A turn below this is not seen in cloth: 2° is the usual bound for a line that is to run smooth (docs/trade.md). */
@@ -14,24 +13,25 @@ const turnWords = (turn: number): string =>
     ? 'runs straight on'
     : `${turn > 0 ? 'turns inwards' : 'turns outwards'} by ${Math.abs(turn).toFixed(0)}°`;
 
+interface Props {
+  readonly runs: readonly RunThrough[];
+  readonly run: RunThrough | undefined;
+  readonly show: 'in' | 'cm';
+  readonly onRun: (id: string) => void;
+}
+
 /** Pieces put edge to edge along a hem, a neckline or an armhole: where the line crosses a seam, one sees whether it runs through. */
-export function RunView({ bench }: { bench: ReadyBench }) {
-  const { made, show } = bench;
-  const runs = useMemo(() => runsThrough(made.garment), [made.garment]);
-  const [asked, setAsked] = useState<string | null>(null);
-  const run = runs.find((r) => r.id === asked) ?? runs[0];
+export function RunView({ runs, run, show, onRun }: Props) {
   const box = useMemo(() => (run ? boxOf(run) : null), [run]);
   if (!run || !box) return <p>No line of this garment crosses a seam.</p>;
   const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
-  const dot = Math.max(wide, high) / 70;
-  // The inside of the garment lies to the left of a line walked as drawn.
-  const inwards = run.legs[0]!.forward ? 1 : -1;
+  const dot = Math.max(wide, high) / 45;
   return (
-    <div className="seam-walk stack tight">
+    <div className="seam-walk">
       <div className="row spread">
         <label className="field">
           <span className="label">Line</span>
-          <select value={run.id} onChange={(e) => setAsked(e.target.value)}>
+          <select value={run.id} onChange={(e) => onRun(e.target.value)}>
             {runs.map((r) => (
               <option key={r.id} value={r.id}>
                 {r.name}: {overWords(r)}
@@ -43,6 +43,10 @@ export function RunView({ bench }: { bench: ReadyBench }) {
           {verdict(run)}
         </p>
       </div>
+      <p className="small">
+        <Amount mm={run.length} show={show} in={16} /> {run.closed ? 'all round' : 'from end to end'}, seam
+        line on seam line. Turn by turn in the list.
+      </p>
       <svg
         viewBox={`${box.minX} ${-box.maxY} ${wide} ${high}`}
         className="walk-picture"
@@ -68,15 +72,22 @@ export function RunView({ bench }: { bench: ReadyBench }) {
           </g>
         ))}
       </svg>
-      <p className="small">
-        <Amount mm={run.length} show={show} in={16} /> {run.closed ? 'all round' : 'from end to end'}, seam
-        line on seam line.
-      </p>
+    </div>
+  );
+}
+
+/** The crossings of the line that is shown, then all lines with the worst turn of each. */
+export function RunPanel({ runs, run, show, onRun }: Props) {
+  if (!run) return null;
+  // The inside of the garment lies to the left of a line walked as drawn.
+  const inwards = run.legs[0]!.forward ? 1 : -1;
+  return (
+    <>
       <table className="notch-table">
         <thead>
           <tr>
-            <th scope="col">Where it crosses</th>
-            <th scope="col">the line</th>
+            <th scope="col">It crosses</th>
+            <th scope="col">and there</th>
             <th scope="col" className="amount">
               from its start
             </th>
@@ -89,12 +100,32 @@ export function RunView({ bench }: { bench: ReadyBench }) {
                 {i + 1} {join.name}
               </th>
               <td>{turnWords(join.turn * inwards)}</td>
-              <td className="amount">{amountText(lengthTo(run, i), show, { in: 16 })}</td>
+              <td className="amount">
+                <Amount mm={lengthTo(run, i)} show={show} in={16} />
+              </td>
             </tr>
           ))}
         </tbody>
       </table>
-    </div>
+      <section className="stack tight">
+        <h2>{runs.length === 1 ? 'One line' : `${runs.length} lines`} over seams</h2>
+        <ul className="seams">
+          {runs.map((r) => (
+            <li key={r.id}>
+              <button
+                type="button"
+                className="act quiet"
+                aria-pressed={r === run}
+                onClick={() => onRun(r.id)}
+              >
+                {r.name}: {overWords(r)}
+              </button>
+              <span className="small">{worstWords(r)}</span>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </>
   );
 }
 
@@ -104,8 +135,15 @@ function overWords(run: RunThrough): string {
   return names.length > 2 ? `${names.length} pieces` : names.join(', ');
 }
 
+const worst = (run: RunThrough) => run.joins.reduce((m, j) => (Math.abs(j.turn) > Math.abs(m.turn) ? j : m));
+
+const worstWords = (run: RunThrough): string => {
+  const { turn } = worst(run);
+  return Math.abs(turn) < SMOOTH_DEG ? 'runs through' : `${Math.abs(turn).toFixed(0)}°`;
+};
+
 function verdict(run: RunThrough): string {
-  const most = run.joins.reduce((m, j) => (Math.abs(j.turn) > Math.abs(m.turn) ? j : m));
+  const most = worst(run);
   return Math.abs(most.turn) < SMOOTH_DEG
     ? 'It runs straight through every seam.'
     : `Most at the ${most.name.toLowerCase()}: ${Math.abs(most.turn).toFixed(0)}°.`;

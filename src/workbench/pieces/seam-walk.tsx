@@ -49,7 +49,7 @@ export function SeamWalk({
   const view = useMemo(() => (seam ? viewOf(garment, seam) : null), [garment, seam]);
   if (!walk || !seam || !seated || !view) return <p>This garment has no seams to walk.</p>;
   return (
-    <div className="seam-walk stack tight">
+    <div className="seam-walk">
       <div className="row spread">
         <label className="field">
           <span className="label">Seam</span>
@@ -65,31 +65,7 @@ export function SeamWalk({
           {verdict(walk.difference, seam, bench.show)}
         </p>
       </div>
-      <svg
-        viewBox={`${view.minX} ${-view.maxY} ${view.maxX - view.minX} ${view.maxY - view.minY}`}
-        className="walk-picture"
-        role="img"
-        aria-label={`${seam.name}: walked ${amountText(seated.walkedA, bench.show)} of ${amountText(walk.a, bench.show)}`}
-      >
-        <g transform="scale(1 -1)">
-          {seated.a.map(({ piece, motion }, i) => (
-            <g key={i} transform={motionMatrix(motion)}>
-              <path className={`own rest ${piece.cloth}`} d={outlineD(piece)} />
-            </g>
-          ))}
-          <g transform={motionMatrix(seated.b.motion)}>
-            <path className={`own roll ${seated.b.piece.cloth}`} d={outlineD(seated.b.piece)} />
-          </g>
-          <WalkNotches legs={chainOf(garment, seam.a)} motions={seated.a.map((s) => s.motion)} />
-          <WalkNotches
-            legs={chainOf(garment, seam.b).filter((l) => l.piece === seated.b.piece)}
-            motions={chainOf(garment, seam.b).map(() => seated.b.motion)}
-            hollow
-          />
-          <circle className="pin" cx={seated.at.x} cy={seated.at.y} r={(view.maxX - view.minX) / 75} />
-        </g>
-      </svg>
-      <div className="row">
+      <div className="row walk-tools">
         <button
           type="button"
           className="act main"
@@ -125,7 +101,30 @@ export function SeamWalk({
           evenly
         </label>
       </div>
-      <NotchTable bench={bench} seam={seam.id} />
+      <svg
+        viewBox={`${view.minX} ${-view.maxY} ${view.maxX - view.minX} ${view.maxY - view.minY}`}
+        className="walk-picture"
+        role="img"
+        aria-label={`${seam.name}: walked ${amountText(seated.walkedA, bench.show)} of ${amountText(walk.a, bench.show)}`}
+      >
+        <g transform="scale(1 -1)">
+          {seated.a.map(({ piece, motion }, i) => (
+            <g key={i} transform={motionMatrix(motion)}>
+              <path className={`own rest ${piece.cloth}`} d={outlineD(piece)} />
+            </g>
+          ))}
+          <g transform={motionMatrix(seated.b.motion)}>
+            <path className={`own roll ${seated.b.piece.cloth}`} d={outlineD(seated.b.piece)} />
+          </g>
+          <WalkNotches legs={chainOf(garment, seam.a)} motions={seated.a.map((s) => s.motion)} />
+          <WalkNotches
+            legs={chainOf(garment, seam.b).filter((l) => l.piece === seated.b.piece)}
+            motions={chainOf(garment, seam.b).map(() => seated.b.motion)}
+            hollow
+          />
+          <circle className="pin" cx={seated.at.x} cy={seated.at.y} r={(view.maxX - view.minX) / 75} />
+        </g>
+      </svg>
     </div>
   );
 }
@@ -182,10 +181,11 @@ function WalkNotches({
   );
 }
 
-function NotchTable({ bench, seam }: { bench: ReadyBench; seam: string }) {
-  const walk = bench.made.seams.find((w) => w.seam.id === seam);
-  if (!walk) return null;
+/** What the walk came to at each notch and at the end. */
+export function NotchTable({ bench, seam }: { bench: ReadyBench; seam: string | null }) {
   const { show, made } = bench;
+  const walk = made.seams.find((w) => w.seam.id === seam) ?? made.seams[0];
+  if (!walk) return null;
   const [a, b] = [chainOf(made.garment, walk.seam.a), chainOf(made.garment, walk.seam.b)];
   return (
     <table className="notch-table">

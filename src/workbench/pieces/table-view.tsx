@@ -2,7 +2,7 @@ import { useCallback, useEffect, useLayoutEffect, useRef, useState, type ReactNo
 import type { NestedPiece } from '../../garment/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 import type { Slot } from './arrange.ts';
-import { pan, showBox, toTable, zoom, type Camera, type Frame } from './camera.ts';
+import { pan, showBox as fill, toTable, zoom, type Camera, type Frame } from './camera.ts';
 import { NestCanvas } from './nest-canvas.ts';
 
 export interface TableViewProps {
@@ -21,6 +21,10 @@ export interface TableViewProps {
 }
 /** Further than this a press is a drag, px. */
 const STILL_PX = 5;
+
+/** Height of the buttons at the lower edge, which lie on nothing when all is shown. px. */
+const TOOLS_PX = 52;
+const showBox = (box: Box, frame: Frame): Camera => fill(box, { ...frame, height: frame.height - TOOLS_PX });
 
 /** The cutting table: moved with one finger or the mouse, nearer and farther with two, the wheel, or + and −. */
 export function TableView({ label, box, nest, children, onPoint, className, goTo }: TableViewProps) {

@@ -15,26 +15,22 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
       <p className="small">
         {body.name} · {pattern.name} · {fitting.fabric.name} · {fitting.on}
       </p>
+      <h3>Measures</h3>
+      <dl className="print-measures">
+        {taken.map((id) => (
+          <div key={id}>
+            <dt>{MEASURES[id].name}</dt>
+            <dd>
+              {MEASURES[id].kind === 'angle' ? (
+                `${bodyValue(body, id)!.toFixed(1)}°`
+              ) : (
+                <Amount mm={bodyValue(body, id)!} show={show} />
+              )}
+            </dd>
+          </div>
+        ))}
+      </dl>
       <div className="print-columns">
-        <div>
-          <h3>Measures</h3>
-          <table>
-            <tbody>
-              {taken.map((id) => (
-                <tr key={id}>
-                  <th scope="row">{MEASURES[id].name}</th>
-                  <td className="amount">
-                    {MEASURES[id].kind === 'angle' ? (
-                      `${bodyValue(body, id)!.toFixed(1)}°`
-                    ) : (
-                      <Amount mm={bodyValue(body, id)!} show={show} />
-                    )}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
         <div>
           <h3>Sizes</h3>
           <p>Neck, shoulder, armhole: {label(made.plan.base.size)}</p>
@@ -72,7 +68,9 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
               ))}
             </tbody>
           </table>
-          <h3>Amounts on each piece</h3>
+        </div>
+        <div>
+          <h3>Let out (+) or take in (−) on each piece</h3>
           <PieceAmounts bench={bench} />
         </div>
       </div>
@@ -100,32 +98,60 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
   );
 }
 
+/** Less than this is shown as nothing: half a sixteenth of an inch, half a millimetre. mm. */
+const SEEN_MM = { in: 25.4 / 32, cm: 0.5 } as const;
+
 function PieceAmounts({ bench }: { bench: ReadyBench }) {
   const { made, show } = bench;
   const rows = made.garment.pieces.flatMap((piece) => {
     const shares = made.plan.levels.flatMap((l) =>
       l.shares
-        .filter((s) => s.piece === piece.id && Math.abs(s.change) > 0.05)
+        .filter((s) => s.piece === piece.id && Math.abs(s.change) >= SEEN_MM[show])
         .map((s) => ({ level: l.level, ...s })),
     );
     return shares.length ? [{ piece, shares }] : [];
   });
   if (rows.length === 0) return <p>No width is let out or taken in.</p>;
+  const levels = made.plan.levels.filter((l) => rows.some((r) => r.shares.some((s) => s.level === l.level)));
   return (
-    <ul>
-      {rows.map(({ piece, shares }) => (
-        <li key={`${piece.id}${piece.bodySide ?? ''}`}>
-          {piece.number} {piece.name}:{' '}
-          {shares.map((s, i) => (
-            <span key={`${s.level}/${s.edge}`}>
-              {i > 0 && ', '}
-              {levelName(s.level)} at {piece.edges.find((e) => e.id === s.edge)?.name ?? s.edge}{' '}
-              <Amount mm={s.change} show={show} signed in={16} />
-            </span>
+    <table className="print-amounts">
+      <thead>
+        <tr>
+          <th scope="col">Piece</th>
+          <th scope="col">Edge</th>
+          {levels.map((l) => (
+            <th key={l.level} scope="col" className="amount">
+              {levelName(l.level)}
+            </th>
           ))}
-        </li>
-      ))}
-    </ul>
+        </tr>
+      </thead>
+      {rows.map(({ piece, shares }) => {
+        const edges = [...new Set(shares.map((s) => s.edge))];
+        return (
+          <tbody key={`${piece.id}${piece.bodySide ?? ''}`}>
+            {edges.map((edge, i) => (
+              <tr key={edge}>
+                {i === 0 && (
+                  <th scope="rowgroup" rowSpan={edges.length}>
+                    {piece.number} {piece.name}
+                  </th>
+                )}
+                <td>{piece.edges.find((e) => e.id === edge)?.name ?? edge}</td>
+                {levels.map((l) => {
+                  const share = shares.find((s) => s.level === l.level && s.edge === edge);
+                  return (
+                    <td key={l.level} className="amount">
+                      {share ? <Amount mm={share.change} show={show} signed in={16} /> : ''}
+                    </td>
+                  );
+                })}
+              </tr>
+            ))}
+          </tbody>
+        );
+      })}
+    </table>
   );
 }
 

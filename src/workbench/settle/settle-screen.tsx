@@ -2,8 +2,8 @@ import type { Finding, Severity } from '../../garment/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { Empty } from '../parts/empty.tsx';
 import { Sign, severityWord } from '../parts/sign.tsx';
-import { addSteps } from '../pieces/steps.ts';
 import { hrefTo } from '../route.ts';
+import { takeRemedy } from './take-remedy.ts';
 import { whereOf } from './where.ts';
 
 const WORST_FIRST: readonly Severity[] = ['error', 'warning', 'note'];
@@ -60,17 +60,7 @@ function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }
           </a>
         )}
         {remedy && remedy.steps.length > 0 && (
-          <button
-            type="button"
-            className="act main"
-            onClick={() =>
-              bench.change(
-                // A remedy's own ids may be in the list already; a step is known by its id alone.
-                addSteps(...remedy.steps.map((s) => ({ ...s, id: crypto.randomUUID().slice(0, 8) }))),
-                remedy.say,
-              )
-            }
-          >
+          <button type="button" className="act main" onClick={() => takeRemedy(bench, remedy)}>
             {remedy.say}
           </button>
         )}

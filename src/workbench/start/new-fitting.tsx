@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { bodyValue, type Fitting } from '../../garment/index.ts';
+import { lastPerson } from '../people/last-person.ts';
 import { go, hrefTo } from '../route.ts';
 import { store, useList } from '../store/use-store.ts';
 import { SAMPLE_CARDS } from './sample-cards.ts';
@@ -12,8 +13,11 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
   const patterns = useList('pattern');
   const [person, setPerson] = useState('');
   const [pattern, setPattern] = useState('');
-  const who = givenPerson ?? (person || people[0]?.id);
   const what = given ?? (pattern || patterns[0]?.id || SAMPLE_CARDS[0]!.id);
+  const wearer = patterns.find((p) => p.id === what)?.doc.wearer;
+  // The person whose sheet was open last, else one the pattern is drawn for.
+  const likely = people.find((p) => p.id === lastPerson()) ?? people.find((p) => p.doc.wearer === wearer);
+  const who = givenPerson ?? (person || (likely ?? people[0])?.id);
   const body = people.find((p) => p.id === who)?.doc;
   const measured = body && (bodyValue(body, 'bust-girth') ?? bodyValue(body, 'hip-girth'));
 

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Observation } from '../../garment/index.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { amountText } from '../parts/amount.tsx';
@@ -21,6 +21,12 @@ export function NoteForm({
   const [side, setSide] = useState<number | undefined>(undefined);
   const [note, setNote] = useState('');
   const [photos, setPhotos] = useState<readonly string[]>([]);
+  const head = useRef<HTMLHeadingElement>(null);
+  // Where the figure fills the screen the form opens below it: one is taken there, and so is a screen reader.
+  useEffect(() => {
+    head.current?.focus({ preventScroll: true });
+    head.current?.closest('form')?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const { show, change, held } = bench;
   const [first, second] = line.ends;
   // A length and a width are two statements; the two ends of one line are one.
@@ -54,7 +60,9 @@ export function NoteForm({
         keep();
       }}
     >
-      <h2>The {line.name} …</h2>
+      <h2 ref={head} tabIndex={-1}>
+        The {line.name} …
+      </h2>
       <div className="choice" role="group" aria-label="How it sits">
         {line.directions.map((d) => (
           <button
