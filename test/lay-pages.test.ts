@@ -134,7 +134,7 @@ describe('notions from the pieces', () => {
     expect(zip).toHaveLength(1);
     // The draft puts the notch 200 mm down the seam; zips are sold in steps of 50 mm.
     expect(zip[0]!.length).toBeWithinMm(200, 0.5);
-    expect(zip[0]!.say).toContain('buy 200 mm');
+    expect(zip[0]!.say).toContain('buy 20 cm or 8 in');
   });
   it('the bodice has one zip, in the centre back, none in its facing', () => {
     const zip = notions(at('stage-bodice')).filter((n) => n.what === 'zip');
