@@ -13,7 +13,7 @@ export interface MoveEffort {
 }
 
 /** A move in a sweep: fewer samples and it misses holes, more and there are fewer sweeps; twice and half as many do no better. */
-export const EFFORT: MoveEffort = { wide: 36, near: 12, walked: 2 };
+export const EFFORT: MoveEffort = { wide: 24, near: 10, walked: 2 };
 /** In mean piece sizes: how far about the present place is looked, the first step of a walk downhill and the last, which the exact polish takes on from. */
 const REACH = 0.5;
 const STEP = 0.16;

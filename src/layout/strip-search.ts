@@ -74,7 +74,7 @@ export interface StripSearch {
   readonly best: () => Kept | null;
   /** No shorter layout exists: pins or a single piece fix the length. */
   readonly done: () => boolean;
-  /** Takes a better layout found elsewhere; the next attempt starts from it. */
+  /** Takes a better layout found elsewhere; the next attempt starts from it, and what is tried at present is dropped where it could not be shorter. */
   readonly adopt: (kept: Kept) => void;
   readonly save: () => SavedSearch;
 }
@@ -344,6 +344,8 @@ export function stripSearch(
   function adopt(kept: Kept): void {
     if (best && kept.length >= best.length) return;
     best = { ...kept, places: clone(kept.places) };
+    // An attempt at less than the new best still is worth its end.
+    if (sep.length() < kept.length - strip.scale * 1e-3) return;
     pool = [];
     if (!now.compressing) nextExplore();
   }
