@@ -20,6 +20,8 @@ export interface Chain {
   readonly bridged: number;
 }
 
+/** Ends that a writer put on one point, or cut at one border, mm. They are joined first, so that no bit shorter than the bound below is passed over. */
+const EXACT_MM = 0.02;
 /** Ends closer than this are one point: less than a pencil line, more than any file's rounding. */
 const JOIN_MM = 0.3;
 /** The widest gap taken for a gap between dashes. */
@@ -65,7 +67,8 @@ export function chainPaths(paths: readonly { readonly path: Path; readonly close
   // Only a style of many short strokes was drawn in dashes; elsewhere a gap is a gap.
   const dashed =
     live.length > 30 && live.filter((one) => pathLength(one.path) < TICK_MM).length > live.length * 0.7;
-  live = settle(live, done, (chains) => touchingPairs(chains, dashed));
+  for (const within of [EXACT_MM, JOIN_MM])
+    live = settle(live, done, (chains) => touchingPairs(chains, within, dashed));
   if (dashed)
     live = settle(live, done, (chains) => {
       const pairs = facingPairs(chains);
@@ -120,7 +123,7 @@ function settle(chains: readonly Live[], done: Chain[], pairing: Pairing): Live[
   return live.filter((one): one is Live => one !== null);
 }
 
-const near = (a: Point, b: Point): boolean => Math.hypot(a.x - b.x, a.y - b.y) <= JOIN_MM;
+const near = (a: Point, b: Point, within = JOIN_MM): boolean => Math.hypot(a.x - b.x, a.y - b.y) <= within;
 
 const sameEnds = (path: Path, a: Point, b: Point): boolean =>
   (near(pathStart(path), a) && near(pathEnd(path), b)) ||
@@ -178,11 +181,11 @@ function grid(ends: readonly End[], cell: number): (point: Point) => End[] {
   };
 }
 
-function touchingPairs(chains: readonly Live[], dashed: boolean): [End, End][] {
+function touchingPairs(chains: readonly Live[], within: number, dashed: boolean): [End, End][] {
   const ends = endsOf(chains);
   const around = grid(ends, JOIN_MM * 2);
   const neighbours = (end: End) =>
-    around(end.point).filter((other) => other !== end && near(other.point, end.point));
+    around(end.point).filter((other) => other !== end && near(other.point, end.point, within));
   const free = new Set(ends.filter((end) => neighbours(end).length === 0).map((end) => end.chain));
   const tick = (end: End) => free.has(end.chain) && pathLength(chains[end.chain]!.path) < TICK_MM;
   const used = new Set<End>();

@@ -21,6 +21,7 @@ import { styleKey } from '../tiles/window.ts';
 import { chainPaths } from './chain.ts';
 import type { Chain } from './chain.ts';
 import { counterClockwise } from './corner.ts';
+import { withoutCrumbs } from './crumb.ts';
 
 /** A closed outline that may be a piece in one size. */
 export interface Outline {
@@ -65,10 +66,7 @@ export function findOutlines(strokes: readonly Stroke[], budget: Budget): Outlin
     const own = stroke.belongs;
     // The edges of one outline are drawn one by one in files that name them.
     const part = own?.part?.replace(/^(edge|sew):.*/, '$1') ?? '';
-    // Sizes may differ in nothing but the width of their lines.
-    const key = own?.piece
-      ? `${own.piece}|${own.size ?? ''}|${part}`
-      : `${styleKey(stroke)}|${stroke.width.toFixed(2)}`;
+    const key = own?.piece ? `${own.piece}|${own.size ?? ''}|${part}` : styleKey(stroke);
     const list = byStyle.get(key);
     if (list) list.push(stroke);
     else byStyle.set(key, [stroke]);
@@ -106,7 +104,7 @@ function asOutline(
   chain: Pick<Chain, 'strokes' | 'bridged'>,
   shared: boolean,
 ): Outline {
-  const turned = counterClockwise(path);
+  const turned = counterClockwise(withoutCrumbs(path));
   return {
     path: turned,
     ring: pathFlatten(turned, 0.5).slice(0, -1),
@@ -131,7 +129,8 @@ function closeAlongShared(outlines: Outline[], small: Outline[], loose: LooseRun
     const able = !pathIsStraight(run.path) && distance(start, end) > 20;
     let closed: Path | null = null;
     for (const other of able ? [...loose, ...whole] : []) {
-      if (other === run || !holdsBoth(other, start, end) || sameLine(other.style, run.style)) continue;
+      if (other === run || !holdsBoth(other, start, end) || styleKey(other.style) === styleKey(run.style))
+        continue;
       const joined = partBetween(other, end, start);
       if (!joined) continue;
       closed = pathJoin([run.path, [end, ...joined.slice(1, -1), start]]);
@@ -144,8 +143,6 @@ function closeAlongShared(outlines: Outline[], small: Outline[], loose: LooseRun
   }
   return closeAcrossStyles(outlines, small, left);
 }
-
-const sameLine = (a: Stroke, b: Stroke): boolean => styleKey(a) === styleKey(b) && a.width === b.width;
 
 /** The part of a line from `a` to `b`, on a closed outline the shorter way round; null where they do not lie on it. */
 function partBetween(line: LooseRun | Outline, a: Point, b: Point): Path | null {

@@ -114,12 +114,13 @@ function ofTheSheet(
   findings: Finding[],
 ): readonly Stroke[] {
   if (assembly.cells.length < 2 || assembly.apart.length === 0) return sheet.strokes;
-  const pages = assembly.apart.map((page) => page + 1).join(', ');
+  const pages = assembly.apart.map((page) => page + 1);
+  const [words, verb] = pages.length > 1 ? ['Pages', 'do'] : ['Page', 'does'];
   findings.push({
     code: 'pages-apart',
     severity: 'note',
     where: {},
-    message: `Page ${pages} does not join the others; nothing on it was taken for a piece.`,
+    message: `${words} ${pages.join(', ')} ${verb} not join the others; nothing there was taken for a piece.`,
   });
   const right = assembledSize(assembly).width * factor;
   return sheet.strokes.filter((stroke) => pointsBox(stroke.path).minX <= right);

@@ -2,11 +2,12 @@ import type { Point } from '../../geometry/index.ts';
 import { affineAfter, affinePath, affinePoint, affineScale } from '../affine.ts';
 import type { Affine } from '../affine.ts';
 import type { Budget } from '../budget.ts';
-import { boxClip, clipWith, cutToClip } from '../clip.ts';
+import { boxClip, clipWith } from '../clip.ts';
 import type { Stroke } from '../drawing.ts';
 import type { PdfLibrary } from './library.ts';
 import { FRESH_PEN, colourOf, dashOf, matrixOf, numbersOf } from './pen.ts';
 import type { PenState } from './pen.ts';
+import type { ClippedLine } from './shown.ts';
 
 /** The library's list of drawing steps of one page: parallel arrays. */
 export interface PdfSteps {
@@ -20,7 +21,7 @@ interface SubPath {
 }
 
 /**
- * Runs the drawing steps of one page and gives its lines in page mm. `start` maps the page's own space to mm;
+ * Runs the drawing steps of one page and gives its lines in page mm, each with its clip. `start` maps the page's own space to mm;
  * `layerName` turns an optional-content id into its name.
  */
 export function pageStrokes(
@@ -29,9 +30,9 @@ export function pageStrokes(
   page: { readonly index: number; readonly start: Affine; readonly width: number; readonly height: number },
   layerName: (properties: unknown) => string | null,
   budget: Budget,
-): Stroke[] {
+): ClippedLine[] {
   const { OPS } = library;
-  const strokes: Stroke[] = [];
+  const lines: ClippedLine[] = [];
   let pen: PenState = {
     ...FRESH_PEN,
     matrix: page.start,
@@ -67,19 +68,20 @@ export function pageStrokes(
         const closed = sub.closed || closes;
         const path = closed ? closePath(sub.points) : sub.points;
         if (path.length < 4 || !pen.clip) continue;
-        for (const run of cutToClip(path, pen.clip, closed)) {
-          budget.spend('strokes', 1);
-          strokes.push({
+        budget.spend('strokes', 1);
+        lines.push({
+          clip: pen.clip,
+          stroke: {
             page: page.index,
-            path: run.path,
-            closed: closed && run.whole,
+            path,
+            closed,
             colour: paint === 'area' ? pen.area : pen.line,
             width: pen.width * scale,
             dash: pen.dash.map((length) => length * scale),
             layer,
             paint,
-          });
-        }
+          },
+        });
       }
     }
     if (clipNext) {
@@ -180,7 +182,7 @@ export function pageStrokes(
         break;
     }
   }
-  return strokes;
+  return lines;
 }
 
 /** The library packs a path as numbers: 0 move x y, 1 line x y, 2 cubic (three points), 3 quadratic (two points), 4 close. */

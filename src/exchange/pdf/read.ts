@@ -3,13 +3,17 @@ import { affineAfter } from '../affine.ts';
 import type { Affine } from '../affine.ts';
 import { ReadError, openBudget } from '../budget.ts';
 import type { Budget, ReadOptions } from '../budget.ts';
-import type { DrawnLayer, DrawnPage, DrawnText, Drawing, Stroke } from '../drawing.ts';
+import type { DrawnLayer, DrawnPage, DrawnText, Drawing } from '../drawing.ts';
 import { fontsAway } from './fonts-away.ts';
 import { lettingGo } from './left-behind.ts';
 import { pdfLibrary } from './library.ts';
 import type { PdfLibrary } from './library.ts';
 import { pageStrokes } from './page.ts';
+import { shownStrokes } from './shown.ts';
+import type { ClippedLine } from './shown.ts';
 import { pageTexts } from './text.ts';
+import { pageTurns } from './turned.ts';
+import type { PageTurn } from './turned.ts';
 
 const MM_PER_POINT = 25.4 / 72;
 
@@ -75,20 +79,30 @@ async function readPages(
   };
 
   const pages: DrawnPage[] = [];
-  const strokes: Stroke[] = [];
+  const lines: ClippedLine[] = [];
   const texts: DrawnText[] = [];
   const findings: Finding[] = [];
+  const { turns, against } = await turnsOf(document, budget);
+  if (against.length > 0) {
+    const which = against.map((index) => index + 1).join(', ');
+    findings.push({
+      code: 'pages-turned',
+      severity: 'note',
+      where: {},
+      message: `Turned in the file, but taken the way the other pages lie: page ${which}.`,
+    });
+  }
   for (let index = 0; index < document.numPages; index++) {
     budget.look();
     budget.report('reading pages', index, document.numPages);
     try {
       const page = await document.getPage(index + 1);
-      const sheet = pageSheet(page.view, page.rotate, page.userUnit);
+      const sheet = pageSheet(page.view, turns[index]!, page.userUnit);
       const steps = await page.getOperatorList({ annotationMode: library.AnnotationMode.DISABLE });
       const content = await page.getTextContent({ includeMarkedContent: true });
       pages.push({ number: index + 1, width: sheet.width, height: sheet.height });
-      for (const stroke of pageStrokes(library, steps, { index, ...sheet }, layerName, budget))
-        strokes.push(stroke);
+      for (const line of pageStrokes(library, steps, { index, ...sheet }, layerName, budget))
+        lines.push(line);
       for (const text of pageTexts(content.items, index, sheet.start, layerName, budget)) texts.push(text);
       page.cleanup();
     } catch (error) {
@@ -105,6 +119,7 @@ async function readPages(
     }
   }
   budget.report('reading pages', document.numPages, document.numPages);
+  const strokes = shownStrokes(lines, budget);
   if (strokes.length === 0) {
     if (findings.length === pages.length)
       throw new ReadError('damaged', name, `${name} is damaged: no page of it could be read.`);
@@ -129,6 +144,17 @@ async function readPages(
   };
 }
 
+/** Looks at all pages before any is read: how one is turned depends on the others. */
+async function turnsOf(document: PdfDocument, budget: Budget): Promise<ReturnType<typeof pageTurns>> {
+  const pages: (PageTurn | null)[] = [];
+  for (let index = 0; index < document.numPages; index++) {
+    budget.look();
+    // A page that cannot be had fails again, and is told, when it is read.
+    pages.push(await document.getPage(index + 1).catch(() => null));
+  }
+  return pageTurns(pages);
+}
+
 /** Page space (points, turned pages, own units) to mm with the origin at the lower left as seen. */
 function pageSheet(
   view: readonly number[],
@@ -140,7 +166,7 @@ function pageSheet(
   const w = (x1 - x0) * unit;
   const h = (y1 - y0) * unit;
   const toMm: Affine = [unit, 0, 0, unit, -x0 * unit, -y0 * unit];
-  switch (((rotate % 360) + 360) % 360) {
+  switch (rotate) {
     case 90:
       return { start: affineAfter([0, -1, 1, 0, 0, w], toMm), width: h, height: w };
     case 180:

@@ -3,6 +3,7 @@ import type { Box } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import { ReadError } from '../budget.ts';
 import type { ReadOptions } from '../budget.ts';
+import { boxInside } from '../drawing.ts';
 import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
 import { boxed } from './crossing.ts';
 import { cellsQuality, findLayout } from './layout.ts';
@@ -52,7 +53,10 @@ export function findAssembly(
   const out = new Set(corrections.leaveOut);
   const drawnOn = new Set(drawing.strokes.map((stroke) => stroke.page));
   const pages = drawing.pages.map((_, i) => i).filter((i) => drawnOn.has(i) && !out.has(i));
-  const tiles = commonSize(drawing, pages);
+  const tiles = commonSize(
+    drawing,
+    corrections.cells ? pages : pages.filter((page) => !isInstruction(drawing, page)),
+  );
   if (tiles.length < 2) return separate(drawing, pages);
   const furniture = pageFurniture(drawing, tiles);
   const windows = corrections.window ? [corrections.window] : windowCandidates(drawing, tiles, furniture);
@@ -94,7 +98,13 @@ function tryWindow(
   const labels = tiles.map((page) => pageLabel(drawing.texts.filter((text) => text.page === page)));
   const layout = corrections.cells
     ? givenLayout(corrections.cells, tiles, x, y, drawing.name)
-    : findLayout(x, y, tiles, labels);
+    : findLayout(
+        x,
+        y,
+        tiles,
+        labels,
+        byPage.map((lines) => new Set(lines.map((line) => line.style))),
+      );
   const cells = layout.cells.map((cell) => ({ ...cell, page: tiles[cell.page]! }));
   const placed = new Set(cells.map((cell) => cell.page));
   const columns = 1 + Math.max(...cells.map((cell) => cell.column));
@@ -181,6 +191,23 @@ function givenLayout(
     );
   }
   return { cells: own, by: 'lines', quality: cellsQuality(own, x, y) };
+}
+
+/** A page with more lines of text than this, and no drawn line near its borders, is to be read, not to be joined. */
+const WORDY = 12;
+/** Lines that go on on the next page come nearer to the paper's edge than this share of the page. */
+const MARGIN = 0.06;
+
+function isInstruction(drawing: Drawing, page: number): boolean {
+  if (drawing.texts.filter((text) => text.page === page).length <= WORDY) return false;
+  const { width, height } = drawing.pages[page]!;
+  const inner = {
+    minX: MARGIN * width,
+    minY: MARGIN * height,
+    maxX: (1 - MARGIN) * width,
+    maxY: (1 - MARGIN) * height,
+  };
+  return drawing.strokes.every((stroke) => stroke.page !== page || boxInside(pointsBox(stroke.path), inner));
 }
 
 /** Pages of the commonest size: a cover or an instruction sheet of another size is no tile. */

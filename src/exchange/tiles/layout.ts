@@ -34,43 +34,56 @@ interface Matches {
 /**
  * Finds the grid: first as pages come from a printer (row by row or column by column, any number of columns), then by labels on the
  * pages, then by joining pages along their strongest borders. The layout in which most lines go on wins. `numbers` are the pages' places in
- * the file, from 0.
+ * the file, from 0; `styles` the kinds of line on each.
  */
 export function findLayout(
   x: BorderSet,
   y: BorderSet,
   numbers: readonly number[],
   labels: readonly ({ column: number; row: number } | null)[],
+  styles: readonly ReadonlySet<string>[],
 ): Layout {
   const matches = countMatches(x, y);
-  const all = Array.from({ length: matches.count }, (_, page) => page);
+  const all = tilesOnly(x, y, styles);
   const layouts: Layout[] = [];
   const judge = (cells: readonly Cell[], by: Layout['by']): void => {
     layouts.push({ cells, by, quality: layoutQuality(cells, matches) });
   };
   // Pages without lines may be missing from the file (counted without them) or present but blank (counted with them).
-  const first = numbers[0] ?? 0;
-  const counts = [all, numbers.map((number) => number - first)];
+  const first = numbers[all[0]!]!;
+  const inOrder = styles.map((_, page) => all.indexOf(page));
+  const counts = [inOrder, numbers.map((number) => number - first)];
+  // Covers in the pattern's own kind of line: as far as no line crosses their borders they may stay out.
+  for (let skip = 1; skip <= COVERS && skip < all.length - 1 && !isCrossed(x, y, all[skip - 1]!); skip++)
+    counts.push(
+      inOrder.map((place) => place - skip),
+      numbers.map((number) => number - numbers[all[skip]!]!),
+    );
   for (let before = 1; before <= Math.min(first, COVERS); before++)
     counts.push(numbers.map((number) => number - first + before));
   for (const count of counts) {
     const total = 1 + Math.max(...count);
+    const inside = all.filter((page) => count[page]! >= 0);
     for (let n = 1; n <= Math.min(total, WIDEST); n++) {
       const last = Math.ceil(total / n) - 1;
       judge(
-        all.map((page) => ({ page, column: count[page]! % n, row: Math.floor(count[page]! / n) })),
+        inside.map((page) => ({ page, column: count[page]! % n, row: Math.floor(count[page]! / n) })),
         'rows',
       );
       judge(
-        all.map((page) => ({ page, column: count[page]! % n, row: last - Math.floor(count[page]! / n) })),
+        inside.map((page) => ({ page, column: count[page]! % n, row: last - Math.floor(count[page]! / n) })),
         'rows',
       );
       judge(
-        all.map((page) => ({ page, column: Math.floor(count[page]! / n), row: count[page]! % n })),
+        inside.map((page) => ({ page, column: Math.floor(count[page]! / n), row: count[page]! % n })),
         'columns',
       );
       judge(
-        all.map((page) => ({ page, column: Math.floor(count[page]! / n), row: n - 1 - (count[page]! % n) })),
+        inside.map((page) => ({
+          page,
+          column: Math.floor(count[page]! / n),
+          row: n - 1 - (count[page]! % n),
+        })),
         'columns',
       );
     }
@@ -84,9 +97,25 @@ export function findLayout(
     if (cells.length > 1 && cells.length >= 0.8 * labels.length && places.size === cells.length)
       judge(cells, 'labels');
   }
-  judge(byLines(matches), 'lines');
+  judge(byLines(matches, all), 'lines');
   // The plain orders come first, so that they win where the lines do not decide.
   return layouts.reduce((best, layout) => (layout.quality > best.quality + 1e-9 ? layout : best));
+}
+
+const isCrossed = (x: BorderSet, y: BorderSet, page: number): boolean =>
+  [x.leaving, x.coming, y.leaving, y.coming].some((set) => set[page]!.length > 0);
+
+/** Without pages that no line leaves and that have none of the lines that cross borders elsewhere: covers, maps, a key by itself. Blank tiles stay. */
+function tilesOnly(x: BorderSet, y: BorderSet, styles: readonly ReadonlySet<string>[]): number[] {
+  const pages = styles.map((_, page) => page);
+  const crossing = new Set([x.leaving, x.coming, y.leaving, y.coming].flat(2).map((line) => line.style));
+  const tiles = pages.filter(
+    (page) =>
+      isCrossed(x, y, page) ||
+      styles[page]!.size === 0 ||
+      [...styles[page]!].some((style) => crossing.has(style)),
+  );
+  return tiles.length > 1 ? tiles : pages;
 }
 
 /** Quality of given cells, for a person's correction. */
@@ -150,7 +179,7 @@ function layoutQuality(cells: readonly Cell[], matches: Matches): number {
 }
 
 /** Joins the pages along their strongest borders first, never two on one place. */
-function byLines(matches: Matches): Cell[] {
+function byLines(matches: Matches, pages: readonly number[]): Cell[] {
   const { count } = matches;
   const links: { a: number; b: number; dx: number; dy: number; lines: number; strength: number }[] = [];
   for (let a = 0; a < count; a++) {
@@ -186,8 +215,8 @@ function byLines(matches: Matches): Cell[] {
     });
   }
   // Islands that no line joins lie side by side, an empty column between them.
-  const groups = [...new Set(group)]
-    .map((id) => group.flatMap((own, page) => (own === id ? [page] : [])))
+  const groups = [...new Set(pages.map((page) => group[page]!))]
+    .map((id) => pages.filter((page) => group[page] === id))
     .toSorted((p, q) => q.length - p.length || p[0]! - q[0]!);
   const cells: Cell[] = [];
   let column = 0;

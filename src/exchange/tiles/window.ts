@@ -2,9 +2,9 @@ import { boxAround, pathBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
 import type { Drawing, Stroke } from '../drawing.ts';
 
-/** What tells two sizes' lines apart: a line goes on over a page border in the same colour, dash and layer. */
+/** What tells two sizes' lines apart: a line goes on over a page border in the same colour, dash, width and layer. */
 export const styleKey = (stroke: Stroke): string =>
-  `${stroke.layer}|${stroke.colour}|${stroke.dash.map((d) => d.toFixed(1)).join(' ')}`;
+  `${stroke.layer}|${stroke.colour}|${stroke.width.toFixed(2)}|${stroke.dash.map((d) => d.toFixed(1)).join(' ')}`;
 
 /** Four upright and level sides, closed. */
 export function isUprightBox(stroke: Pick<Stroke, 'path' | 'closed'>): boolean {
