@@ -23,8 +23,12 @@ type Told =
 const MOST_MB = 900;
 /** After the reader's own bound, for a step of a library that cannot be interrupted, ms. */
 const GRACE_MS = 1500;
+/** How often the time used is looked at, ms. */
+const LOOK_MS = 100;
+/** On a machine busy with other work the clock may run this much faster than the reader. */
+const BUSY = 8;
 
-/** Small files get little time: what a damaged font in one makes the PDF library do cannot be interrupted, only ended. Bytes to ms. */
+/** Small files get little time: what a damaged font in one makes the PDF library do cannot be interrupted, only ended. Bytes to ms of processor. */
 const timeFor = (bytes: number): number => Math.min(READ_LIMITS.time, 8_000 + (20_000 * bytes) / 1e6);
 
 /** Reads a file here and now. */
@@ -34,7 +38,7 @@ export async function readHere({ bytes, name, scaleBy }: ReadJob): Promise<Propo
 
 /**
  * Reads a file in a thread of its own that is ended when its time or memory is used up or something in it breaks: a damaged file never takes
- * the program with it. `entry`: the module that calls `serveReading` when it is not the main thread. Throws as `readFile` of exchange does.
+ * the program with it. `time`: ms of this process's processor time. `entry`: the module that calls `serveReading` when it is not the main thread. Throws as `readFile` of exchange does.
  */
 export function readApart(
   entry: URL,
@@ -48,17 +52,19 @@ export function readApart(
       resourceLimits: { maxOldGenerationSizeMb: megabytes },
     });
     const end = (settle: () => void): void => {
-      clearTimeout(timer);
+      clearInterval(timer);
       settle();
       void worker.terminate();
     };
-    const timer = setTimeout(
-      () =>
+    const [start, used] = [performance.now(), process.cpuUsage()];
+    const timer = setInterval(() => {
+      const { user, system } = process.cpuUsage(used);
+      const spent = Math.max((user + system) / 1000, (performance.now() - start) / BUSY);
+      if (spent > time + GRACE_MS)
         end(() =>
           reject(new ReadError('too-slow', name, `${name} takes too long to read; it was given up.`)),
-        ),
-      time + GRACE_MS,
-    );
+        );
+    }, LOOK_MS);
     worker.on('message', (told: Told) =>
       end(() => {
         if (told.kind === 'read') resolve(told.proposal);
