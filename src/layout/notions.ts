@@ -1,5 +1,6 @@
 import { say, type DrawnPiece, type Garment, type Seam } from '../garment/index.ts';
 import { pathEnd, pathLength, pathStart } from '../geometry/index.ts';
+import { buttonOverlap, overlapBeyond, widestButton } from './button.ts';
 
 /** What the garment needs besides cloth, from its own edges and marks. */
 export interface Notion {
@@ -15,6 +16,9 @@ const ZIP_STEP_MM = 50;
 const ZIP_STEP_INCH_MM = 2 * 25.4;
 /** Openings shorter than this close with buttons, hooks or press studs; common practice. mm */
 const ZIP_LEAST_MM = 150;
+
+/** The smallest shirt button in common use, mm (common practice). */
+const SMALL_BUTTON_MM = 9;
 
 const edgeLength = (piece: DrawnPiece, id: string): number => {
   const edge = piece.edges.find((e) => e.id === id);
@@ -33,8 +37,7 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     const times = piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
     const buttons = piece.marks.filter((m) => m.kind === 'button').length;
     // Buttons sit on one side only of the pair that closes.
-    if (buttons > 0)
-      out.push({ what: 'buttons', count: buttons, say: `${buttons} buttons on ${piece.name}` });
+    if (buttons > 0) out.push({ what: 'buttons', count: buttons, say: sayButtons(piece, buttons) });
     for (const edge of piece.edges) {
       const length = edgeLength(piece, edge.id);
       if (edge.kind === 'opening' && buttons === 0) {
@@ -64,6 +67,17 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     });
   }
   return out;
+}
+
+/** The overlap says how wide a button may be; without room for a small one it says so. */
+function sayButtons(piece: DrawnPiece, count: number): string {
+  const beyond = overlapBeyond(piece);
+  const words = `${count} buttons on ${piece.name}`;
+  if (beyond === undefined) return words;
+  const widest = widestButton(beyond);
+  return widest < SMALL_BUTTON_MM
+    ? `${words}: the edge lies only ${say(beyond)} beyond them; a button of ${say(SMALL_BUTTON_MM)} wants ${say(buttonOverlap(SMALL_BUTTON_MM))}`
+    : `${words}, at most ${say(widest)} across`;
 }
 
 function closing(where: string, length: number): Notion {

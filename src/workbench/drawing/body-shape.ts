@@ -89,7 +89,8 @@ export function bodyShape(body: Body): BodyShape {
   );
   const upper = take('upper-bust-girth', child ? bust : body.wearer === 'man' ? bust * 1.01 : bust - 20);
   const highHip = take('high-hip-girth', waist + (hip - waist) * 0.62);
-  const headHigh = child ? stature * 0.165 : stature * 0.132;
+  // Seven and a half heads to a grown figure (trade.md 5.17 T10, EC306: seen); a child's head is larger.
+  const headHigh = child ? stature * 0.165 : stature / 7.5;
   const backWaist = take('back-waist-length', child ? stature * 0.225 : 61 + 0.188 * stature);
   // Cervicale at 0.855 of stature (ANSUR I, derived); a child's head is larger, so it lies lower.
   const backNeckY = stature * (child ? 0.185 : 0.148);
