@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { drawingSvg, patternSheet } from '../../src/exchange/index.ts';
+import { sample } from '../../src/samples/index.ts';
 import { beginFitting, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
+import { photograph } from './skirt-photograph.ts';
 
 /** axe-core (Deque, MPL-2.0), an outside judge of accessibility: every rule it has for WCAG 2.2 A and AA and its best practices. */
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -86,6 +89,62 @@ for (const light of ['day', 'night'] as const) {
       await opened.page.goto(`${opened.url}#/`);
       await sound();
       await opened.page.goto(fitting);
+    });
+
+    it('on a photograph, laid flat and traced', async () => {
+      const { page } = opened;
+      const other = await opened.context.newPage();
+      const photo = await photograph(other);
+      await other.close();
+      await page.goto(`${opened.url}#/patterns/from-a-photo`);
+      await page.getByRole('heading', { name: /sheet of paper beside it/ }).waitFor();
+      await sound();
+      await page
+        .locator('.filepick input')
+        .setInputFiles({ name: 'quarter skirt.png', mimeType: 'image/png', buffer: photo });
+      await page.getByText('The sheet was found.').waitFor({ timeout: 30_000 });
+      await sound();
+      await page.getByLabel('The sheet is').selectOption({ label: 'A4' });
+      await page.getByRole('button', { name: 'Lay it flat' }).click();
+      const cross = page.getByRole('button', { name: /^crosshair/ });
+      await cross.waitFor({ timeout: 30_000 });
+      await cross.focus();
+      for (const key of ['Enter', 'ArrowRight', 'Enter', 'ArrowUp', 'Enter', 'c'])
+        await page.keyboard.press(key);
+      await page.getByRole('button', { name: 'Next size outwards' }).waitFor({ timeout: 30_000 });
+      await sound();
+    });
+
+    it('on a file that was brought in, with what was found in it', async () => {
+      const { page } = opened;
+      await page.goto(`${opened.url}#/patterns/from-a-file`);
+      await sound();
+      await page.locator('.filepick input').setInputFiles({
+        name: 'skirt.svg',
+        mimeType: 'image/svg+xml',
+        buffer: Buffer.from(drawingSvg(patternSheet(sample('a-line-skirt'), { semantics: false }).drawing)),
+      });
+      await page.locator('#found-head').waitFor({ timeout: 120_000 });
+      await sound();
+    });
+
+    it('on the cloth with everything said of it open, a piece pinned and a width that is too narrow', async () => {
+      const { page } = opened;
+      await page.goto(`${opened.url}#/`);
+      await page.locator('.card > a').first().click();
+      await walkTo(page, 'Cloth');
+      await page.locator('.lying').first().waitFor({ timeout: 60_000 });
+      await page.locator('.lying').first().press('Enter');
+      await page.getByText(/is pinned$/).waitFor();
+      await page
+        .locator('main details')
+        .evaluateAll((all) => all.forEach((d) => ((d as HTMLDetailsElement).open = true)));
+      await sound();
+      const width = page.getByLabel('or another', { exact: true });
+      await width.fill('9');
+      await width.press('Enter');
+      await page.getByRole('alert').waitFor();
+      await sound();
     });
 
     it('with each hand on the pieces, and an alteration open', async () => {

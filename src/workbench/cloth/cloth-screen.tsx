@@ -86,11 +86,12 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
               <p className="lay-length">
                 <Amount mm={picture.length} show={show} />{' '}
                 <small>
-                  of cloth {amountText(settings.width, show)} wide; {Math.round(picture.density * 100)} % of
-                  it is used
+                  {lay.trouble
+                    ? 'of the cloth as it was'
+                    : `of cloth ${amountText(settings.width, show)} wide; ${Math.round(picture.density * 100)} % of it is used`}
                 </small>
               </p>
-              <Bought cloth={cloth} settings={settings} length={picture.length} />
+              {!lay.trouble && <Bought cloth={cloth} settings={settings} length={picture.length} />}
             </div>
             {lay.running ? null : (
               <button type="button" className="act" onClick={lay.goOn}>

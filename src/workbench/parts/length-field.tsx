@@ -17,6 +17,8 @@ export interface LengthFieldProps {
   readonly onAmount: (mm: number, typed: string) => void;
   readonly onClear?: () => void;
   readonly onFocus?: () => void;
+  /** After Enter has kept what was typed; not while it cannot be read. */
+  readonly onEnter?: (field: HTMLInputElement) => void;
   readonly live?: boolean;
   readonly narrow?: boolean;
 }
@@ -71,6 +73,7 @@ export function LengthField(props: LengthFieldProps) {
           type="text"
           inputMode={show === 'cm' ? 'decimal' : 'text'}
           autoComplete="off"
+          enterKeyHint="next"
           spellCheck={false}
           value={text}
           placeholder={props.placeholder}
@@ -92,7 +95,10 @@ export function LengthField(props: LengthFieldProps) {
             setWriting(false);
           }}
           onKeyDown={(event) => {
-            if (event.key === 'Enter') commit();
+            if (event.key === 'Enter') {
+              commit();
+              if (!wrong) props.onEnter?.(event.currentTarget);
+            }
             if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
               event.preventDefault();
               nudge(event.key === 'ArrowUp' ? 1 : -1);

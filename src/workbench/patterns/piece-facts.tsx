@@ -14,6 +14,10 @@ const KINDS: Record<EdgeKind, string> = {
   free: 'finished by itself',
 };
 
+/** `2m` is a pair, one of them turned over. */
+const cutWords = (code: string): string =>
+  code === '2m' ? 'a pair' : code === '4m' ? 'two pairs' : code.replace('m', ', half of them turned over');
+
 interface Props {
   readonly pattern: Pattern;
   readonly piece: NestedPiece;
@@ -72,8 +76,7 @@ export function PieceFacts(props: Props) {
             {[...new Set([`${piece.cut.count}${piece.cut.mirrored ? 'm' : ''}`, '1', '2m', '2', '4m'])].map(
               (c) => (
                 <option key={c} value={c}>
-                  {Number.parseInt(c, 10)}
-                  {c.endsWith('m') ? ', half mirrored' : ''}
+                  {cutWords(c)}
                 </option>
               ),
             )}

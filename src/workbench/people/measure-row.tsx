@@ -50,12 +50,26 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
           return measure.kind === 'angle' ? (
             <AngleField key={n} {...common} degrees={reading?.value} onAngle={put} />
           ) : (
-            <LengthField key={n} {...common} mm={reading?.value} show={body.show} onAmount={put} />
+            <LengthField
+              key={n}
+              {...common}
+              mm={reading?.value}
+              show={body.show}
+              onAmount={put}
+              onEnter={toNextMeasure}
+            />
           );
         })}
       </span>
     </li>
   );
+}
+
+/** Enter goes on to the next measure, as a hand with a tape does; a second reading waits beside the first. */
+function toNextMeasure(field: HTMLInputElement): void {
+  const rows = [...document.querySelectorAll('.measure')];
+  const next = rows[rows.findIndex((row) => row.contains(field)) + 1]?.querySelector('input');
+  if (next?.checkVisibility()) next.focus();
 }
 
 /** What the readings come to, when they were taken, and how that compares with the day before that one. */

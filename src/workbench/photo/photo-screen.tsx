@@ -88,7 +88,7 @@ export default function PhotoScreen() {
         </p>
       )}
       {!opened && !busy && (
-        <Empty title="Lay the piece flat, put a sheet of paper beside it">
+        <Empty title="Lay the piece flat, put a sheet of paper beside it" picture={<HowToLie />}>
           <p>
             Lay the tissue on a dark floor or table, a white A4 or Letter sheet beside it in the same plane,
             and photograph both from as straight above as you can reach. The picture stays on this machine.
@@ -109,5 +109,25 @@ export default function PhotoScreen() {
         <TraceTable name={opened.name} flat={flat} worker={worker} show={show} onBack={() => setFlat(null)} />
       )}
     </div>
+  );
+}
+
+/** The table from above: a piece in three sizes, a white sheet beside it, both within the frame. */
+function HowToLie() {
+  return (
+    <svg viewBox="0 0 140 110" className="spool">
+      <path d="M4 4H136V106H4Z" fill="var(--chalk)" stroke="none" />
+      <path d="M14 22H52V76H14Z" fill="var(--tissue)" stroke="var(--ink)" strokeWidth="1" />
+      <path d="M62 12H128V98H62Z" fill="var(--tissue-deep)" stroke="none" />
+      {[0, 4, 8].map((out) => (
+        <path
+          key={out}
+          d={`M70 20H${104 + out}Q${108 + out} 52 ${112 + out} ${84 + out * 0.7}H70Z`}
+          fill="none"
+          stroke={out === 0 ? 'var(--thread)' : 'var(--ink-soft)'}
+          strokeWidth={out === 0 ? 2 : 0.8}
+        />
+      ))}
+    </svg>
   );
 }

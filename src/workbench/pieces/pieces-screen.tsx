@@ -139,7 +139,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
           </label>
         </div>
       </div>
-      <div className="pieces-body">
+      <div className="pieces-body" data-hand={hand}>
         {hand === 'join' ? (
           <RunView runs={runs} run={run} show={show} onRun={setLine} />
         ) : hand === 'walk' ? (

@@ -1,4 +1,4 @@
-import type { Finding, Severity } from '../../garment/index.ts';
+import { bodyValue, type Finding, type Severity } from '../../garment/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { Empty } from '../parts/empty.tsx';
 import { Sign, severityWord } from '../parts/sign.tsx';
@@ -45,16 +45,20 @@ export default function SettleScreen({ bench }: { bench: ReadyBench }) {
 
 function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }) {
   const place = whereOf(finding, bench);
-  const { remedy } = finding;
+  const { remedy, where, message } = finding;
+  const { body } = bench.fitting;
+  const untaken = where.measure !== undefined && bodyValue(body, where.measure) === undefined;
+  // A place that the sentence names already is not said again.
+  const named = message.toLowerCase().includes(place.words.toLowerCase());
   return (
     <li className="sheet finding">
       <Sign severity={finding.severity} />
       <div className="stack tight">
-        <p>{finding.message}</p>
-        {place.words && <p className="small">{place.words}</p>}
+        <p>{message}</p>
+        {!named && <p className="small">{place.words}</p>}
       </div>
       <div className="row">
-        {place.href && (
+        {place.href && !untaken && (
           <a className="act" href={place.href}>
             Show me<span className="unseen">: {place.words}</span>
           </a>
@@ -64,8 +68,8 @@ function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }
             {remedy.say}
           </button>
         )}
-        {!place.href && finding.where.measure && (
-          <a className="act" href={hrefTo('people', bench.fitting.body.id)}>
+        {where.measure && (untaken || !place.href) && (
+          <a className="act" href={hrefTo('people', body.id)}>
             To the measures
           </a>
         )}

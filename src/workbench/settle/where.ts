@@ -31,5 +31,5 @@ export function whereOf(finding: Finding, bench: ReadyBench): { words: string; h
       : where.level
         ? hrefTo('fit', fitting.id, { level: where.level })
         : null;
-  return { words: words.join(' · '), href };
+  return { words: [...new Set(words)].join(' · '), href };
 }
