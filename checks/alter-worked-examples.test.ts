@@ -9,11 +9,22 @@ import {
   applyStep,
   transferStrip,
   hingePart,
+  blend,
 } from '../src/alter/index.ts';
 import { bustTurn, slashBust } from '../src/alter/full-bust.ts';
-import type { DrawnPiece, Edge, EdgeKind, Garment, ParamValue } from '../src/garment/index.ts';
+import type {
+  DrawnPiece,
+  Edge,
+  EdgeKind,
+  Garment,
+  Level,
+  NestedPiece,
+  ParamValue,
+  Pattern,
+} from '../src/garment/index.ts';
 import { distance, linePath, pathAt, pathEnd, pathLength, pathStart } from '../src/geometry/index.ts';
 import type { Point } from '../src/geometry/index.ts';
+import { sample } from '../src/samples/index.ts';
 
 /*
  * The worked examples of docs/trade.md section 5, to 0.02 in or 0.05 degrees. Marks as there: [S] seen in the source, [M] memory, [D] derived.
@@ -70,6 +81,72 @@ const apply = (g: Garment, entry: string, params: Record<string, ParamValue>) =>
   return out;
 };
 const bodice = SCHEMATIC.bodice;
+
+describe('blending between sizes', () => {
+  it('5.1: cut 12 at the bust and 15 at the hip, the hip edge lies 0.75 in out on each of 4 edges [D, chart 2.1]', () => {
+    // Chart 2.1: sizes 12, 14, 16 have busts of 34, 36, 38 in and hips of 36, 38, 40 in; the nest is graded a quarter of the girth on each edge.
+    const bust = [34, 36, 38].map((b) => (b / 4) * IN);
+    const hip = [36, 38, 40].map((h) => (h / 4) * IN);
+    const rest = { kind: 'seam' as const, crossings: [], allowance: 15, notches: [] };
+    const quarter = (id: string): NestedPiece => ({
+      id,
+      name: id,
+      number: 1,
+      cloth: 'shell',
+      cut: { count: 2, mirrored: true },
+      edges: [
+        {
+          ...rest,
+          id: 'hem',
+          name: 'hem',
+          from: 'hip',
+          path: hip.map((w) => linePath({ x: 0, y: 0 }, { x: w, y: 0 })),
+        },
+        {
+          ...rest,
+          id: 'side',
+          name: 'side',
+          from: 'hip',
+          path: hip.map((w, i) => linePath({ x: w, y: 0 }, { x: bust[i]!, y: 16 * IN })),
+        },
+        {
+          ...rest,
+          id: 'top',
+          name: 'top',
+          from: 'bust',
+          path: bust.map((w) => linePath({ x: w, y: 16 * IN }, { x: 0, y: 16 * IN })),
+        },
+        {
+          ...rest,
+          id: 'centre',
+          name: 'centre',
+          from: 'bust',
+          path: bust.map(() => linePath({ x: 0, y: 16 * IN }, { x: 0, y: 0 })),
+        },
+      ],
+      darts: [],
+      lines: [],
+      marks: [],
+    });
+    const skirt = sample('a-line-skirt');
+    const nest: Pattern = {
+      ...skirt,
+      pieces: [quarter('front'), quarter('back')],
+      seams: [],
+      followers: [],
+      bands: [],
+      levels: ['bust', 'hip'].map((level) => ({ level: level as Level, pieces: ['front', 'back'] })),
+      chart: { ...skirt.chart, sizes: skirt.chart.sizes.slice(0, 3) },
+    };
+    // Size 15 is half way from 14 to 16: index 1.5.
+    const { garment: out } = blend(nest, { base: 0, levels: { bust: 0, hip: 1.5 } });
+    for (const id of ['front', 'back']) {
+      const side = edge(find(out, id), 'side').path;
+      expect((pathStart(side).x - hip[0]!) / IN).toBeCloseTo(0.75, 4);
+      expect((pathEnd(side).x - bust[0]!) / IN).toBeCloseTo(0, 4);
+    }
+  });
+});
 
 describe('length', () => {
   it('T1: shorten 1 in: every panel 1 in shorter, the fold half as deep [S CWU17]', () => {
@@ -176,6 +253,33 @@ describe('shoulder', () => {
       const d = { x: pathEnd(s).x - pathStart(s).x, y: pathEnd(s).y - pathStart(s).y };
       expect(Math.abs(deg(Math.atan2(d.y, -d.x)) - angle)).toBeLessThan(0.05);
       expect(inches(find(after, id), 'armhole')).toBeCloseTo(inches(find(g, id), 'armhole'), 9);
+    }
+  });
+
+  it('5.4: a body’s own slope is asin(drop / shoulder length): a tip set down by just the difference lies on it [D]', () => {
+    // A shoulder of 5 in drawn at 15°; the body's tip lies 2 in below its neck point: asin(2 / 5) = 23.58°. The pattern's drop is 5 sin 15° = 1.294.
+    const drawn = 5 * Math.sin((15 * Math.PI) / 180);
+    const across = 5 * Math.cos((15 * Math.PI) / 180);
+    const wanted = Math.asin(2 / 5);
+    // The tip goes straight down, so the seam grows a little: its drop must be across × tan(wanted).
+    const down = across * Math.tan(wanted) - drawn;
+    const p = (id: string): DrawnPiece =>
+      piece(id, [
+        [0, 0, 'waist'],
+        [9, 0, 'side'],
+        [9, 8, 'armhole', 'seam', 'bust'],
+        [3 + across, 16 - drawn, 'shoulder', 'seam', 'shoulder'],
+        [3, 16, 'neck', 'seam', 'neck'],
+        [0, 12, 'centre', 'seam', 'neck'],
+      ]);
+    const { garment: after } = apply(garment([p('front'), p('back')]), 'shoulder-slope', {
+      amount: -down * IN,
+    });
+    for (const id of ['front', 'back']) {
+      const s = edge(find(after, id), 'shoulder').path;
+      const turned = deg(Math.atan2(pathEnd(s).y - pathStart(s).y, pathStart(s).x - pathEnd(s).x));
+      expect(Math.abs(turned - deg(wanted))).toBeLessThan(0.05);
+      expect(Math.abs(turned - 23.58)).toBeLessThan(0.05);
     }
   });
 
