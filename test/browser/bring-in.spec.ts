@@ -28,6 +28,26 @@ describe('bringing in a drawn pattern', () => {
   }
   const foundPieces = (): Promise<void> => opened.page.locator('#found-head').waitFor({ timeout: 120_000 });
 
+  it('takes a table as it stands on an envelope, says what it cannot read and where, and lets it be corrected in place', async () => {
+    const { page } = opened;
+    await page.goto(`${opened.url}#/patterns`);
+    await page.getByRole('button', { name: 'Type or paste a size table' }).click();
+    const table = page.getByRole('textbox', { name: 'Table' });
+    await table.fill('Size\t10\t12\nBust\t34\tthirty\nHip\t36 1/2\t39');
+    const said = page.getByRole('dialog').getByRole('status');
+    await expect.poll(() => said.textContent()).toMatch(/row 2, column 3/i);
+    await table.fill('Size\t10\t12\nBust\t34\t36 1/2\nHip\t36 1/2\t39');
+    await expect.poll(() => said.textContent()).toBe('2 sizes read.');
+    await page.getByLabel('Name of the pattern').fill('From an envelope');
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByRole('heading', { level: 1, name: 'From an envelope' }).waitFor();
+    const cell = page.getByLabel('bust, size 12', { exact: true });
+    expect(await cell.inputValue()).toBe('36 1/2');
+    await cell.fill('36');
+    await cell.press('Enter');
+    await page.getByText('bust, size 12').first().waitFor();
+  });
+
   it('shows what an SVG holds, each guess with its reason, and keeps what is not refused', async () => {
     const { page } = opened;
     // Without what our own files say of themselves: lines and words only, as any drawing program leaves them.

@@ -1,22 +1,25 @@
 import { useRef, useState } from 'react';
-import { InputError, parseChartCsv, type SizeChart } from '../../garment/index.ts';
+import { InputError, type SizeChart } from '../../garment/index.ts';
+import { usualUnit } from '../people/new-person.ts';
 import { go, hrefTo } from '../route.ts';
 import { store } from '../store/use-store.ts';
+import { readPlainTable } from './plain-table.ts';
 import { tablePattern } from './table-pattern.ts';
 
-const EXAMPLE = `measure,kind,unit,S,M,L
-bust-girth,body,in,34,36 1/2,39
-waist-girth,body,in,26 1/2,29,31 1/2
-hip-girth,body,in,36 1/2,39,41 1/2
-bust,finished,in,37,39 1/2,42
-waist,finished,in,29 1/2,32,34 1/2`;
+const EXAMPLE = `Size, S, M, L
+Bust, 34, 36 1/2, 39
+Waist, 26 1/2, 29, 31 1/2
+Hip, 36 1/2, 39, 41 1/2
+Finished bust, 37, 39 1/2, 42
+Finished waist, 29 1/2, 32, 34 1/2`;
 
 /** A pattern of which one has only the table on the envelope: pasted from a spreadsheet, or typed; mistakes named by row and column. */
 export function PasteTable() {
   const dialog = useRef<HTMLDialogElement>(null);
   const [text, setText] = useState('');
   const [name, setName] = useState('');
-  const { chart, why } = read(text);
+  const [unit, setUnit] = useState(() => usualUnit(navigator.languages));
+  const { chart, why } = read(text, unit);
   return (
     <>
       <button type="button" className="act" onClick={() => dialog.current?.showModal()}>
@@ -35,14 +38,23 @@ export function PasteTable() {
         >
           <h2 id="paste-title">A pattern by its table only</h2>
           <p className="small">
-            One row per measure: its name, whether it is of the body or of the finished garment, the unit,
-            then one figure for each size. Tabs, commas or semicolons between. Everything can be corrected in
-            place afterwards.
+            The sizes in the first line, then a line for each measure, as on the envelope; begin the line with
+            “Finished” where it is of the garment. Paste it from a spreadsheet, or type commas between.
+            Everything can be corrected in place afterwards.
           </p>
-          <label className="field">
-            <span className="label">Name of the pattern</span>
-            <input type="text" value={name} onChange={(e) => setName(e.target.value)} />
-          </label>
+          <div className="row about">
+            <label className="field wide">
+              <span className="label">Name of the pattern</span>
+              <input type="text" value={name} onChange={(e) => setName(e.target.value)} />
+            </label>
+            <label className="field">
+              <span className="label">Figures in</span>
+              <select value={unit} onChange={(e) => setUnit(e.target.value as 'in')}>
+                <option value="in">inches</option>
+                <option value="cm">centimetres</option>
+              </select>
+            </label>
+          </div>
           <label className="field">
             <span className="label">Table</span>
             <textarea
@@ -62,7 +74,7 @@ export function PasteTable() {
             <button type="submit" className="act main" disabled={!chart}>
               Keep it
             </button>
-            <button type="button" className="act" onClick={() => setText(EXAMPLE)}>
+            <button type="button" className="act" onClick={() => (setText(EXAMPLE), setUnit('in'))}>
               Use the example
             </button>
             <button type="button" className="act quiet" onClick={() => dialog.current?.close()}>
@@ -75,10 +87,10 @@ export function PasteTable() {
   );
 }
 
-function read(text: string): { chart: SizeChart | null; why: string | null } {
+function read(text: string, unit: 'in' | 'cm'): { chart: SizeChart | null; why: string | null } {
   if (text.trim() === '') return { chart: null, why: null };
   try {
-    return { chart: parseChartCsv(text), why: null };
+    return { chart: readPlainTable(text, unit), why: null };
   } catch (error) {
     if (error instanceof InputError) return { chart: null, why: error.message };
     throw error;

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { InputError } from '../../garment/index.ts';
+import { readPlainTable } from './plain-table.ts';
+
+describe('a table as it stands on an envelope', () => {
+  it('reads sizes, body measures and finished girths without further columns', () => {
+    const chart = readPlainTable(
+      'Size, S, M, L\nBust, 34, 36 1/2, 39\nWaist, 26 1/2, 29, 31 1/2\nFinished bust, 37, 39 1/2, 42\n',
+      'in',
+    );
+    expect(chart.sizes.map((s) => s.label)).toEqual(['S', 'M', 'L']);
+    // 1 in is 25.4 mm exactly (international yard and pound agreement, 1959).
+    expect(chart.body['bust-girth']).toEqual([863.6, 927.1, 990.6]);
+    expect(chart.finished['bust']).toEqual([939.8, 1003.3, 1066.8]);
+  });
+
+  it('takes tabs with decimal commas, and a unit that a row says itself', () => {
+    const chart = readPlainTable('\t36\t38\nBust\t84,5\t88\nWaist (in)\t26\t28', 'cm');
+    expect(chart.body['bust-girth']).toEqual([845, 880]);
+    expect(chart.body['waist-girth']![0]).toBeCloseTo(26 * 25.4, 6);
+  });
+
+  it('reads the full form as it is', () => {
+    const chart = readPlainTable('measure,kind,unit,8,10\nhip-girth,body,cm,90,94', 'in');
+    expect(chart.body['hip-girth']).toEqual([900, 940]);
+  });
+
+  it('names the row and column as they were typed', () => {
+    try {
+      readPlainTable('Size;8;10\nBust;80;eighty', 'cm');
+      expect.unreachable('it took a word for a length');
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      expect((error as InputError).where).toMatchObject({ row: 2, column: 3 });
+    }
+  });
+});
