@@ -9,6 +9,8 @@ const GRID_MM = 100;
 
 /** Kept dark round the lay, so that no line is lost at the sheet's edge, mm. */
 const MARGIN_MM = 20;
+/** Kept round the calibration grid, with its words above it where no line runs through them, mm. */
+const WORDS_MM = 60;
 /** Height of the piece's number, mm. */
 const NUMBER_MM = 34;
 
@@ -40,7 +42,10 @@ export function projectorPages(job: LayJob, lay: Lay): { calibration: string; la
   const side = Math.min(w, h, 500);
   grid.push(
     `<path d="M0 0L${side} ${side}M${side} 0L0 ${side}" ${LINE} fill="none" stroke-dasharray="12 8"/>`,
-    `<text x="12" y="40" font-size="24" fill="#fff" font-family="sans-serif">Each square 100 mm (3 15/16 in); both dashed lines equally long</text>`,
+    ...['Each square 100 mm (3 15/16 in)', 'Both dashed lines equally long'].map(
+      (words, k) =>
+        `<text x="0" y="${k * 22 - 30}" font-size="18" fill="#fff" font-family="sans-serif">${words}</text>`,
+    ),
   );
   const style = (layer: LayLayer): string =>
     layer === 'GRAIN'
@@ -56,7 +61,7 @@ export function projectorPages(job: LayJob, lay: Lay): { calibration: string; la
     return `<text x="${at.x.toFixed(1)}" y="${(drawing.height - at.y + size * 0.35).toFixed(1)}" font-size="${size.toFixed(1)}" fill="#fff" text-anchor="middle" font-family="sans-serif">${number}</text>`;
   });
   return {
-    calibration: page(w, h, grid, 'Calibration'),
+    calibration: page(w, h, grid, 'Calibration', WORDS_MM),
     lay: page(
       Math.ceil(drawing.width),
       Math.ceil(drawing.height),

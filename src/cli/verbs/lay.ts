@@ -170,6 +170,8 @@ async function run(call: Call): Promise<Answer> {
     '--width',
   );
   const out = needOption(options, 'out', 'the picture to write, LAY.svg or LAY.dxf');
+  if (!/\.(svg|dxf)$/i.test(out))
+    throw new UsageError(`--out: a lay is written as .svg or .dxf, not "${out}".`);
   const cloth = choiceOption(options, 'cloth', CLOTHS) ?? 'shell';
   const fold = choiceOption(options, 'fold', FOLDS) ?? 'none';
   const said = readLay(options, io, SECONDS);
