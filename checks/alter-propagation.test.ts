@@ -192,6 +192,40 @@ describe('what must follow what (5.15)', () => {
   );
 });
 
+describe('what has no part in a change stays the same object', () => {
+  it('a neckband, its notches too, when the tee is lengthened below its neck', () => {
+    const out = applyStep(garment('knit-tee'), {
+      id: 's',
+      kind: 'alter',
+      entry: 'length-above-waist',
+      params: { front: 12, back: 12 },
+    });
+    expect(out.touched).toEqual(['back', 'front']);
+    expect(out.garment.pieces.find((p) => p.id === 'neckband')).toBe(
+      garment('knit-tee').pieces.find((p) => p.id === 'neckband'),
+    );
+  });
+
+  it('the shoulder’s notch on an armhole goes with the seam, on the side that gives and the side that takes', () => {
+    const out = applyStep(garment('stage-bodice'), {
+      id: 's',
+      kind: 'alter',
+      entry: 'forward-shoulder',
+      params: { tip: 12, neck: 0 },
+    });
+    let looked = 0;
+    for (const id of ['front-centre', 'back-centre']) {
+      const armhole = out.garment.pieces.find((p) => p.id === id)!.edges.find((e) => e.id === 'armhole')!;
+      for (const notch of armhole.notches) {
+        if (notch.id !== 'armhole-shoulder') continue;
+        looked++;
+        expect(Math.min(notch.at, 1 - notch.at), id).toBeLessThan(1e-6);
+      }
+    }
+    expect(looked).toBeGreaterThan(0);
+  });
+});
+
 describe('a change that cannot reach is a finding', () => {
   it('names what is missing and leaves the garment alone', () => {
     for (const [id, entry, words] of [

@@ -157,24 +157,84 @@ const widthAt = (widths: readonly StripWidth[], share: number): number => {
   return a && b.at > a.at ? a.width + ((b.width - a.width) * (share - a.at)) / (b.at - a.at) : b.width;
 };
 
-function redrawChain(
-  side: Section,
-  edges: Edge<'one'>[],
-  sign: number,
+/** Where the levels cross an edge of a chain, as shares of the whole chain. */
+function levelsOn(link: Link, edge: Edge<'one'>): { level: string; share: number }[] {
+  return edge.crossings.map(({ level, at }) => ({
+    level,
+    share: link.from + (link.backwards ? 1 - at : at) * (link.to - link.from),
+  }));
+}
+
+/** The strip's width at every level that the first side meets: the other side takes the same, though its levels lie at slightly other shares. */
+function widthsByLevel(
+  sections: readonly Section[],
   widths: readonly StripWidth[],
-  ends: { start: Point; end: Point },
-): void {
+): ReadonlyMap<string, number> {
+  return new Map(
+    sections.flatMap(({ piece, links }) =>
+      links.flatMap((link) =>
+        levelsOn(link, piece.edges[link.index]!).map(
+          ({ level, share }) => [level, widthAt(widths, share)] as const,
+        ),
+      ),
+    ),
+  );
+}
+
+/** Levels nearer to an end of the chain than this are left to the corner. mm */
+const NEAR_END_MM = 5;
+
+/** A stated place nearer to a level than this share is that level. */
+const SAME_PLACE = 0.02;
+
+interface Strip {
+  readonly sign: number;
+  readonly widths: readonly StripWidth[];
+  readonly byLevel: ReadonlyMap<string, number>;
+  readonly ends: { readonly start: Point; readonly end: Point };
+}
+
+/** What an upright seam moves by at its levels: level, by just the strip's width, so that the pair's width there stays. */
+function levelNodes(
+  side: Section,
+  link: Link,
+  edge: Edge<'one'>,
+  { sign, widths, byLevel }: Strip,
+): { share: number; by: Point }[] {
+  if (Math.abs(side.out.y) > Math.abs(side.out.x)) return [];
+  const whole = pathLength(edge.path) / (link.to - link.from);
+  const clear = (share: number): boolean =>
+    Math.min(share, 1 - share) * whole > NEAR_END_MM && share > link.from + 1e-6 && share < link.to - 1e-6;
+  return levelsOn(link, edge)
+    .filter(({ share }) => clear(share))
+    .map(({ level, share }) => ({
+      share,
+      by: { x: Math.sign(side.out.x) * sign * (byLevel.get(level) ?? widthAt(widths, share)), y: 0 },
+    }));
+}
+
+function redrawChain(side: Section, edges: Edge<'one'>[], strip: Strip): void {
+  const { sign, widths, ends } = strip;
   const by = (share: number): Point => {
     if (share <= 1e-9) return ends.start;
     if (share >= 1 - 1e-9) return ends.end;
     return scale(side.out, sign * widthAt(widths, share));
   };
   for (const link of side.links) {
-    const inner = widths.filter((w) => w.at > link.from + 1e-6 && w.at < link.to - 1e-6).map((w) => w.at);
-    const walked = [link.from, ...inner, link.to];
-    const nodes: PullNode[] = walked.map((share, i) => {
+    const level = levelNodes(side, link, side.piece.edges[link.index]!, strip);
+    const taken = (share: number): boolean => level.some((l) => Math.abs(l.share - share) < SAME_PLACE);
+    const inner = widths.filter((w) => w.at > link.from + 1e-6 && w.at < link.to - 1e-6 && !taken(w.at));
+    const walked = [
+      { share: link.from, by: by(link.from), smooth: false },
+      ...[
+        ...inner.map((w) => ({ share: w.at, by: by(w.at), smooth: true })),
+        ...level.map((l) => ({ ...l, smooth: false })),
+      ].toSorted((p, q) => p.share - q.share),
+      { share: link.to, by: by(link.to), smooth: false },
+    ];
+    const nodes: PullNode[] = walked.map(({ share, ...node }) => {
       const at = (share - link.from) / (link.to - link.from);
-      return { at: link.backwards ? 1 - at : at, by: by(share), smooth: i > 0 && i < walked.length - 1 };
+      return { ...node, at: link.backwards ? 1 - at : at };
     });
     edges[link.index] = pullEdge(edges[link.index]!, link.backwards ? nodes.toReversed() : nodes);
   }
@@ -203,7 +263,8 @@ function closeCorners(piece: DrawnPiece, edges: Edge<'one'>[]): void {
 
 /**
  * A strip along a seam cut off the one side and joined to the other, its width tapering between the given places (the seam's two ends first and last).
- * At the ends it is measured along the edge that adjoins the seam, between them square to the seam. The pair's total width stays as it was at every level,
+ * At the ends it is measured along the edge that adjoins the seam, between them square to the seam, and straight across at the levels an upright seam
+ * meets. The pair's total width stays as it was at every level,
  * and so does the sum of the two adjoining edges (the armhole of a forward shoulder). Undone by the opposite widths. A side may run over several pieces; each comes
  * back in the order given. Throws Refusal `strip-too-wide` when an adjoining edge is shorter than the strip is wide.
  */
@@ -229,8 +290,11 @@ export function transferStrip(
     ends[from] = { ...ends[from], [which]: went.giver };
     ends[to] = { ...ends[to], [which]: went.taker };
   }
-  for (const section of runs.a) redrawChain(section, edgesOf(section), -1, widths, ends.a);
-  for (const section of runs.b) redrawChain(section, edgesOf(section), 1, widths, ends.b);
+  const byLevel = widthsByLevel(runs.a, widths);
+  for (const section of runs.a)
+    redrawChain(section, edgesOf(section), { sign: -1, widths, byLevel, ends: ends.a });
+  for (const section of runs.b)
+    redrawChain(section, edgesOf(section), { sign: 1, widths, byLevel, ends: ends.b });
   const done = (piece: DrawnPiece): DrawnPiece => {
     const edges = drawn.get(piece.id)!;
     closeCorners(piece, edges);

@@ -39,9 +39,23 @@ export function trimEdge(
   };
 }
 
-/** An edge with a run put on at its start or end; the run ends (or starts) where the edge does. */
+/** A notch this near to a corner marks the seam that ends there. mm */
+const ON_CORNER_MM = 0.05;
+
+/**
+ * An edge with a run put on at its start or end; the run ends (or starts) where the edge does. A notch that stood on that corner marks the seam
+ * that ends there and goes out with it.
+ */
 export function extendEdge(edge: Edge<'one'>, end: 'start' | 'end', run: Path): Edge<'one'> {
-  if (end === 'end') return rescaled(edge, [...edge.path, ...run.slice(1)], 0);
-  const path: readonly Point[] = [...run, ...edge.path.slice(1)];
-  return rescaled(edge, path, -pathLength(run));
+  const old = pathLength(edge.path);
+  const path: readonly Point[] =
+    end === 'end' ? [...edge.path, ...run.slice(1)] : [...run, ...edge.path.slice(1)];
+  const longer = rescaled(edge, path, end === 'end' ? 0 : -pathLength(run));
+  const corner = end === 'end' ? 1 : 0;
+  return {
+    ...longer,
+    notches: longer.notches.map((n, i) =>
+      Math.abs(edge.notches[i]!.at - corner) * old < ON_CORNER_MM ? { ...n, at: corner } : n,
+    ),
+  };
 }
