@@ -26,7 +26,7 @@ export function App() {
         <LightChoice />
       </header>
       {'ask' in route ? (
-        <FittingFrame route={route} />
+        <FittingFrame key={route.id} route={route} />
       ) : (
         <>
           <Tape route={route} />

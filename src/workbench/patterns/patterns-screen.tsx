@@ -1,6 +1,6 @@
 import { lazy, useState } from 'react';
 import type { Pattern } from '../../garment/index.ts';
-import { PieceFigure } from '../drawing/piece-figure.tsx';
+import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { go, hrefTo } from '../route.ts';
 import { SAMPLE_CARDS } from '../start/sample-cards.ts';
@@ -65,17 +65,11 @@ function sizesWords(labels: readonly string[]): string {
 }
 
 function PatternCard({ pattern }: { pattern: Pattern }) {
-  const mid = Math.floor(pattern.chart.sizes.length / 2);
-  const shell = pattern.pieces.filter((p) => p.cloth === 'shell').slice(0, 4);
   const { sizes } = pattern.chart;
   return (
     <li className="sheet card">
       <a href={hrefTo('patterns', pattern.id)}>{pattern.name}</a>
-      <div className="row pieces-row" aria-hidden="true">
-        {shell.map((piece) => (
-          <PieceFigure key={piece.id} piece={piece} size={mid} label="" />
-        ))}
-      </div>
+      <PiecesRow pattern={pattern} />
       <p className="small">
         {sizesWords(sizes.map((z) => z.label))} ·{' '}
         {pattern.pieces.length === 0 ? 'table only' : `${pattern.pieces.length} pieces`}

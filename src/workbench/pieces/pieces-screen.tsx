@@ -30,6 +30,9 @@ const HANDS = [
 ] as const;
 /** Below this the table stands on end and the panel lies under it (screens.css: 60rem). px. */
 const NARROW_PX = 960;
+/** How broad the table is for its height: beside the panel on a wide screen, over it and 62 % of the screen high on a narrow one. */
+const tableAspect = (): number =>
+  innerWidth < NARROW_PX ? Math.min(1.5, innerWidth / (0.62 * innerHeight)) : 1.5;
 export type Hand = (typeof HANDS)[number]['id'];
 
 /** The pieces on the table: sizes faint, this person's line clear, before and after, and everything one does with hands and tape. */
@@ -69,7 +72,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
       }),
     [lying, fitting.pattern],
   );
-  const [aspect] = useState(() => (innerWidth < NARROW_PX ? 0.75 : 1.5));
+  const [aspect] = useState(tableAspect);
   const table = useMemo(() => arrange(onTable, aspect), [onTable, aspect]);
   const slots = useMemo(() => new Map(table.slots.map((s) => [s.piece, s])), [table]);
   const slotOf = useCallback((p: DrawnPiece): Slot => slots.get(p.id) ?? table.slots[0]!, [slots, table]);

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { openFile } from '../files/open-file.ts';
 import { go, hrefTo } from '../route.ts';
@@ -37,6 +38,7 @@ export function StartScreen() {
             {fittings.map(({ id, doc, say, changed }) => (
               <li key={id} className="sheet card">
                 <a href={hrefTo('fit', id)}>{doc.title}</a>
+                {doc.pattern.pieces.length > 0 && <PiecesRow pattern={doc.pattern} />}
                 <p>
                   {doc.body.name} · {doc.pattern.name}
                 </p>
