@@ -5,6 +5,7 @@ import {
   pathAt,
   pathEnd,
   pathLength,
+  pathPart,
   pathStart,
 } from '../../geometry/index.ts';
 import type { Motion, Path, Point } from '../../geometry/index.ts';
@@ -61,37 +62,64 @@ const middle = (list: readonly unknown[]): number => Math.floor(list.length / 2)
 function roleOf(piece: ProposedPiece): ProposedFollower['role'] | null {
   const words = `${piece.name} ${piece.cloth}`;
   if (/interfac|fusible/i.test(words)) return 'interfacing';
-  if (/facing/i.test(words)) return 'facing';
+  if (/facing/i.test(words) || isOpeningPiece(piece)) return 'facing';
   if (/lining/i.test(words)) return 'lining';
   if (/pocket/i.test(words)) return 'pocket';
   return null;
 }
 
+/** A fly's facing or shield, a placket: it finishes an opening that may end half way along an edge. */
+export const isOpeningPiece = (piece: ProposedPiece): boolean =>
+  /\b(?:fly|placket|zip(?:per)?)\b/i.test(piece.name);
+
 /** The motion under which most of the piece's outline lies on the parent's. */
 function bestFit(piece: ProposedPiece, parent: ProposedPiece): Fit | null {
-  let best: Fit | null = null;
+  let best = null as Fit | null;
   const m = middle(piece.areas);
+  const consider = (onto: readonly Motion[]): void => {
+    const edges = piece.edges.flatMap((edge) => {
+      const on = parent.edges.find((target) =>
+        edge.paths.every((path, k) => liesOn(path, target.paths[k]!, onto[k]!)),
+      );
+      return on ? [{ own: edge.id, parent: on.id }] : [];
+    });
+    if (edges.length < 2) return;
+    const repeated = edges.reduce(
+      (sum, edge) => sum + piece.edges.find((e) => e.id === edge.own)!.lengths[m]!,
+      0,
+    );
+    if (!best || repeated > best.repeated + 0.5) best = { piece, parent, onto, edges, repeated };
+  };
   for (const own of piece.edges) {
     for (const other of parent.edges) {
       // Only edges of one length in the middle size can begin a fit; shorter ones are found by the motion.
       if (Math.abs(own.lengths[m]! - other.lengths[m]!) > 0.5 || own.lengths[m]! < 25) continue;
       const onto = own.paths.map((path, k) => motionOnto(path, other.paths[k]!));
-      if (!own.paths.every((path, k) => liesOn(path, other.paths[k]!, onto[k]!))) continue;
-      const edges = piece.edges.flatMap((edge) => {
-        const on = parent.edges.find((target) =>
-          edge.paths.every((path, k) => liesOn(path, target.paths[k]!, onto[k]!)),
-        );
-        return on ? [{ own: edge.id, parent: on.id }] : [];
-      });
-      if (edges.length < 2) continue;
-      const repeated = edges.reduce(
-        (sum, edge) => sum + piece.edges.find((e) => e.id === edge.own)!.lengths[m]!,
-        0,
-      );
-      if (!best || repeated > best.repeated + 0.5) best = { piece, parent, onto, edges, repeated };
+      if (own.paths.every((path, k) => liesOn(path, other.paths[k]!, onto[k]!))) consider(onto);
     }
   }
+  // What finishes an opening repeats only parts of two edges: their common corner begins the fit.
+  if (isOpeningPiece(piece)) for (const onto of cornerMotions(piece, parent)) consider(onto);
   return best;
+}
+
+/** Corners that turn alike within this may be one, radians. */
+const TURNS_ALIKE = 0.06;
+
+/** Motions that lay a corner of the piece on one of the parent's, along the edge that ends there. */
+function cornerMotions(piece: ProposedPiece, parent: ProposedPiece): Motion[][] {
+  return piece.edges.flatMap((own) =>
+    parent.edges.flatMap((other): Motion[][] => {
+      if (Math.abs(own.turns[0] - other.turns[0]) > TURNS_ALIKE) return [];
+      if (own.paths.some((path, k) => pathLength(path) > pathLength(other.paths[k]!))) return [];
+      return [
+        own.paths.map((path, k) => {
+          const target = other.paths[k]!;
+          return motionOnto(path, pathPart(target, 0, pathLength(path) / pathLength(target)));
+        }),
+      ];
+    }),
+  );
 }
 
 function motionOnto(path: Path, target: Path): Motion {

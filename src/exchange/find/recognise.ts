@@ -16,12 +16,14 @@ import { findNests } from './nest.ts';
 import type { Nest } from './nest.ts';
 import { findOutlines } from './outline.ts';
 import type { Outline } from './outline.ts';
+import { splitAtOpenings } from './opening.ts';
 import { findPiece } from './piece.ts';
 import type { Proposal, ProposedPiece } from './proposal.ts';
 import { findSeams } from './seams.ts';
 import { findSizes } from './sizes.ts';
 import { spreadPieces } from './spread.ts';
 import { findScale } from './square.ts';
+import { splitUnderlaps } from './underlap.ts';
 import { wholeProposal } from './whole.ts';
 
 export interface RecogniseOptions extends ReadOptions {
@@ -89,8 +91,8 @@ export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Pro
     findings.push(...made.findings);
   });
   budget.look();
-  const followers = findFollowers(pieces);
-  const seams = findSeams(pieces, followers);
+  const split = splitAtOpenings(pieces, findFollowers(pieces));
+  const { pieces: cut, seams } = splitUnderlaps(split.pieces, findSeams(split.pieces, split.followers));
   budget.report('finding seams', 1, 1);
   return {
     name: drawing.name,
@@ -99,9 +101,9 @@ export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Pro
     assembly,
     sheet,
     sizes: sizes.sizes,
-    pieces: settleKinds(pieces, seams),
+    pieces: settleKinds(cut, seams),
     seams,
-    followers,
+    followers: split.followers,
     findings,
   };
 }

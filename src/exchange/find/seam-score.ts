@@ -1,3 +1,4 @@
+import { pathIsStraight } from '../../geometry/index.ts';
 import type { SeamChain } from './seam-edge.ts';
 
 /** How well two walks fit as a seam. */
@@ -6,6 +7,14 @@ export interface SeamFit {
   /** a − b per size, mm. */
   readonly extra: readonly number[];
   readonly evidence: string;
+  readonly lap?: Lap;
+}
+
+/** What of one side stands over the seam: at the start of its edge or at its end, mm in every size. */
+export interface Lap {
+  readonly side: 'a' | 'b';
+  readonly first: boolean;
+  readonly mm: number;
 }
 
 interface Walked {
@@ -58,6 +67,14 @@ const EXACT_MM = 0.7;
 export function seamFit(a: SeamChain, b: SeamChain, times = 1): SeamFit {
   const p = walk(a);
   const q = walk(b);
+  const ring = a.ring || b.ring;
+  const plain = fitOf(p, q, ring, times);
+  if (times !== 1) return plain;
+  const laps = [...lapFits('a', a, p, q, ring), ...lapFits('b', b, q, p, ring)];
+  return laps.reduce((best, one) => (one.score > best.score ? one : best), plain);
+}
+
+function fitOf(p: Walked, q: Walked, ring: boolean, times: number): SeamFit & { pairs: number } {
   const extra = p.lengths.map((length, k) => length - times * q.lengths[k]!);
   const lengths = lengthScore(
     p.lengths,
@@ -65,10 +82,82 @@ export function seamFit(a: SeamChain, b: SeamChain, times = 1): SeamFit {
     extra,
   );
   const notches = notchScore(p, q, times);
-  const ends = a.ring || b.ring || times !== 1 ? 0.9 : endScore(p, q);
-  const rise = a.ring || b.ring || times !== 1 ? 0.9 : riseScore(p.rise, q.rise);
+  const ends = ring || times !== 1 ? 0.9 : endScore(p, q);
+  const rise = ring || times !== 1 ? 0.9 : riseScore(p.rise, q.rise);
   const score = lengths.score * (0.45 + 0.55 * notches.score) * (0.55 + 0.45 * ends) * (0.6 + 0.4 * rise);
-  return { score, extra, evidence: `${lengths.words}; ${notches.words}` };
+  return { score, extra, evidence: `${lengths.words}; ${notches.words}`, pairs: notches.pairs };
+}
+
+/** A band stands over what it is sewn to by a length that all sizes have in common: from a button's width to a hand's, mm. */
+const LAP_MM = [10, 90] as const;
+const COMMON_MM = 1;
+/** A seam that fits without one is likelier. */
+const WITH_LAP = 0.97;
+
+/** The fits of a straight edge that runs on beyond the seam at its start or end: only where its notches say so. */
+function lapFits(side: 'a' | 'b', chain: SeamChain, own: Walked, other: Walked, ring: boolean): SeamFit[] {
+  const [step] = chain.steps;
+  const edge = step!.edge.edges[0]!;
+  const over = own.lengths.map((long, k) => long - other.lengths[k]!);
+  const mean = over.reduce((sum, mm) => sum + mm, 0) / over.length;
+  if (chain.steps.length > 1 || step!.edge.edges.length > 1 || mean < LAP_MM[0] || mean > LAP_MM[1])
+    return [];
+  if (over.some((mm) => Math.abs(mm - mean) > COMMON_MM) || !edge.paths.every((path) => pathIsStraight(path)))
+    return [];
+  return (['start', 'end'] as const).flatMap((at) => {
+    const by = lapByNotches(own, other, mean, at);
+    if (by === null) return [];
+    const sewn: Walked = {
+      ...own,
+      lengths: own.lengths.map((long) => long - by),
+      total: own.total - by,
+      notches: own.notches.map((notch) => ({ ...notch, at: notch.at - (at === 'start' ? by : 0) })),
+    };
+    const { score, extra, evidence, pairs } =
+      side === 'a' ? fitOf(sewn, other, ring, 1) : fitOf(other, sewn, ring, 1);
+    if (pairs === 0) return [];
+    const first = (at === 'start') !== step!.backwards;
+    return [
+      {
+        score: score * WITH_LAP,
+        extra,
+        evidence: `${evidence}; ${by.toFixed(0)} mm stand over in every size, an underlap`,
+        lap: { side, first, mm: by },
+      },
+    ];
+  });
+}
+
+/** A band is cut shorter than what is eased onto it by this at most, mm. */
+const EASED_ON_MM = 12;
+/** Notches that meet with the underlap left out do so within this, mm. */
+const MEET_MM = 2;
+
+/**
+ * How long an underlap at that end must be for the band's notches to meet the other side's notches and seams, the ease between them spread
+ * evenly (least squares); null where they do not. `over`: by how much the whole band is longer, mm.
+ */
+function lapByNotches(own: Walked, other: Walked, over: number, at: 'start' | 'end'): number | null {
+  const from = (place: number, total: number) => (at === 'start' ? place : total - place);
+  const marks = [...other.notches.map((notch) => notch.at), ...other.joints].map((place) =>
+    from(place, other.total),
+  );
+  const share = own.total / other.total;
+  const pairs = own.notches.flatMap((notch) => {
+    const place = from(notch.at, own.total);
+    const near = marks
+      .map((mark) => ({ weight: 1 - mark / other.total, off: place - mark * share }))
+      .filter(({ weight, off }) => Math.abs(off - over * weight) < EASED_ON_MM)
+      .toSorted((p, q) => Math.abs(p.off - over * p.weight) - Math.abs(q.off - over * q.weight));
+    return near.slice(0, 1);
+  });
+  if (pairs.length === 0) return null;
+  const sum = (of: (pair: { weight: number; off: number }) => number) =>
+    pairs.reduce((s, pair) => s + of(pair), 0);
+  const by = sum(({ weight, off }) => weight * off) / sum(({ weight }) => weight ** 2);
+  const fits = pairs.every(({ weight, off }) => Math.abs(off - by * weight) < MEET_MM);
+  if (!fits || Math.abs(by - over) > EASED_ON_MM || by < LAP_MM[0]) return null;
+  return Math.abs(by - over) < MEET_MM ? over : by;
 }
 
 function lengthScore(
@@ -105,23 +194,28 @@ function lengthScore(
   };
 }
 
-function notchScore(p: Walked, q: Walked, times: number): { score: number; words: string } {
+/** Two notches in one place with other numbers of teeth: some makers give the front one and the back two. */
+const OTHER_TEETH = 0.15;
+
+function notchScore(p: Walked, q: Walked, times: number): { score: number; words: string; pairs: number } {
   if (times !== 1 || (p.notches.length === 0 && q.notches.length === 0))
-    return { score: 0.72, words: 'no notches to compare' };
+    return { score: 0.72, words: 'no notches to compare', pairs: 0 };
   // Ease may lie anywhere between the notches; a gathered edge carries them by share.
   const gathered = Math.max(p.total / q.total, q.total / p.total) > 1.15;
   const slack = 3.5 + Math.abs(p.total - q.total);
   const used = new Set<number>();
   let met = 0;
+  let pairs = 0;
   for (const notch of p.notches) {
     const at = gathered ? (notch.at * q.total) / p.total : notch.at;
-    const k = q.notches.findIndex(
-      (other, i) =>
-        !used.has(i) && other.count === notch.count && Math.abs(other.at - at) <= (gathered ? 8 : slack),
+    const near = q.notches.flatMap((other, i) =>
+      !used.has(i) && Math.abs(other.at - at) <= (gathered ? 8 : slack) ? [i] : [],
     );
-    if (k < 0) continue;
+    const k = near.find((i) => q.notches[i]!.count === notch.count) ?? near[0];
+    if (k === undefined) continue;
     used.add(k);
-    met++;
+    met += q.notches[k]!.count === notch.count ? 1 : OTHER_TEETH;
+    pairs++;
   }
   // A notch may also meet a seam on the other side: where one of its edges ends and the next begins.
   const near = (at: number, joints: readonly number[]) =>
@@ -131,11 +225,16 @@ function notchScore(p: Walked, q: Walked, times: number): { score: number; words
       .length;
   const atSeams =
     q.joints.length > p.joints.length ? lone(p, q, () => false) : lone(q, p, (i) => used.has(i));
-  met = Math.min(Math.max(p.notches.length, q.notches.length), met + atSeams);
   const most = Math.max(p.notches.length, q.notches.length);
+  met = Math.min(most, met + atSeams);
+  pairs = Math.min(most, pairs + atSeams);
   const least = Math.min(p.notches.length + p.joints.length, q.notches.length + q.joints.length);
-  if (least === 0) return { score: 0.42, words: 'only one side has notches' };
-  return { score: met === 0 ? 0.05 : 0.3 + (0.7 * met) / most, words: `${met} of ${most} notches meet` };
+  if (least === 0) return { score: 0.42, words: 'only one side has notches', pairs: 0 };
+  return {
+    score: met === 0 ? 0.05 : 0.3 + (0.7 * met) / most,
+    words: `${pairs} of ${most} notches meet`,
+    pairs,
+  };
 }
 
 /** Where two pieces are sewn the corners at the seam's ends add up to a straight line, and a fold meets a fold. */

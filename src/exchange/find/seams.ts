@@ -1,11 +1,10 @@
-import type { Cloth } from '../../garment/index.ts';
 import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
 import { foldedOut, rimParts, rims } from './rim.ts';
 import type { Settled } from './rim.ts';
 import { chainBackwards, chainRefs, sewnEdges, single } from './seam-edge.ts';
 import type { SeamChain, SewnEdge } from './seam-edge.ts';
 import { seamFit } from './seam-score.ts';
-import type { SeamFit } from './seam-score.ts';
+import type { Lap, SeamFit } from './seam-score.ts';
 
 /** Below this a fit is not proposed at all, below the second not as a first choice. */
 const LEAST = 0.3;
@@ -21,6 +20,9 @@ const TWIN = 0.45;
 
 /** An edge that leaves its chord by more is bowed, mm. */
 const BOWED_MM = 12;
+
+/** A seam of which one side runs on; `splitUnderlaps` cuts that off. */
+export type LappedSeam = ProposedSeam & { readonly lap?: Lap };
 
 interface Candidate {
   readonly a: SeamChain;
@@ -39,26 +41,38 @@ type Layer = 'shell' | 'facing' | 'lining' | 'none';
 export function findSeams(
   pieces: readonly ProposedPiece[],
   followers: readonly ProposedFollower[],
-): ProposedSeam[] {
+): LappedSeam[] {
   const edges = sewnEdges(pieces);
   const layers = new Map(
     pieces.map((piece) => [
       piece.id,
       layerOf(
-        piece.cloth,
+        piece,
         followers.find((one) => one.piece === piece.id),
       ),
     ]),
   );
   const chosen: Candidate[] = [];
   const others: Candidate[] = [];
+  // What finishes an opening is sewn to it, not to what else finishes it.
+  const finishing = new Set(
+    followers
+      .filter((follower) =>
+        follower.edges.some((ref) =>
+          pieces
+            .find((piece) => piece.id === follower.parent)
+            ?.edges.some((edge) => edge.id === ref.parent && edge.kind === 'opening'),
+        ),
+      )
+      .map((follower) => follower.piece),
+  );
   for (const layer of ['shell', 'facing', 'lining'] as const) {
-    const own = edges.filter((edge) => layers.get(edge.piece.id) === layer);
+    const own = edges.filter((edge) => layers.get(edge.piece.id) === layer && !finishing.has(edge.piece.id));
     const { taken, offered } = settleLayer(own);
     chosen.push(...taken);
     others.push(...offered);
   }
-  const seams: ProposedSeam[] = [];
+  const seams: LappedSeam[] = [];
   for (const piece of pieces)
     for (const dart of piece.darts) seams.push(dartSeam(piece, dart, seams.length + 1));
   for (const one of chosen) seams.push(asSeam(one, maybeOpening(one) ? 2 : 1, seams.length + 1));
@@ -78,7 +92,11 @@ export function findSeams(
   return seams;
 }
 
-function layerOf(cloth: Cloth, follower: ProposedFollower | undefined): Layer {
+/** A patch is sewn onto its place, none of its edges to another; the parts of a pocket within a seam are. */
+const PATCH = /\bpocket(?!.*\b(?:bag|facing|lining|welt|side)\b)|\bpatch\b/i;
+
+function layerOf({ name, cloth }: ProposedPiece, follower: ProposedFollower | undefined): Layer {
+  if (!follower && PATCH.test(name)) return 'none';
   if (cloth === 'interfacing' || follower?.role === 'interfacing') return 'none';
   if (cloth === 'lining' || follower?.role === 'lining') return 'lining';
   if (follower?.role === 'facing') return 'facing';
@@ -250,7 +268,7 @@ function togetherness(a: SeamChain, b: SeamChain): number {
   return factor;
 }
 
-function asSeam({ a, b, fit }: Candidate, rank: number, number: number): ProposedSeam {
+function asSeam({ a, b, fit }: Candidate, rank: number, number: number): LappedSeam {
   const name = (chain: SeamChain) =>
     [...new Set(chain.steps.map((step) => step.edge.piece.name))].join(' and ');
   return {
@@ -262,6 +280,7 @@ function asSeam({ a, b, fit }: Candidate, rank: number, number: number): Propose
     rank,
     extra: fit.extra,
     evidence: fit.evidence,
+    ...(fit.lap ? { lap: fit.lap } : {}),
   };
 }
 

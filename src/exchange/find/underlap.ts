@@ -1,0 +1,34 @@
+import { cutEdge } from './cut-edge.ts';
+import type { ProposedPiece, ProposedSeam } from './proposal.ts';
+import type { LappedSeam } from './seams.ts';
+
+/**
+ * A waistband runs on beyond the seam to lie under its other end: drawn as one straight edge it would be eased in. Cuts the underlap of every
+ * first-choice seam off and leaves it free; alternatives that name the edge that was cut are dropped.
+ */
+export function splitUnderlaps(
+  pieces: readonly ProposedPiece[],
+  seams: readonly LappedSeam[],
+): { pieces: ProposedPiece[]; seams: ProposedSeam[] } {
+  let split = [...pieces];
+  const cutEdges = new Set<string>();
+  const made = seams.map(({ lap, ...seam }): ProposedSeam => {
+    const ref = lap && seam[lap.side][0];
+    const piece = split.find((one) => one.id === ref?.piece);
+    const edge = piece?.edges.find((one) => one.id === ref?.edge);
+    if (!lap || !ref || !piece || !edge || seam.rank !== 1) return seam;
+    const over = {
+      kind: 'free',
+      evidence: `an underlap: ${lap.mm.toFixed(0)} mm in every size`,
+    } as const;
+    const sewn = { kind: edge.kind, evidence: edge.evidence };
+    const at = edge.lengths.map((long) => (lap.first ? lap.mm : long - lap.mm) / long);
+    const cut = cutEdge(piece, edge, at, lap.first ? [over, sewn] : [sewn, over]);
+    split = split.map((one) => (one === piece ? cut.piece : one));
+    cutEdges.add(`${ref.piece} ${ref.edge}`);
+    return { ...seam, [lap.side]: [{ ...ref, edge: cut.ids[lap.first ? 1 : 0] }] };
+  });
+  const names = (seam: ProposedSeam) =>
+    [...seam.a, ...seam.b].some((ref) => cutEdges.has(`${ref.piece} ${ref.edge}`));
+  return { pieces: split, seams: made.filter((seam, i) => seam.rank === 1 || !names(seams[i]!)) };
+}
