@@ -4,7 +4,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readDxfStyle, writeDxfText } from '../src/exchange/index.ts';
+import { readDxfStyle, readFile, writeDxfText } from '../src/exchange/index.ts';
 import { garmentAtSize } from '../src/garment/index.ts';
 import { pathFlatten, pathLength, ringArea } from '../src/geometry/index.ts';
 import { sample } from '../src/samples/index.ts';
@@ -50,6 +50,27 @@ msp = doc.modelspace()
 msp.add_text('STYLE NAME: HAND MADE', dxfattribs={'layer': '1'})
 msp.add_text('UNITS: ENGLISH', dxfattribs={'layer': '1'})
 msp.add_blockref('BACK_12', (0, 0), dxfattribs={'layer': '1'})
+doc.saveas(sys.argv[1])
+`;
+
+/** Not by D6673: two round pieces in two sizes told by layer, in inches; one a rational spline, one an ellipse in a block put in turned and at half size. */
+const PLAIN = `
+import ezdxf, math, sys
+from ezdxf.math import ConstructionArc, rational_bspline_from_arc
+doc = ezdxf.new('R2010')
+doc.header['$INSUNITS'] = 1
+msp = doc.modelspace()
+block = doc.blocks.new('OVAL', base_point=(1, 1))
+for size, radius, long in (('10', 4.0, 12.0), ('12', 4.2, 12.4)):
+    layer = 'Size ' + size
+    doc.layers.add(layer)
+    for start, end in ((0, 180), (180, 360)):
+        curve = rational_bspline_from_arc(center=(0, 0), radius=radius, start_angle=start, end_angle=end)
+        msp.add_spline(dxfattribs={'layer': layer}).apply_construction_tool(curve)
+    block.add_ellipse((0, 0), major_axis=(long, 0), ratio=0.5, dxfattribs={'layer': layer})
+msp.add_text('DISC', dxfattribs={'height': 0.5, 'insert': (-1, 0), 'layer': 'Words'})
+msp.add_blockref('OVAL', (20, 0), dxfattribs={'rotation': 90, 'xscale': 0.5, 'yscale': 0.5})
+msp.add_text('OVAL', dxfattribs={'height': 0.5, 'insert': (19.5, 0), 'layer': 'Words'})
 doc.saveas(sys.argv[1])
 `;
 
@@ -135,5 +156,32 @@ describe.skipIf(!there)('our DXF beside ezdxf', () => {
       { x: 127, y: 457.2 },
     ]);
     expect(back!.notches).toEqual([{ x: 254, y: 254 }]);
+  });
+
+  it('written by it without the words of D6673 is read by its lines: splines, ellipses, blocks put in turned', async () => {
+    const file = join(folder, 'plain.dxf');
+    expect(spawnSync(PYTHON, ['-c', PLAIN, file]).status).toBe(0);
+    const found = await readFile(readFileSync(file), 'plain.dxf');
+    expect(found.unitsFrom).toContain('header');
+    expect(found.sizes.map((one) => one.label)).toEqual(['10', '12']);
+    expect(found.pieces.map((piece) => piece.name).toSorted()).toEqual(['DISC', 'OVAL']);
+    // Closed forms: a circle of r inches; an ellipse with half-axes a and a/2, at half size each way.
+    for (const [name, areas] of [
+      ['DISC', [4, 4.2].map((r) => Math.PI * r * r)],
+      ['OVAL', [12, 12.4].map((a) => (Math.PI * a * a) / 2 / 4)],
+    ] as const) {
+      const piece = found.pieces.find((one) => one.name === name)!;
+      areas.forEach((area, k) => {
+        const round = piece.edges.reduce((sum, edge) => sum + edge.lengths[k]!, 0);
+        expect(Math.abs(piece.areas[k]! - area * 25.4 ** 2)).toBeLessThan(0.1 * round);
+      });
+    }
+    const disc = found.pieces.find((one) => one.name === 'DISC')!;
+    [4, 4.2].forEach((r, k) =>
+      expect(disc.edges.reduce((sum, edge) => sum + edge.lengths[k]!, 0)).toBeWithinMm(
+        2 * Math.PI * r * 25.4,
+        0.1,
+      ),
+    );
   });
 });

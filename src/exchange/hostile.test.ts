@@ -5,6 +5,11 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { ReadError } from './budget.ts';
 import type { Drawing } from './drawing.ts';
+import { readDxf } from './dxf/drawing.ts';
+import { DxfError } from './dxf/pairs.ts';
+import { sample } from '../samples/index.ts';
+import { plainDxf } from './plain-dxf.test-case.ts';
+import { writeDxf } from './write/dxf.ts';
 import { recognise } from './find/recognise.ts';
 import { mutated, seeded } from './hostile.test-case.ts';
 import { readPdf } from './pdf/read.ts';
@@ -27,7 +32,7 @@ interface Outcome {
   readonly memory: number;
 }
 
-/** Reads `count` mutations of each source and looks for pieces in what was read; anything but a drawing or a ReadError fails. */
+/** Reads `count` mutations of each source and looks for pieces in what was read; anything but a drawing, a ReadError or a DxfError fails. */
 async function attack(
   sources: readonly Uint8Array[],
   count: number,
@@ -47,9 +52,10 @@ async function attack(
       recognise(await read(bytes));
       done++;
     } catch (error) {
-      if (!(error instanceof ReadError))
+      if (!(error instanceof ReadError || error instanceof DxfError))
         throw new Error(`mutation ${i} of seed ${seed}: ${String(error)}`, { cause: error });
-      refused[error.code] = (refused[error.code] ?? 0) + 1;
+      const code = error instanceof ReadError ? error.code : 'dxf';
+      refused[code] = (refused[code] ?? 0) + 1;
     }
     const spent = process.cpuUsage(start);
     const ms = (spent.user + spent.system) / 1000;
@@ -138,4 +144,19 @@ describe('hostile files', () => {
     expect(outcome.memory).toBeLessThan(LIMIT_MB);
     expect(outcome.read).toBeGreaterThan(COUNT / 20);
   });
+
+  it(
+    `${COUNT} mutated DXFs are read or refused in time, by D6673 and plain`,
+    { timeout: 3_600_000 },
+    async () => {
+      const skirt = sample('a-line-skirt');
+      const halves = { ...skirt, pieces: skirt.pieces.slice(0, 2) };
+      const sources = [new TextEncoder().encode(writeDxf(halves, '2026-01-01')), plainDxf()];
+      const outcome = await attack(sources, COUNT, 3, (bytes) => readDxf(bytes, 'bad.dxf'));
+      if (process.env['PINTRUE_SAY']) process.stdout.write(`${JSON.stringify(outcome)}\n`);
+      expect(outcome.slowest).toBeLessThan(LIMIT_MS);
+      expect(outcome.memory).toBeLessThan(LIMIT_MB);
+      expect(outcome.read).toBeGreaterThan(COUNT / 20);
+    },
+  );
 });

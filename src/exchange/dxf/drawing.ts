@@ -1,6 +1,9 @@
 import { boxAround, pointsBox, polylinePath, type Path, type Point } from '../../geometry/index.ts';
 import { type DrawnText, type Drawing, type Stroke } from '../drawing.ts';
-import { readDxfStyle, type DxfPiece, type DxfStyle } from './style.ts';
+import { readEntities } from './entities.ts';
+import { dxfText, readPairs } from './pairs.ts';
+import { plainDrawing } from './plain.ts';
+import { holdsPieces, styleOf, UNITS_FROM, type DxfPiece, type DxfStyle } from './style.ts';
 
 /** A cross this long marks a place (notch, drill) where a drawing has only lines. */
 const TICK_MM = 2;
@@ -53,12 +56,6 @@ function strokesOf(piece: DxfPiece): Stroke[] {
   return out;
 }
 
-const UNITS_FROM = {
-  file: 'the UNITS line of the file',
-  header: 'the unit code in the header of the file',
-  assumed: 'assumed: the file does not say',
-} as const;
-
 /** Quantity, mirror line and material in the words a printed piece would carry. */
 function toldOf({ quantity, mirror, material }: DxfPiece): string {
   const [left, right] = quantity ?? [1, 1];
@@ -101,7 +98,8 @@ export function dxfDrawing(style: DxfStyle, name: string): Drawing {
   };
 }
 
-/** DXF bytes to a drawing. Throws DxfError with the line of what cannot be read. */
+/** DXF bytes to a drawing: by D6673 where the file names its pieces so, else by its lines as any other drawing. Throws DxfError with the line of what cannot be read. */
 export function readDxf(bytes: Uint8Array, name: string): Drawing {
-  return dxfDrawing(readDxfStyle(bytes), name);
+  const file = readEntities(readPairs(dxfText(bytes)));
+  return holdsPieces(file) ? dxfDrawing(styleOf(file), name) : plainDrawing(file, name);
 }

@@ -121,8 +121,8 @@ describe('a DXF of one style', () => {
     ring.push('0', 'ENDBLK', '0', 'ENDSEC', '0', 'EOF');
     const [disc] = readDxfStyle(bytes(ring.join('\n'))).pieces;
     expect(disc).toMatchObject({ name: 'DISC', size: '1' });
-    // Inscribed 64-gon of a circle of 100 mm: n/2 r² sin(2π/n).
-    expect(ringArea(disc!.boundary)).toBeCloseTo(32 * 100 * 100 * Math.sin((2 * Math.PI) / 64), 3);
+    // Inscribed 512-gon of a circle of 100 mm: n/2 r² sin(2π/n).
+    expect(ringArea(disc!.boundary)).toBeCloseTo(256 * 100 * 100 * Math.sin((2 * Math.PI) / 512), 3);
   });
 });
 

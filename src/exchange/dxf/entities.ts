@@ -1,5 +1,8 @@
 import type { Point } from '../../geometry/index.ts';
 import { DXF_BOUNDS, DxfError, type Pair } from './pairs.ts';
+import { penOf, readTables, type DxfPen, type DxfTables } from './pens.ts';
+import { field, fields, number, numberOf, raws, type Raw } from './raw.ts';
+import { splinePoints } from './spline.ts';
 
 /** A drawn thing of a DXF file, coordinates in the file's own units. */
 export type Entity =
@@ -8,13 +11,33 @@ export type Entity =
       readonly layer: string;
       readonly points: readonly Point[];
       readonly closed: boolean;
+      readonly pen: DxfPen;
     }
   | { readonly kind: 'point'; readonly layer: string; readonly at: Point }
-  | { readonly kind: 'text'; readonly layer: string; readonly at: Point; readonly text: string }
-  | { readonly kind: 'insert'; readonly layer: string; readonly block: string };
+  | {
+      readonly kind: 'text';
+      readonly layer: string;
+      readonly at: Point;
+      readonly text: string;
+      /** Height of its letters, 0 where the file has none. */
+      readonly height: number;
+      /** Radians. */
+      readonly angle: number;
+    }
+  | {
+      readonly kind: 'insert';
+      readonly layer: string;
+      readonly block: string;
+      readonly at: Point;
+      readonly scale: Point;
+      /** Radians. */
+      readonly angle: number;
+    };
 
 export interface Block {
   readonly name: string;
+  /** The point of it that an insert puts in its place. */
+  readonly base: Point;
   readonly entities: readonly Entity[];
 }
 
@@ -24,22 +47,11 @@ export interface DxfFile {
   readonly entities: readonly Entity[];
   /** Kinds of entities that were met and not read, with how many. */
   readonly skipped: ReadonlyMap<string, number>;
+  readonly tables: DxfTables;
 }
 
-/** Chord error of arcs, in the file's units; small for mm and harmless for inches. */
-const ARC_STEPS = 64;
-
-function number(pair: Pair): number {
-  const value = Number(pair.value);
-  if (pair.value === '' || !Number.isFinite(value)) {
-    throw new DxfError(`a number should stand here, but it says "${pair.value.slice(0, 40)}"`, pair.line + 1);
-  }
-  return value;
-}
-
-function field(pairs: readonly Pair[], code: number): Pair | undefined {
-  return pairs.find((p) => p.code === code);
-}
+/** Chords of a whole circle: of 300 mm radius they are off by less than 0.006 mm. */
+const ARC_STEPS = 512;
 
 function coordinate(pairs: readonly Pair[], code: number): number {
   const pair = field(pairs, code);
@@ -86,16 +98,46 @@ function arc(pairs: readonly Pair[], whole: boolean): { points: Point[]; closed:
   const from = whole ? 0 : (coordinate(pairs, 50) * Math.PI) / 180;
   let to = whole ? 2 * Math.PI : (coordinate(pairs, 51) * Math.PI) / 180;
   if (to <= from) to += 2 * Math.PI;
-  const steps = Math.max(
-    8,
-    Math.min(4 * ARC_STEPS, Math.ceil(((to - from) / (2 * Math.PI)) * 4 * ARC_STEPS)),
-  );
+  const steps = Math.max(8, Math.min(ARC_STEPS, Math.ceil(((to - from) / (2 * Math.PI)) * ARC_STEPS)));
   const points: Point[] = [];
   for (let k = 0; k < steps + (whole ? 0 : 1); k++) {
     const a = from + ((to - from) * k) / steps;
     points.push({ x: centre.x + radius * Math.cos(a), y: centre.y + radius * Math.sin(a) });
   }
   return { points, closed: whole };
+}
+
+/** Centre, end of the long axis, ratio of the short one, and from where to where (open DXF reference). */
+function ellipse(pairs: readonly Pair[]): { points: Point[]; closed: boolean } {
+  const centre = pointOf(pairs);
+  const long = pointOf(pairs, 11);
+  const ratio = coordinate(pairs, 40);
+  const from = coordinate(pairs, 41);
+  let to = field(pairs, 42) ? coordinate(pairs, 42) : 2 * Math.PI;
+  if (to <= from) to += 2 * Math.PI;
+  const closed = to - from > 2 * Math.PI - 1e-6;
+  const steps = Math.max(8, Math.min(ARC_STEPS, Math.ceil(((to - from) / (2 * Math.PI)) * ARC_STEPS)));
+  const points = Array.from({ length: steps + (closed ? 0 : 1) }, (_, k) => {
+    const a = from + ((to - from) * k) / steps;
+    const [c, s] = [Math.cos(a), Math.sin(a) * ratio];
+    return { x: centre.x + c * long.x - s * long.y, y: centre.y + c * long.y + s * long.x };
+  });
+  return { points, closed };
+}
+
+function spline(pairs: readonly Pair[]): { points: Point[]; closed: boolean } | null {
+  const ys = fields(pairs, 20).map(number);
+  const controls = fields(pairs, 10).map((pair, i) => ({ x: number(pair), y: ys[i] ?? 0 }));
+  const points = splinePoints(
+    coordinate(pairs, 71),
+    fields(pairs, 40).map(number),
+    controls,
+    fields(pairs, 41).map(number),
+  );
+  if (!points) return null;
+  const [first, last] = [points[0]!, points.at(-1)!];
+  const closed = (coordinate(pairs, 70) & 1) === 1 && first.x === last.x && first.y === last.y;
+  return { points: closed ? points.slice(0, -1) : points, closed };
 }
 
 function lightPolyline(pairs: readonly Pair[]): { at: Point; bulge: number }[] {
@@ -110,38 +152,28 @@ function lightPolyline(pairs: readonly Pair[]): { at: Point; bulge: number }[] {
   return vertices;
 }
 
-/** One entity's own pairs: from after its `0 KIND` to before the next `0`. */
-interface Raw {
-  readonly kind: string;
-  readonly pairs: readonly Pair[];
-  readonly line: number;
-}
-
-function raws(pairs: readonly Pair[], from: number, to: number): Raw[] {
-  const found: Raw[] = [];
-  let i = from;
-  while (i < to) {
-    const head = pairs[i]!;
-    let end = i + 1;
-    while (end < to && pairs[end]!.code !== 0) end++;
-    if (head.code === 0)
-      found.push({ kind: head.value.toUpperCase(), pairs: pairs.slice(i + 1, end), line: head.line });
-    i = end;
-  }
-  return found;
-}
-
 const SILENT = new Set(['SEQEND', 'VERTEX', 'ATTDEF', 'ATTRIB', 'VIEWPORT']);
 
-function entities(list: readonly Raw[], skipped: Map<string, number>, budget: { points: number }): Entity[] {
+function entities(
+  list: readonly Raw[],
+  skipped: Map<string, number>,
+  budget: { points: number },
+  tables: DxfTables,
+): Entity[] {
   const out: Entity[] = [];
   const spend = (points: readonly unknown[], line: number) => {
     budget.points -= points.length;
     if (budget.points < 0) throw new DxfError('the file has too many points to read', line);
   };
   for (let i = 0; i < list.length; i++) {
-    const { kind, pairs, line } = list[i]!;
+    const raw = list[i]!;
+    const { kind, pairs, line } = raw;
     const layer = layerOf(pairs);
+    const draw = ({ points, closed }: { points: readonly Point[]; closed: boolean }): void => {
+      spend(points, line);
+      if (points.length > 1)
+        out.push({ kind: 'line', layer, points, closed, pen: penOf(raw, layer, tables) });
+    };
     if (kind === 'POLYLINE') {
       const closed = (coordinate(pairs, 70) & 1) === 1;
       const vertices: { at: Point; bulge: number }[] = [];
@@ -149,29 +181,40 @@ function entities(list: readonly Raw[], skipped: Map<string, number>, budget: { 
         const v = list[++i]!;
         vertices.push({ at: pointOf(v.pairs), bulge: coordinate(v.pairs, 42) });
       }
-      const points = bulged(vertices, closed);
-      spend(points, line);
-      if (points.length > 1) out.push({ kind: 'line', layer, points, closed });
+      draw({ points: bulged(vertices, closed), closed });
     } else if (kind === 'LWPOLYLINE') {
       const closed = (coordinate(pairs, 70) & 1) === 1;
-      const points = bulged(lightPolyline(pairs), closed);
-      spend(points, line);
-      if (points.length > 1) out.push({ kind: 'line', layer, points, closed });
+      draw({ points: bulged(lightPolyline(pairs), closed), closed });
     } else if (kind === 'LINE') {
-      spend([0, 0], line);
-      out.push({ kind: 'line', layer, points: [pointOf(pairs), pointOf(pairs, 11)], closed: false });
+      draw({ points: [pointOf(pairs), pointOf(pairs, 11)], closed: false });
     } else if (kind === 'ARC' || kind === 'CIRCLE') {
-      const { points, closed } = arc(pairs, kind === 'CIRCLE');
-      spend(points, line);
-      out.push({ kind: 'line', layer, points, closed });
+      draw(arc(pairs, kind === 'CIRCLE'));
+    } else if (kind === 'ELLIPSE') {
+      draw(ellipse(pairs));
+    } else if (kind === 'SPLINE' && spline(pairs)) {
+      draw(spline(pairs)!);
     } else if (kind === 'POINT') {
       spend([0], line);
       out.push({ kind: 'point', layer, at: pointOf(pairs) });
     } else if (kind === 'TEXT' || kind === 'MTEXT') {
       const parts = pairs.filter((p) => p.code === 3 || p.code === 1).map((p) => p.value);
-      out.push({ kind: 'text', layer, at: pointOf(pairs), text: parts.join('') });
+      out.push({
+        kind: 'text',
+        layer,
+        at: pointOf(pairs),
+        text: parts.join(''),
+        height: coordinate(pairs, 40),
+        angle: (coordinate(pairs, 50) * Math.PI) / 180,
+      });
     } else if (kind === 'INSERT') {
-      out.push({ kind: 'insert', layer, block: field(pairs, 2)?.value ?? '' });
+      out.push({
+        kind: 'insert',
+        layer,
+        block: field(pairs, 2)?.value ?? '',
+        at: pointOf(pairs),
+        scale: { x: numberOf(field(pairs, 41), 1), y: numberOf(field(pairs, 42), 1) },
+        angle: (coordinate(pairs, 50) * Math.PI) / 180,
+      });
     } else if (!SILENT.has(kind)) {
       skipped.set(kind, (skipped.get(kind) ?? 0) + 1);
     }
@@ -186,6 +229,7 @@ export function readEntities(pairs: readonly Pair[]): DxfFile {
   const loose: Entity[] = [];
   const skipped = new Map<string, number>();
   const budget = { points: DXF_BOUNDS.points };
+  let tables: DxfTables = { layers: new Map(), types: new Map() };
   let i = 0;
   let sections = 0;
   while (i < pairs.length) {
@@ -202,6 +246,8 @@ export function readEntities(pairs: readonly Pair[]): DxfFile {
       for (let k = i + 2; k + 1 < end; k++) {
         if (pairs[k]!.code === 9) header.set(pairs[k]!.value, pairs[k + 1]!.value);
       }
+    } else if (name === 'TABLES') {
+      tables = readTables(raws(pairs, i + 2, end));
     } else if (name === 'BLOCKS') {
       const list = raws(pairs, i + 2, end);
       for (let k = 0; k < list.length; k++) {
@@ -211,14 +257,15 @@ export function readEntities(pairs: readonly Pair[]): DxfFile {
         const block = list[from - 1]!;
         blocks.push({
           name: field(block.pairs, 2)?.value ?? '',
-          entities: entities(list.slice(from, k + 1), skipped, budget),
+          base: pointOf(block.pairs),
+          entities: entities(list.slice(from, k + 1), skipped, budget, tables),
         });
       }
     } else if (name === 'ENTITIES') {
-      loose.push(...entities(raws(pairs, i + 2, end), skipped, budget));
+      loose.push(...entities(raws(pairs, i + 2, end), skipped, budget, tables));
     }
     i = end + 1;
   }
   if (sections === 0) throw new DxfError('no section was found: is this a DXF file?', 0);
-  return { header, blocks, entities: loose, skipped };
+  return { header, blocks, entities: loose, skipped, tables };
 }

@@ -39,9 +39,17 @@ export interface DxfStyle {
   readonly findings: readonly Finding[];
 }
 
-const MM = { in: 25.4, mm: 1, cm: 10, m: 1000 } as const;
+export const MM = { in: 25.4, mm: 1, cm: 10, m: 1000 } as const;
 
-function units(
+/** In words, where the unit comes from. */
+export const UNITS_FROM = {
+  file: 'the UNITS line of the file',
+  header: 'the unit code in the header of the file',
+  assumed: 'assumed: the file does not say',
+} as const;
+
+/** The unit of a file: its own word, the code in its header, else millimetres. */
+export function units(
   file: DxfFile,
   texts: readonly string[],
 ): { units: DxfStyle['units']; from: DxfStyle['unitsFrom'] } {
@@ -135,7 +143,21 @@ function sizeFromBlock(p: DxfPiece): DxfPiece {
  * everything milder is a finding: assumed units, pieces without boundary, entities that were not read.
  */
 export function readDxfStyle(bytes: Uint8Array): DxfStyle {
-  const file = readEntities(readPairs(dxfText(bytes)));
+  return styleOf(readEntities(readPairs(dxfText(bytes))));
+}
+
+/** Whether a file names pieces as D6673 does, or its blocks hold outlines on the layers for them. */
+export function holdsPieces(file: DxfFile): boolean {
+  const outlined = (entities: readonly Entity[]) =>
+    entities.some((e) => e.kind === 'line' && (Number(e.layer) === L.boundary || Number(e.layer) === L.sew));
+  const named = [...file.entities, ...file.blocks.flatMap((block) => block.entities)].some(
+    (e) => e.kind === 'text' && /^(?:PIECE|STYLE) NAME\s*:/i.test(e.text.trim()),
+  );
+  return named || file.blocks.some((block) => outlined(block.entities));
+}
+
+/** The pieces of a file that is read. Throws as `readDxfStyle`. */
+export function styleOf(file: DxfFile): DxfStyle {
   const findings: Finding[] = [];
   const styleTexts = file.entities.flatMap((e) => (e.kind === 'text' ? [e.text.trim()] : []));
   const blockTexts = file.blocks.flatMap((b) =>
