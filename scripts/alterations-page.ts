@@ -4,6 +4,7 @@ import { format, resolveConfig } from 'prettier';
 import { CATALOGUE, GROUPS } from '../src/alter/index.ts';
 import type { Alteration, Limit, Param } from '../src/alter/index.ts';
 import { say } from '../src/garment/index.ts';
+import { toTrue } from '../src/pipeline/index.ts';
 import { alterationPicture } from './alteration-picture.ts';
 
 /** Where the page lies. */
@@ -19,7 +20,8 @@ Made from the catalogue by \`npx tsx scripts/alterations-page.ts\`; a test check
 The drawings are made by the alteration itself, done with exaggerated amounts on a plain garment of straight lines: before in dots, after in a whole line.
 
 Amounts are typed in inches or centimetres (\`1 1/4in\`, \`32mm\`, \`3.2cm\`); a minus sign turns the direction round. Beyond a limit the alteration is
-made all the same, with a warning that says why. What it cannot reach it says. After your alterations, true the seams once.
+made all the same, with a warning that says why. What it cannot reach it says. After your alterations, true the seams once; what truing had to mend
+after an alteration on the garment of its drawing stands with each, so that you know where to look.
 
 How sure a source is: seen (read in the source), memory (trade knowledge not looked up again), derived (worked out from geometry),
 common practice (trade habit without one source). The numbers refer to [trade.md](trade.md).
@@ -53,6 +55,13 @@ function paramLine(param: Param): string {
   }
 }
 
+const sayToTrue = (a: Alteration): string => {
+  const words = toTrue(a);
+  return words.length === 0
+    ? 'To true after it: nothing on the garment of the drawing; walk the seams all the same.'
+    : `To true after it: ${words.join('; ')}.`;
+};
+
 const entry = (a: Alteration): string =>
   [
     `### ${a.name}`,
@@ -60,6 +69,7 @@ const entry = (a: Alteration): string =>
     `![${a.name}, before and after](pictures/alterations/${a.id}.svg)`,
     a.params.map(paramLine).join('\n'),
     `Goes along: ${a.reach.join('; ')}.`,
+    sayToTrue(a),
     `Source: ${a.source}.`,
   ].join('\n\n');
 

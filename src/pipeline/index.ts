@@ -6,4 +6,5 @@ export { edgeName } from './edge-name.ts';
 export { movableEdges } from './movable-edges.ts';
 export { planFor, planInput } from './plan-input.ts';
 export { sizeWords } from './size-words.ts';
+export { toTrue } from './to-true.ts';
 export { cuttingPieces } from './cutting-pieces.ts';

@@ -7,7 +7,7 @@ import {
   type Param,
 } from '../../alter/index.ts';
 import { nearestWord, say, type ParamValue } from '../../garment/index.ts';
-import { make } from '../../pipeline/index.ts';
+import { make, toTrue } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
 import { addStep, dropStep, freshId } from '../step.ts';
@@ -52,6 +52,7 @@ function example(a: Alteration): string {
 
 function describe(a: Alteration): Answer {
   const width = Math.max(...a.params.map((p) => p.id.length));
+  const trued = toTrue(a);
   const turns = a.params.some((p) => (p.kind === 'length' || p.kind === 'angle') && p.min < 0);
   const text = [
     `${a.name} (${a.id})`,
@@ -65,6 +66,7 @@ function describe(a: Alteration): Answer {
     `For example: ${example(a)}`,
     '',
     `Also changes: ${a.reach.join('; ')}.`,
+    ...(trued.length === 0 ? [] : [`To true after it: ${trued.join('; ')}.`]),
     `Source: ${a.source}.`,
   ].join('\n');
   return {
@@ -76,6 +78,7 @@ function describe(a: Alteration): Answer {
       source: a.source,
       params: a.params,
       reach: a.reach,
+      toTrue: trued,
     },
     text,
     findings: [],
