@@ -105,7 +105,13 @@ describe('from a tape measure to paper', () => {
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'sits too high' }).click();
     await page.getByLabel('at the centre', { exact: true }).fill('3/4');
+    const picture = { name: 'hem.png', mimeType: 'image/png', buffer: await page.screenshot() };
+    const attach = page.getByRole('form', { name: 'What is seen: hem, back' }).locator('input[type=file]');
+    await attach.setInputFiles([picture, { ...picture, name: 'again.png' }]);
+    await page.getByRole('button', { name: 'Leave out photograph 2' }).click();
+    await expect.poll(() => page.getByRole('img', { name: /^Photograph/ }).count()).toBe(1);
     await page.getByRole('button', { name: 'Note it' }).click();
+    await page.getByRole('img', { name: 'Photograph 1: hem at the back sits too high' }).waitFor();
     const accept = page.getByRole('button', { name: /^Accept/ }).first();
     await accept.click();
     await page.getByText('Accepted:').first().waitFor();

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Empty } from '../parts/empty.tsx';
+import { Waiting } from '../parts/waiting.tsx';
 import { usualUnit } from '../people/new-person.ts';
 import { hrefTo } from '../route.ts';
 import { Caller } from '../worker/call.ts';
@@ -67,20 +68,15 @@ export default function PhotoScreen() {
         </div>
       </div>
       {busy && (
-        <p className="row" role="status">
-          {busy} …{' '}
-          <button
-            type="button"
-            className="act"
-            onClick={() => {
-              worker.stop();
-              setOpened(null);
-              setFlat(null);
-            }}
-          >
-            Stop
-          </button>
-        </p>
+        <Waiting
+          words={busy}
+          share={null}
+          onStop={() => {
+            worker.stop();
+            setOpened(null);
+            setFlat(null);
+          }}
+        />
       )}
       {trouble && (
         <p className="said" role="alert">

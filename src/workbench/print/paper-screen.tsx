@@ -66,7 +66,9 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
   function save(kind: 'pdf' | 'svg'): void {
     setBusy(true);
     const done = (): void => setBusy(false);
-    const failed = (error: Error): void => setTrouble(error.message);
+    const failed = (error: Error): void => {
+      if (error.message !== 'stopped') setTrouble(error.message);
+    };
     if (kind === 'pdf') {
       press
         .call('pdf', ask)
@@ -151,11 +153,12 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
           disabled={busy || !pages?.length || share < 1}
           onClick={() => save('pdf')}
         >
-          {busy ? 'Writing …' : 'Save the PDF'}
+          Save the PDF
         </button>
         <button type="button" className="act" disabled={busy || !pages?.length} onClick={() => save('svg')}>
           Save one sheet as SVG
         </button>
+        {busy && <Waiting words="Writing the file" share={null} onStop={() => press.stop()} />}
         <p className="small">
           Print at 100 % (“actual size”), then measure both test squares on the first page, in both
           directions, before you cut anything.

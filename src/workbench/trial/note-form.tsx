@@ -4,6 +4,7 @@ import { LengthField } from '../parts/length-field.tsx';
 import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
+import { PhotoRow } from './photo-row.tsx';
 import { keepPhoto } from './photos.ts';
 
 /** What is seen on one line: how it sits, and by how much at its two ends. */
@@ -95,8 +96,15 @@ export function NoteForm({
         <span className="label">In your own words</span>
         <textarea rows={2} value={note} onChange={(e) => setNote(e.target.value)} />
       </label>
+      {photos.length > 0 && (
+        <PhotoRow
+          ids={photos}
+          words={`the ${line.name}`}
+          onDrop={(id) => setPhotos(photos.filter((p) => p !== id))}
+        />
+      )}
       <label className="act filepick">
-        {photos.length ? `${photos.length} photographs, kept on this machine` : 'Attach a photograph'}
+        {photos.length ? 'Attach another photograph' : 'Attach a photograph (it stays on this machine)'}
         <input
           type="file"
           accept="image/*"

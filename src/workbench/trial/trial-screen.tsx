@@ -1,9 +1,9 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { Observation } from '../../garment/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { Amount } from '../parts/amount.tsx';
 import { NoteForm } from './note-form.tsx';
-import { photoUrl } from './photos.ts';
+import { PhotoRow } from './photo-row.tsx';
 import { Proposals } from './proposals.tsx';
 import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
 import { TrialFigure } from './trial-figure.tsx';
@@ -85,30 +85,7 @@ function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
         </button>
       </div>
       {seen.note && <p className="small">{seen.note}</p>}
-      {seen.photos && <Photos ids={seen.photos} words={words} />}
+      {seen.photos && <PhotoRow ids={seen.photos} words={words} />}
     </li>
-  );
-}
-
-function Photos({ ids, words }: { ids: readonly string[]; words: string }) {
-  const [urls, setUrls] = useState<readonly string[]>([]);
-  useEffect(() => {
-    let wanted = true;
-    let made: string[] = [];
-    void Promise.all(ids.map(photoUrl)).then((found) => {
-      made = found.filter((u) => u !== null);
-      if (wanted) setUrls(made);
-    });
-    return () => {
-      wanted = false;
-      for (const url of made) URL.revokeObjectURL(url);
-    };
-  }, [ids]);
-  return (
-    <div className="row">
-      {urls.map((url, i) => (
-        <img key={url} src={url} alt={`Photograph ${i + 1}: ${words}`} className="trial-photo" />
-      ))}
-    </div>
   );
 }
