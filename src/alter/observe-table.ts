@@ -61,6 +61,16 @@ function bustEntry(garment: Garment): string {
   return darts.some(({ d }) => d.serves === 'bust') ? 'bust-waist-dart' : 'bust-no-dart';
 }
 
+/** What brings the hem down or up: the legs of trousers, a skirt below its hip (which stays where it is), the body below the waist else. */
+function hemLength(garment: Garment, amount: number): Pick<Ask, 'entry' | 'params'> {
+  if (hasInseam(garment)) return { entry: 'inseam', params: { amount } };
+  return garment.pieces.some((p) => hasEdge(p, 'armhole'))
+    ? { entry: 'length-below-waist', params: { amount } }
+    : { entry: 'skirt-length', params: { amount, where: 'line' } };
+}
+
+const hasInseam = (garment: Garment): boolean => garment.pieces.some((p) => hasEdge(p, 'inseam'));
+
 /** The lines, the more particular word first (`sleeve hem` before `hem`, `waist` last among the levels). */
 export const OBSERVABLES: readonly Observable[] = [
   {
@@ -338,12 +348,19 @@ export const OBSERVABLES: readonly Observable[] = [
     words: /hem/,
     directions: ['low', 'high', 'tight', 'loose'],
     ends: ['at the centre', 'at the side'],
-    ask: (seen) => {
-      if (seen.direction === 'tight' || seen.direction === 'loose') return girth('hem')(seen);
+    ask: (seen, garment) => {
+      if (seen.direction === 'tight' || seen.direction === 'loose') {
+        if (!hasInseam(garment)) return girth('hem')(seen);
+        const amount = sign(seen, 'tight') * larger(seen);
+        return {
+          entry: 'leg-width',
+          params: { level: 'hem', amount },
+          why: `The legs are ${seen.direction} at the hem.`,
+        };
+      }
       if (seen.direction !== 'low' && seen.direction !== 'high') return undefined;
       return {
-        entry: 'length-below-waist',
-        params: { amount: -sign(seen, 'low') * larger(seen) },
+        ...hemLength(garment, -sign(seen, 'low') * larger(seen)),
         why: `The hem ends too ${seen.direction}.`,
       };
     },

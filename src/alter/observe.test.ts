@@ -100,6 +100,16 @@ describe('observations become alterations', () => {
     });
   });
 
+  it('lengthens legs on trousers and the skirt below its hip on a skirt, where the hem alone is off', () => {
+    const on = (garment: typeof SKIRT) => observe([seen('hem', 'all', 'high', 20, 20)], garment)[0]!;
+    expect(on(TROUSERS).step).toMatchObject({ entry: 'inseam', params: { amount: 20 } });
+    expect(on(SKIRT).step).toMatchObject({ entry: 'skirt-length', params: { amount: 20, where: 'line' } });
+    expect(on(BODICE).step).toMatchObject({ entry: 'length-below-waist', params: { amount: 20 } });
+    for (const garment of [TROUSERS, SKIRT]) expect(on(garment).blocked).toBeUndefined();
+    const [tight] = observe([seen('hem', 'all', 'tight', 20, 20)], TROUSERS);
+    expect(tight!.step).toMatchObject({ entry: 'leg-width', params: { level: 'hem', amount: 20 } });
+  });
+
   it('says what cannot be done here, and drops nothing', () => {
     const proposals = observe(
       [
