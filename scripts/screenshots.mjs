@@ -31,6 +31,71 @@ const VIEWS = [
 ];
 const FITTING = 'wilma-stage-bodice';
 
+/** The table with each hand: an alteration open, a seam half walked, the pieces of a hem put together. */
+async function hands(page, shot) {
+  const hand = (name) => page.getByRole('button', { name, exact: true }).click();
+  await hand('Alter');
+  await page.locator('.step-name').first().click();
+  await page.locator('.grip').first().waitFor({ timeout: 30_000 });
+  await page.waitForTimeout(600);
+  await shot('pieces-alter');
+  await hand('Walk a seam');
+  await page.waitForTimeout(400);
+  await shot('pieces-walk');
+  await hand('Put together');
+  await page.waitForTimeout(400);
+  await shot('pieces-together');
+}
+
+/** A line of the garment pointed at, its form open. */
+async function note(page, shot) {
+  await page.getByRole('button', { name: 'hem, back', exact: true }).press('Enter');
+  await page.waitForTimeout(300);
+  await shot('trial-note');
+}
+
+const INNER = 'M250 277L450 277L420 27L250 27Z';
+const OUTER = 'M242 285L460 285L430 19L242 19Z';
+/** A quarter skirt in two sizes beside an A4 sheet, photographed askew by the browser's own perspective; laid flat and traced by keys. */
+async function traced(context, page) {
+  const camera = await context.newPage();
+  await camera.setViewportSize({ width: 1600, height: 1200 });
+  await camera.setContent(`<!doctype html><body style="margin:0;background:#3a332c;overflow:hidden">
+    <div style="position:absolute;left:150px;top:170px;transform:perspective(2600px) rotateX(14deg) rotateY(-7deg) rotateZ(2deg)">
+    <svg viewBox="-5 -5 500 330" width="1300" height="858" style="overflow:visible">
+      <rect width="210" height="297" fill="#fff"/><rect x="230" y="-2" width="245" height="300" fill="#cfc8bb"/>
+      <path d="${INNER}${OUTER}" fill="none" stroke="#111"/></svg></div></body>`);
+  const photo = await camera.screenshot({ type: 'png' });
+  await camera.close();
+  await page
+    .locator('.filepick input')
+    .setInputFiles({ name: 'quarter skirt.png', mimeType: 'image/png', buffer: photo });
+  await page.getByLabel('The sheet is').selectOption({ label: 'A4' });
+  await page.getByRole('button', { name: 'Lay it flat' }).click();
+  const table = page.locator('.table-view.trace svg > g').first();
+  await table.waitFor({ timeout: 30_000 });
+  for (const corner of [
+    [250, 20],
+    [450, 20],
+    [420, 270],
+    [250, 270],
+  ]) {
+    const at = await table.evaluate((g, [x, y]) => {
+      const m = g.getScreenCTM();
+      return { x: m.a * x + m.e, y: -m.d * y + m.f };
+    }, corner);
+    await page.mouse.click(at.x, at.y);
+    await page.waitForTimeout(200);
+  }
+  await page.getByRole('button', { name: 'Close the outline' }).click();
+  await page.getByRole('button', { name: 'Next size outwards' }).click();
+  await page.getByText(/^The next line outside/).waitFor({ timeout: 30_000 });
+  await page.evaluate(() => {
+    scrollTo(0, 0);
+    document.querySelector('.pieces-panel').scrollTop = 0;
+  });
+}
+
 for (const { name, width, height, colorScheme } of VIEWS) {
   const profile = mkdtempSync(join(tmpdir(), 'pintrue-pictures-'));
   const context = await chromium.launchPersistentContext(profile, {
@@ -68,6 +133,8 @@ for (const { name, width, height, colorScheme } of VIEWS) {
         .catch(() => console.error('no lay within a minute'));
     await page.waitForTimeout(900);
     await shot(screen);
+    if (screen === 'pieces') await hands(page, shot);
+    if (screen === 'trial') await note(page, shot);
   }
   await page.goto(`${url}#/people`);
   await page.waitForTimeout(300);
@@ -78,9 +145,16 @@ for (const { name, width, height, colorScheme } of VIEWS) {
   await page.goto(`${url}#/patterns`);
   await page.waitForTimeout(500);
   await shot('patterns');
+  await page.locator('.card > a').filter({ hasText: 'A-line skirt' }).click();
+  await page.locator('.edge-list button').first().click();
+  await page.locator('.piece-editor').scrollIntoViewIfNeeded();
+  await page.waitForTimeout(300);
+  await shot('pattern');
   await page.goto(`${url}#/patterns/from-a-photo`);
   await page.waitForTimeout(500);
   await shot('photograph');
+  await traced(context, page);
+  await shot('photograph-traced');
   await page.goto(`${url}#/`);
   await page.waitForTimeout(300);
   await shot('start');

@@ -132,6 +132,8 @@ describe('the whole job with the keyboard alone', () => {
     const { page } = opened;
     const view = page.locator('.table-view');
     await view.focus();
+    // The pieces of the alteration were brought near; all of them first.
+    await page.keyboard.press('0');
     const k = async (): Promise<number> =>
       Number(
         await page.locator('.table-view > svg').evaluate((e: SVGElement) => e.style.getPropertyValue('--k')),

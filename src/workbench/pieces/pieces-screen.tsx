@@ -13,6 +13,7 @@ import { RunPanel, RunView } from './run-view.tsx';
 import { NotchTable, SeamWalk } from './seam-walk.tsx';
 import { TableView } from './table-view.tsx';
 import { foreseen } from '../worker/slopes.ts';
+import { useApproach } from './use-approach.ts';
 import { useGrips } from './use-grips.ts';
 
 const AlterPanel = lazy(() => import('./alter-panel.tsx'));
@@ -80,6 +81,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
     () => (nest ? onTable.map((piece) => ({ piece, slot: slots.get(piece.id)! })) : null),
     [nest, onTable, slots],
   );
+  useApproach(hand === 'alter' ? step : null, grips, slots, setGoTo);
   const olds = useMemo(() => new Map(made.before.pieces.map((p) => [p.id, p])), [made.before]);
   const piece = shown.find((p) => p.id === chosen);
   const runs = useMemo(() => (hand === 'join' ? runsThrough(made.garment) : []), [hand, made.garment]);

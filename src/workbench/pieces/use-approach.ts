@@ -1,0 +1,21 @@
+import { useEffect, useRef } from 'react';
+import { boxAround, type Box } from '../../geometry/index.ts';
+import type { Grip } from '../worker/grips.ts';
+import type { Slot } from './arrange.ts';
+
+/** Brings the pieces of an alteration near when it is opened, so that its threads can be told apart and taken hold of; once, for then the view is the hand's. */
+export function useApproach(
+  step: string | null,
+  grips: readonly Grip[],
+  slots: ReadonlyMap<string, Slot>,
+  goTo: (there: { box: Box }) => void,
+): void {
+  const near = useRef<string | null>(null);
+  useEffect(() => {
+    if (step === null) near.current = null;
+    if (step === null || grips.length === 0 || near.current === step) return;
+    near.current = step;
+    const boxes = grips.flatMap((g) => slots.get(g.piece)?.box ?? []);
+    if (boxes.length > 0) goTo({ box: boxAround(boxes) });
+  }, [step, grips, slots, goTo]);
+}
