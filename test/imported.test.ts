@@ -1,6 +1,14 @@
 // What was brought in from other programs' formats goes the whole way: read, corrected, confirmed, planned, drawn, and written again.
 import { describe, expect, it } from 'vitest';
-import { patternFrom, readFile, wornPattern, writeDxf, writeSvg } from '../src/exchange/index.ts';
+import {
+  patternFrom,
+  patternSheet,
+  readFile,
+  recognise,
+  wornPattern,
+  writeDxf,
+  writeSvg,
+} from '../src/exchange/index.ts';
 import { tiledPdf } from '../src/exchange/tiled.test-case.ts';
 import type { Pattern } from '../src/garment/index.ts';
 import { make, newFitting } from '../src/pipeline/index.ts';
@@ -54,5 +62,17 @@ describe('a pattern brought in', () => {
         }),
       );
     });
+  });
+
+  it('ten times too large gets its answer within seconds, and is told to be wrong', () => {
+    const trousers = sample('work-trousers');
+    const { drawing } = patternSheet(trousers, { semantics: false });
+    const { pattern } = patternFrom(recognise(drawing, { scaleBy: '10' }), { garment: 'trousers' });
+    // Processor time: other work on the machine is not ours. It once took 77 s, where curves ran side by side for metres.
+    const start = process.cpuUsage();
+    const made = make(newFitting({ body, pattern, on: ON }));
+    const { user, system } = process.cpuUsage(start);
+    expect((user + system) / 1e6).toBeLessThan(15);
+    expect(made.findings.some((finding) => finding.severity === 'error')).toBe(true);
   });
 });

@@ -1,7 +1,10 @@
 // Closed forms: a rectangle drawn as a cut line, its allowance taken off all round.
 import { describe, expect, it } from 'vitest';
 import { pathEnd, pathLength, pathStart, pathsArea } from '../../geometry/index.ts';
+import { sample } from '../../samples/index.ts';
+import { recognise } from '../find/recognise.ts';
 import { readFile } from '../read-file.ts';
+import { patternSheet } from '../write/sheet.ts';
 import { patternFrom } from './pattern.ts';
 
 /** 300 × 500 mm, notches 100 mm and 350 mm up its right side, in one size. */
@@ -33,5 +36,22 @@ describe('cut lines with allowance in them', () => {
     const { pattern, findings } = patternFrom(proposal);
     expect(pathsArea(pattern.pieces[0]!.edges.map((edge) => edge.path[0]!))).toBeCloseTo(300 * 500, 0);
     expect(findings.map((finding) => finding.code)).toContain('allowance-assumed');
+  });
+
+  it('keep a round pocket round, and say which edge too wide an allowance eats up', async () => {
+    const { drawing } = patternSheet(sample('work-trousers'), { semantics: false });
+    const proposal = recognise(drawing);
+    const told = (included: number) => patternFrom(proposal, { included });
+    const eaten = (included: number) =>
+      told(included).findings.filter((finding) => finding.code === 'allowance-too-wide');
+    expect(eaten(15)).toEqual([]);
+    const bag = proposal.pieces.find((piece) => piece.name === 'Pocket bag')!;
+    const inner = told(15).pattern.pieces.find((piece) => piece.name === 'Pocket bag')!;
+    const round = bag.edges.reduce((sum, edge) => sum + edge.lengths[0]!, 0);
+    const area = pathsArea(inner.edges.map((edge) => edge.path[0]!));
+    // A strip 15 mm wide all round, a little less at its corners and bends.
+    expect(bag.areas[0]! - area).toBeGreaterThan(0.8 * 15 * round);
+    expect(bag.areas[0]! - area).toBeLessThan(15 * round);
+    expect(eaten(60).map((finding) => finding.where.piece)).toContain('trouser-back');
   });
 });

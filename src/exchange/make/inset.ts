@@ -25,6 +25,8 @@ export function insetOutline(edges: readonly { readonly path: Path; readonly wid
     const end = ends[i]!;
     const from: PathPlace = start.next ?? { cubic: 0, t: 0 };
     const to: PathPlace = end.own ?? { cubic: cubicCount(path) - 1, t: 1 };
+    // Where an edge is shorter than the allowances at its ends eat up, its neighbours meet first: a bit of line is left of it.
+    if (order(to) - order(from) < 1e-9) return leftOver(start.point, end.point, path);
     const parts: Path[] = [pathBetween(path, from, to)];
     if (!start.next && distance(start.point, pathStart(path)) > 1e-9)
       parts.unshift(linePath(start.point, pathStart(path)));
@@ -34,6 +36,18 @@ export function insetOutline(edges: readonly { readonly path: Path; readonly wid
   });
 }
 
+const order = (place: PathPlace): number => place.cubic + place.t;
+
+/** Shortest edge that is kept, mm. */
+const LEAST_MM = 0.1;
+
+function leftOver(start: Point, end: Point, path: Path): Path {
+  if (distance(start, end) > LEAST_MM) return linePath(start, end);
+  const v = placeTangent(path, { cubic: 0, t: 0 });
+  const long = Math.hypot(v.x, v.y) || 1;
+  return linePath(start, { x: start.x + (v.x / long) * LEAST_MM, y: start.y + (v.y / long) * LEAST_MM });
+}
+
 interface Meeting {
   readonly point: Point;
   /** Where on the two edges; null where the edge must be prolonged to the point. */
@@ -41,7 +55,12 @@ interface Meeting {
   readonly next: PathPlace | null;
 }
 
+/** Moved ends this near are still one point: the edges ran on smoothly, mm. */
+const SMOOTH_MM = 0.01;
+
 function meeting(a: Path, b: Path, corner: Point): Meeting {
+  const [end, start] = [pathEnd(a), pathStart(b)];
+  if (distance(end, start) < SMOOTH_MM) return { point: end, own: null, next: { cubic: 0, t: 0 } };
   const hits = pathIntersections(a, b).toSorted(
     (p, q) => distance(p.point, corner) - distance(q.point, corner),
   );

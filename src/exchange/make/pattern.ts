@@ -63,6 +63,15 @@ export function patternFrom(
         'The drawn lines are taken for stitching lines, with the usual allowances outside of them. If they are cut lines, say how much allowance they include.',
     });
   }
+  for (const { piece, eaten } of made.values()) {
+    if (eaten.length === 0) continue;
+    findings.push({
+      code: 'allowance-too-wide',
+      severity: 'warning',
+      where: { piece: piece.id },
+      message: `${piece.name}: the allowance said to be inside the cut line leaves nothing of ${eaten.join(', ')}. Check the allowance, and whether that line is a cut line.`,
+    });
+  }
   for (const one of made.values()) {
     if (!one.levelsGuessed) continue;
     findings.push({

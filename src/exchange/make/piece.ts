@@ -1,4 +1,4 @@
-import { movePoint, nearestPlace, pathMove, shareAtPlace, pathAt } from '../../geometry/index.ts';
+import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } from '../../geometry/index.ts';
 import type { Motion, Path } from '../../geometry/index.ts';
 import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
 import type { ProposedPiece } from '../find/proposal.ts';
@@ -17,7 +17,12 @@ export interface MadePiece {
   readonly edgeIds: ReadonlyMap<string, string>;
   readonly levelsGuessed: boolean;
   readonly assumedAllowance: boolean;
+  /** Names of edges of which the allowance inside the cut line leaves next to nothing. */
+  readonly eaten: readonly string[];
 }
+
+/** An edge shorter than this once its allowances are off is none, mm. */
+const EATEN_MM = 1;
 
 /** Words as an id: small letters, digits and hyphens. */
 export function slug(words: string): string {
@@ -123,6 +128,11 @@ export function makePiece(
     edgeIds,
     levelsGuessed: levels.guessed,
     assumedAllowance,
+    eaten: edges
+      .filter((edge, i) =>
+        edge.path.some((path, k) => pathLength(path) < EATEN_MM && proposed.edges[i]!.lengths[k]! > EATEN_MM),
+      )
+      .map((edge) => edge.name),
     piece: {
       id,
       name,
