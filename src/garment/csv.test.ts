@@ -49,7 +49,7 @@ describe('measurements typed as a table', () => {
 
   it.each([
     ['measure,value\nbust-girth,40', 'header', 1, 3],
-    ['measure,value,unit\nbust-girth,forty,in', 'unknown-unit', 2, 2],
+    ['measure,value,unit\nbust-girth,forty,in', 'not-a-number', 2, 2],
     ['measure,value,unit\n\nbust-girth,40 1/7,in', 'odd-fraction', 3, 2],
     ['measure,value,unit\nbust-grith,40,in', 'unknown-measure', 2, 1],
     ['measure,value,unit\nbust-girth,40,furlong', 'unit', 2, 3],

@@ -226,6 +226,8 @@ export function readLength(
 
 function readPlain(text: string, fallback: LengthUnit): LengthResult {
   const { amount, unit: said, word } = partUnit(text);
+  if (amount.trim() === '')
+    return { kind: 'problem', code: 'not-a-number', message: `"${text}" has no number in it.` };
   if (word !== '' && said === null)
     return {
       kind: 'problem',
