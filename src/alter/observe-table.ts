@@ -71,6 +71,21 @@ function hemLength(garment: Garment, amount: number): Pick<Ask, 'entry' | 'param
 
 const hasInseam = (garment: Garment): boolean => garment.pieces.some((p) => hasEdge(p, 'inseam'));
 
+/**
+ * A skirt's or trousers' own waist that sits low at one half is pulled down over the seat or the abdomen; trousers low all round are short from waist to
+ * crotch (trade.md 5.13, 5.2). What the side seam says too is no part of the wedge; a statement without a side of its own is about the centre.
+ */
+function waistBelow(seen: Observation, garment: Garment): Ask | undefined {
+  const amount = sign(seen, 'low') * (seen.side === seen.centre ? seen.centre : seen.centre - seen.side);
+  const where = seen.where === 'front' || seen.where === 'back' ? ` at the ${seen.where}` : '';
+  const why = `The waist line sits ${seen.direction}${where}.`;
+  if (seen.where === 'front') return { entry: 'abdomen', params: { amount }, why };
+  if (seen.where === 'back')
+    return { entry: hasInseam(garment) ? 'trouser-seat' : 'seat', params: { amount }, why };
+  if (!hasInseam(garment)) return undefined;
+  return { entry: 'crotch-depth', params: { amount: sign(seen, 'low') * larger(seen) }, why };
+}
+
 /** The lines, the more particular word first (`sleeve hem` before `hem`, `waist` last among the levels). */
 export const OBSERVABLES: readonly Observable[] = [
   {
@@ -386,7 +401,9 @@ export const OBSERVABLES: readonly Observable[] = [
     words: /waist/,
     directions: ['low', 'high', 'folds', 'tight', 'loose'],
     ends: ['at the centre', 'at the side'],
-    ask: (seen) => {
+    ask: (seen, garment) => {
+      const below = !garment.pieces.some((p) => hasEdge(p, 'armhole'));
+      if (below && (seen.direction === 'low' || seen.direction === 'high')) return waistBelow(seen, garment);
       if (seen.direction === 'folds')
         return {
           entry: 'swayback',

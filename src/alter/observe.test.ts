@@ -110,6 +110,25 @@ describe('observations become alterations', () => {
     expect(tight!.step).toMatchObject({ entry: 'leg-width', params: { level: 'hem', amount: 20 } });
   });
 
+  it('reads the waist of a skirt or of trousers by its half: seat, abdomen, or the depth to the crotch', () => {
+    const ask = (where: Observation['where'], centre: number, side: number, garment: typeof SKIRT) =>
+      observe([seen('waist line', where, 'low', centre, side)], garment)[0]!;
+    expect(ask('back', 12, 0, SKIRT).step).toMatchObject({ entry: 'seat', params: { amount: 12 } });
+    expect(ask('front', 12, 4, SKIRT).step).toMatchObject({ entry: 'abdomen', params: { amount: 8 } });
+    expect(ask('back', 15, 15, TROUSERS).step).toMatchObject({
+      entry: 'trouser-seat',
+      params: { amount: 15 },
+    });
+    expect(ask('all', 10, 10, TROUSERS).step).toMatchObject({
+      entry: 'crotch-depth',
+      params: { amount: 10 },
+    });
+    for (const p of [ask('back', 12, 0, SKIRT), ask('back', 15, 15, TROUSERS), ask('all', 10, 10, TROUSERS)])
+      expect(p.blocked).toBeUndefined();
+    // A skirt that sits low all round is loose, not short: nothing of length answers it.
+    expect(ask('all', 10, 10, SKIRT).step).toBeUndefined();
+  });
+
   it('says what cannot be done here, and drops nothing', () => {
     const proposals = observe(
       [
