@@ -112,7 +112,7 @@ export const read: Verb = {
   },
   explain: {
     out: 'the pattern document to write; without it the proposal is only shown',
-    'scale-by': 'a length of known size that is drawn: "100 mm square", "4 in square"',
+    'scale-by': 'a length of known size that is drawn: "100 mm square", "4 in square", "10 cm line"',
     name: 'what to call the pattern',
     chart: 'the maker’s size chart, sizes in the order drawn',
     included: 'the drawn outlines are cut lines with this much seam allowance inside them',

@@ -1,4 +1,4 @@
-import { pathBox } from '../../geometry/index.ts';
+import { distance, pathBox } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import { ReadError } from '../budget.ts';
 import type { Path } from '../../geometry/index.ts';
@@ -30,6 +30,53 @@ interface Square {
   readonly high: number;
   /** What it is said to be; null without words. */
   readonly said: number | null;
+}
+
+/** A straight line with its length written beside it. */
+interface Bar {
+  readonly long: number;
+  readonly said: number;
+}
+
+/** The words of a line stand this near to its middle, mm. */
+const BESIDE_MM = 12;
+
+/** Lines of a ruler or a known length: words that are a length and nothing more, and a level or upright line by them. */
+function barsOf(sheet: Drawing): Bar[] {
+  const words = sheet.texts.flatMap((text) => {
+    const said = /^\D{0,12}[\d.,]+\s*(?:mm|cm|in|inch|inches|"|″)\.?$/i.test(text.text.trim())
+      ? lengthIn(text.text)
+      : null;
+    const [c, s] = [Math.cos(text.angle), Math.sin(text.angle)];
+    const middle = { x: text.at.x + (c * text.width) / 2, y: text.at.y + (s * text.width) / 2 };
+    return said === null || said < 20 ? [] : [{ said, middle }];
+  });
+  return sheet.strokes.flatMap((stroke) => {
+    const box = pathBox(stroke.path);
+    const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+    if (stroke.closed || Math.min(wide, high) > 0.05 || Math.max(wide, high) < 15) return [];
+    const centre = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+    const own = words.find(({ middle }) => distance(middle, centre) < BESIDE_MM);
+    return own ? [{ long: Math.max(wide, high), said: own.said }] : [];
+  });
+}
+
+/** Throws ReadError `wrong-correction` where no line has that length written beside it. */
+function scaleByBar(sheet: Drawing, scaleBy: string): ScaleFound {
+  const length = lengthIn(scaleBy);
+  const bar = barsOf(sheet).find((one) => one.said === length);
+  if (length === null || !bar)
+    throw new ReadError(
+      'wrong-correction',
+      sheet.name,
+      `No line with its length of “${scaleBy}” written beside it was found in ${sheet.name}.`,
+    );
+  const factor = length / bar.long;
+  return {
+    factor,
+    proven: true,
+    evidence: `Scaled by ${factor.toFixed(5)}: the line of ${round(bar.long)} mm is ${round(length)} mm as you said.`,
+  };
 }
 
 /** Beyond this share a printed square and its words disagree. */
@@ -85,13 +132,19 @@ function squaresOf(sheet: Drawing): Square[] {
 }
 
 /**
- * Finds the scale: as the person says (`scaleBy`: “100 mm square”, “4 in square”, or a bare factor), else as the file has it,
- * checked against the printed test square. A square that disagrees is a finding; nothing is rescaled unasked.
+ * Finds the scale: as the person says (`scaleBy`: “100 mm square”, “4 in square”, “10 cm line”, or a bare factor), else as the file has it,
+ * checked against the printed test square or a line with its length beside it. A square that disagrees is a finding; nothing is rescaled unasked.
  * Throws ReadError `wrong-correction` when what is said cannot be found.
  */
 export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound; findings: Finding[] } {
   const squares = squaresOf(sheet);
-  if (scaleBy !== undefined) return { scale: askedScale(squares, scaleBy, sheet.name), findings: [] };
+  if (scaleBy !== undefined)
+    return {
+      scale: /\b(?:line|bar|ruler)\b/i.test(scaleBy)
+        ? scaleByBar(sheet, scaleBy)
+        : askedScale(squares, scaleBy, sheet.name),
+      findings: [],
+    };
   const said = squares.filter((square) => square.said !== null);
   const agree = said.find(
     (square) =>
@@ -103,6 +156,17 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
         factor: 1,
         proven: true,
         evidence: `The printed square of ${round(agree.said!)} mm measures ${round(agree.wide)} × ${round(agree.high)} mm.`,
+      },
+      findings: [],
+    };
+  }
+  const bar = barsOf(sheet).find((one) => Math.abs(one.long / one.said - 1) < AGREES);
+  if (bar) {
+    return {
+      scale: {
+        factor: 1,
+        proven: true,
+        evidence: `The printed line of ${round(bar.said)} mm measures ${round(bar.long)} mm.`,
       },
       findings: [],
     };
@@ -134,7 +198,7 @@ function askedScale(squares: readonly Square[], scaleBy: string, name: string): 
     throw new ReadError(
       'wrong-correction',
       name,
-      `“${scaleBy}” is no known length. Say for instance “100 mm square” or “4 in square”.`,
+      `“${scaleBy}” is no known length. Say for instance “100 mm square”, “4 in square” or “10 cm line”.`,
     );
   }
   const nearest = squares.toSorted(
