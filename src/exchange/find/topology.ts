@@ -11,6 +11,7 @@ import {
   pathStart,
   placeAtShare,
   placeTangent,
+  pointsBox,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import { pointsAtShares } from './even.ts';
@@ -129,10 +130,15 @@ function smoothTangent(path: Path, share: number): Point | null {
   return placeTangent(path, place);
 }
 
+/** Of something far larger than a piece only this share of its extent is told apart: it costs no more than a piece does. */
+const FINEST = 2e-6;
+
 /** Largest distance of samples of `a` from `b`, mm; `b` is taken as a polyline a tenth of the bound fine. */
 export function distanceBetween(a: Path, b: Path): number {
   const count = Math.max(16, 8 * cubicCount(b));
-  const line = pathFlatten(b, CURVE_MM / 10);
+  const box = pointsBox(b);
+  const extent = Math.max(box.maxX - box.minX, box.maxY - box.minY);
+  const line = pathFlatten(b, Math.max(CURVE_MM / 10, FINEST * extent));
   const places = pointsAtShares(
     a,
     Array.from({ length: count - 1 }, (_, i) => (i + 1) / count),
