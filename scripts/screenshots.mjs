@@ -131,6 +131,12 @@ for (const { name, width, height, colorScheme } of VIEWS) {
         .first()
         .waitFor({ timeout: 60_000 })
         .catch(() => console.error('no lay within a minute'));
+    // On a phone the lay lies below its choices, and it is what the picture is of.
+    if (screen === 'cloth' && width < 700)
+      await page.locator('.lay-length').evaluate((lay) => {
+        lay.scrollIntoView({ block: 'start' });
+        scrollBy(0, -80);
+      });
     await page.waitForTimeout(900);
     await shot(screen);
     if (screen === 'pieces') await hands(page, shot);
