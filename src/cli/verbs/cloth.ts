@@ -6,6 +6,7 @@ import {
   notions,
   type ClothChoice,
   type ClothNeed,
+  type CuttingLine,
 } from '../../layout/index.ts';
 import { cuttingPieces, make } from '../../pipeline/index.ts';
 import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
@@ -90,6 +91,16 @@ function plain({ purchase: p, lay, repeatCost }: ClothNeed) {
   };
 }
 
+/** What to clip and to mark on a piece once it is cut, a line each. */
+const marking = ({ notches, centres, marks }: CuttingLine): string[] =>
+  (
+    [
+      ['notches', notches.map((n) => (n.count > 1 ? `${n.edge} ${n.count}` : n.edge))],
+      ['clip', centres],
+      ['mark', marks],
+    ] as const
+  ).flatMap(([word, what]) => (what.length > 0 ? [`      ${word}: ${what.join(', ')}`] : []));
+
 export const cloth: Verb = {
   name: 'cloth',
   usage: ['cloth FITTING.json [--width 1400mm …] [--width lining=1500mm]'],
@@ -129,6 +140,7 @@ export const cloth: Verb = {
     );
     const small = notions(garment, Object.fromEntries(elastic));
     const parts = bundles(garment.pieces);
+    const priced = buy.some((n) => n.cost !== undefined);
     const rows = buy.map((n) => [
       n.cloth,
       say(n.width),
@@ -136,16 +148,18 @@ export const cloth: Verb = {
       n.yards,
       n.metres,
       `${(n.density * 100).toFixed(0)} %`,
-      n.cost === undefined ? '' : n.cost.toFixed(2),
+      `${(n.remnant / 10).toFixed(0)} cm`,
+      ...(priced ? [n.cost?.toFixed(2) ?? ''] : []),
     ]);
+    const head = ['cloth', 'width', 'fold', 'yards', 'metres', 'used', 'left over'];
     const text = [
-      table(['cloth', 'width', 'fold', 'yards', 'metres', 'used', 'cost'], rows),
+      table(priced ? [...head, 'cost'] : head, rows),
       '',
       ...small.map((n) => n.say),
       ...parts.flatMap((b) => [
         '',
         `${b.cloth}: ${b.parts} parts`,
-        ...b.lines.map((l) => `  ${l.number} ${l.name}: ${l.cut}`),
+        ...b.lines.flatMap((l) => [`  ${l.number} ${l.name}: ${l.cut}`, ...marking(l)]),
       ]),
     ].join('\n');
     return { json: { buy, notions: small, cutting: parts, findings }, text, findings };

@@ -1,6 +1,7 @@
 import type { Body, Cloth, Finding, Garment } from '../../garment/index.ts';
 import { say } from '../../garment/index.ts';
 import {
+  cuttingCautions,
   cuttingOrder,
   drawLay,
   garmentMatches,
@@ -143,6 +144,12 @@ function tell(
     '',
     'In the order of cutting',
     table(['', 'piece', 'as', 'its grainline'], rows),
+    '',
+    // The drawing goes to a machine whose kind is not said, the picture to a table.
+    ...(/\.dxf$/i.test(wrote[0]!)
+      ? [...cuttingCautions('knife-plotter', null), ...cuttingCautions('laser', null)]
+      : cuttingCautions('rotary', null)),
+    '',
     ...wrote.map((w) => `Wrote ${w}.`),
   ].join('\n');
   return {
