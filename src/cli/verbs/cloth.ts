@@ -95,11 +95,11 @@ function plain({ purchase: p, lay, repeatCost }: ClothNeed) {
 const marking = ({ notches, centres, marks }: CuttingLine): string[] =>
   (
     [
-      ['notches', notches.map((n) => (n.count > 1 ? `${n.edge} ${n.count}` : n.edge))],
+      ['notches', notches.map((n) => `${n.edge}: ${n.count}`)],
       ['clip', centres],
       ['mark', marks],
     ] as const
-  ).flatMap(([word, what]) => (what.length > 0 ? [`      ${word}: ${what.join(', ')}`] : []));
+  ).flatMap(([word, what]) => (what.length > 0 ? [`      ${word}: ${what.join('; ')}`] : []));
 
 export const cloth: Verb = {
   name: 'cloth',
