@@ -87,7 +87,7 @@ describe('the cloth, from what to buy to the cutting table', () => {
     const said = page.getByRole('alert').filter({ hasText: /last lay that worked/ });
     await said.waitFor();
     expect(await said.textContent()).toMatch(/\d+ mm|\d in/);
-    expect(await page.locator('.lying').count()).toBeGreaterThan(3);
+    await expect.poll(() => page.locator('.lying').count()).toBeGreaterThan(3);
     await page.getByRole('button', { name: 'Undo' }).click();
     await said.waitFor({ state: 'detached' });
   });

@@ -186,10 +186,10 @@ describe('the theatre’s wardrobe', () => {
       await page.getByRole('button', { name: /theatre’s wardrobe/ }).click();
       await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor({ timeout: 60_000 });
       await walkTo(page, 'People');
-      expect(await page.locator('.card.person').count()).toBe(6);
+      await expect.poll(() => page.locator('.card.person').count()).toBe(6);
       await page.goto(`${opened.url}#/`);
       const fittings = page.locator('.card > a');
-      expect(await fittings.count()).toBe(6);
+      await expect.poll(() => fittings.count()).toBe(6);
       for (const href of await fittings.evaluateAll((links) => links.map((l) => l.getAttribute('href')!))) {
         await page.goto(`${opened.url}${href}`);
         await page.locator('.level-row').nth(1).waitFor({ timeout: 60_000 });

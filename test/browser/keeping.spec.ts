@@ -191,7 +191,8 @@ describe('nothing already entered is lost', () => {
     });
     await page.getByText(/m\.csv, row 2/).waitFor();
     await walkTo(page, 'People');
-    expect(await page.getByRole('link', { name: 'Odile Fenn' }).count()).toBe(1);
+    // Waited for, not counted at once: the list comes a moment after its screen.
+    await page.getByRole('link', { name: 'Odile Fenn' }).waitFor();
   });
 });
 
