@@ -13,14 +13,20 @@ export interface Noted {
   readonly doc: unknown;
   readonly say: string;
   readonly on: string;
-  /** Turn of the document on disk when this was noted: if the disk has moved on, the note is out of date. */
+  /** Turn of the document on disk when this was noted, as far as this tab knew. */
   readonly turn: number;
+  /** Acts of this tab that the database had still to write, this one included: once the disk has moved on by all of them, the note is out of date. */
+  readonly acts: number;
 }
 const PREFIX = 'pintrue-noted/';
 
-export function note(key: DocKey, doc: AnyDoc, say: string, on: string, turn: number): void {
+/** Whether the database never got the last of what was noted, told by the turn it has. */
+export const isMissing = ({ turn, acts }: Noted, onDisk: number): boolean =>
+  onDisk >= turn && onDisk < turn + acts;
+
+export function note(key: DocKey, doc: AnyDoc, say: string, on: string, turn: number, acts: number): void {
   if (kindOf(key) === 'pattern') return;
-  const noted: Noted = { key, doc: withoutPattern(kindOf(key), doc).doc, say, on, turn };
+  const noted: Noted = { key, doc: withoutPattern(kindOf(key), doc).doc, say, on, turn, acts };
   try {
     localStorage.setItem(PREFIX + key, JSON.stringify(noted));
   } catch {

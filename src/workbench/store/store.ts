@@ -11,7 +11,7 @@ import {
   type Unread,
   type Version,
 } from './kinds.ts';
-import { leftOver, note, strike } from './journal.ts';
+import { isMissing, leftOver, note, strike } from './journal.ts';
 import { readKept } from './read-kept.ts';
 import { withPattern, withoutPattern } from './shared-pattern.ts';
 import { Tabs } from './tabs.ts';
@@ -132,7 +132,7 @@ export class Store {
       const kind = kindOf(noted.key);
       const { say, on } = noted;
       if (!head && kind === 'person') await keeper.create(noted.key, noted.doc as AnyDoc, { say, on });
-      if (head && head.turn === noted.turn) {
+      if (head && isMissing(noted, head.turn)) {
         const act = (doc: AnyDoc): AnyDoc =>
           withPattern(kind, noted.doc, kind === 'fitting' ? (doc as Docs['fitting']).pattern : undefined);
         await keeper.change(noted.key, { act, say, on });
@@ -170,7 +170,7 @@ export class Store {
     const key = docKey(kind, doc.id);
     const on = this.#now();
     this.#hold({ key, kind, id: doc.id, at: 0, last: 0, turn: -1, doc, say, changed: on });
-    note(key, doc, say, on, -1);
+    note(key, doc, say, on, -1, 1);
     this.#write(async (keeper) => {
       const head = await keeper.create(key, doc, { say, on });
       const now = this.#state.held.get(key);
@@ -205,9 +205,11 @@ export class Store {
     if (merge) this.#merge.set(key, { merge });
     else this.#merge.delete(key);
     this.#hold({ ...held, doc, at, last: at, say, changed: on });
-    note(key, doc, say, on, held.turn);
     const waiting = { key, change };
     this.#waiting.push(waiting);
+    // A document that is itself not on disk yet is one act more.
+    const acts = this.#waiting.filter((w) => w.key === key).length + (held.turn < 0 ? 1 : 0);
+    note(key, doc, say, on, held.turn, acts);
     this.#write(async (keeper) => {
       const { head, doc: written } = await keeper.change(key, change);
       this.#waiting.splice(this.#waiting.indexOf(waiting), 1);
