@@ -22,6 +22,21 @@ const LIMIT_MB = 1000;
 const fixture = (name: string): Uint8Array =>
   new Uint8Array(readFileSync(fileURLToPath(new URL(`./fixtures/${name}`, import.meta.url))));
 
+const PDFS = (): readonly Uint8Array[] => [
+  fixture('sheet-dash.pdf'),
+  fixture('tiles-frame.pdf'),
+  plainPdf(),
+  fixture('sheet-inkscape.pdf'),
+];
+
+/** The `which`-th mutation (from 0) that `attack` would meet with that seed. */
+function mutation(sources: readonly Uint8Array[], seed: number, which: number): Uint8Array {
+  const next = seeded(seed);
+  let bytes = sources[0]!;
+  for (let i = 0; i <= which; i++) bytes = mutated(sources[i % sources.length]!, next);
+  return bytes;
+}
+
 interface Outcome {
   readonly read: number;
   readonly refused: Record<string, number>;
@@ -84,12 +99,7 @@ describe('hostile files', () => {
   });
 
   it(`${COUNT} mutated PDFs are read or refused in time`, { timeout: 3_600_000 }, async () => {
-    const outcome = await attack(
-      [fixture('sheet-dash.pdf'), fixture('tiles-frame.pdf'), plainPdf(), fixture('sheet-inkscape.pdf')],
-      COUNT,
-      1,
-      (bytes) => readPdf(bytes),
-    );
+    const outcome = await attack(PDFS(), COUNT, 1, (bytes) => readPdf(bytes));
     if (process.env['PINTRUE_SAY']) process.stdout.write(`${JSON.stringify(outcome)}\n`);
     expect(outcome.slowest).toBeLessThan(LIMIT_MS);
     expect(outcome.memory).toBeLessThan(LIMIT_MB);
@@ -97,15 +107,7 @@ describe('hostile files', () => {
   });
 
   it('the damaged font that once took 11 s and 1.4 GB is passed over (mutation 2979 of seed 1)', async () => {
-    const sources = [
-      fixture('sheet-dash.pdf'),
-      fixture('tiles-frame.pdf'),
-      plainPdf(),
-      fixture('sheet-inkscape.pdf'),
-    ];
-    const next = seeded(1);
-    let bytes = sources[0]!;
-    for (let i = 0; i <= 2979; i++) bytes = mutated(sources[i % sources.length]!, next);
+    const bytes = mutation(PDFS(), 1, 2979);
     const start = process.cpuUsage();
     expect((await readPdf(bytes)).strokes.length).toBeGreaterThan(0);
     const spent = process.cpuUsage(start);
@@ -113,15 +115,7 @@ describe('hostile files', () => {
   });
 
   it('a failed page that the library fetched ahead and left ends no process (mutation 1277 of seed 1)', async () => {
-    const sources = [
-      fixture('sheet-dash.pdf'),
-      fixture('tiles-frame.pdf'),
-      plainPdf(),
-      fixture('sheet-inkscape.pdf'),
-    ];
-    const next = seeded(1);
-    let bytes = sources[0]!;
-    for (let i = 0; i <= 1277; i++) bytes = mutated(sources[i % sources.length]!, next);
+    const bytes = mutation(PDFS(), 1, 1277);
     const ended: unknown[] = [];
     const note = (error: unknown): void => void ended.push(error);
     process.on('uncaughtExceptionMonitor', note);
