@@ -54,6 +54,24 @@ describe('trial', () => {
     expect(step?.note).toBeTruthy();
   });
 
+  it('finds the worked example’s note answered', async () => {
+    const { run, files } = desk();
+    files.set('demo.json', writeFitting(demoFitting()));
+    const { out } = await run('trial', 'demo.json');
+    expect(out.match(/^\d {2}/gm)).toHaveLength(1);
+    expect(out).toMatch(/^ {3}accepted$/m);
+  });
+
+  it('does not make twice what was accepted', async () => {
+    const { run, files } = desk();
+    await run('trial', 'f.json', ...saw, '--accept', '1', '--out', 'g.json');
+    expect((await run('trial', 'g.json')).out).toMatch(/^1 {2}.*\n.*\n {3}accepted/);
+    const { code, out } = await run('trial', 'g.json', '--accept', '1', '--out', 'h.json');
+    expect(code).toBe(EXIT.input);
+    expect(out).toContain('accepted already');
+    expect(files.has('h.json')).toBe(false);
+  });
+
   it.each([
     [['--saw', 'waist line, back, sideways, 2in'], 'direction'],
     [['--saw', 'waist line'], 'LINE, WHERE, DIRECTION'],

@@ -23,6 +23,7 @@ export { drawingRow } from './drawing-row.ts';
 export type { DrawingRow } from './drawing-row.ts';
 export { dartIntake, dartOf, makeDart, rotateDart, trueDart } from './dart.ts';
 export type { DartPlace, MadeDart, RotatedDart } from './dart.ts';
+export { answeredBy, answering } from './answered.ts';
 export { observableOf, observe } from './observe.ts';
 export type { Proposal } from './observe.ts';
 export { OBSERVABLES } from './observe-table.ts';

@@ -80,6 +80,7 @@ const readStep: Read<Step> = byKind<Step>({
     kind: oneOf('alter'),
     entry: name,
     params: record(name, readParam),
+    answers: maybe(list(name)),
     note: maybe(text()),
     off: maybe(flag),
   }),

@@ -13,6 +13,8 @@ export type Step =
       /** Entry of the catalogue, e.g. `forward-shoulder`. */
       readonly entry: string;
       readonly params: Readonly<Record<string, ParamValue>>;
+      /** Ids of the observations of a trial that this step answers. */
+      readonly answers?: readonly string[];
       readonly note?: string;
       readonly off?: boolean;
     }

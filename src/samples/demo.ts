@@ -59,6 +59,7 @@ const PARTS: readonly Part[] = [
         kind: 'alter',
         entry: 'length-above-waist',
         params: { back: -25.4, front: -25.4, side: -25.4 },
+        answers: ['waist-low'],
         note: 'Her waist is 1 in higher than the pattern’s, all round.',
       },
     ],

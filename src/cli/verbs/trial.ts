@@ -1,4 +1,4 @@
-import { observe, OBSERVABLES, type Proposal } from '../../alter/index.ts';
+import { answeredBy, answering, observe, OBSERVABLES, type Proposal } from '../../alter/index.ts';
 import { writeFitting, type Fitting, type Observation, type Step } from '../../garment/index.ts';
 import { make } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
@@ -54,7 +54,13 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
       throw new UsageError(
         `--accept: there is no proposal ${text.trim()} that can be made; there are ${proposals.length}.`,
       );
-    const step: Step = { ...proposal.step, id: freshId(so, 'alter'), note: proposal.why.slice(0, 2_000) };
+    const had = answeredBy(so.steps, proposal);
+    if (had)
+      throw new UsageError(`--accept: proposal ${text.trim()} was accepted already, as step "${had.id}".`);
+    const step: Step = answering(
+      { ...proposal.step, id: freshId(so, 'alter'), note: proposal.why.slice(0, 2_000) },
+      proposal,
+    );
     return { ...so, steps: [...so.steps, step] };
   }, fitting);
 }
@@ -64,6 +70,7 @@ function tell(proposals: readonly Proposal[], fitting: Fitting, wrote: string | 
   const lines = proposals.flatMap((p, i) => [
     `${i + 1}  ${p.sentence}`,
     `   ${p.why}`,
+    ...(answeredBy(fitting.steps, p) ? ['   accepted'] : []),
     ...p.conflicts.map((c) => `   mind: ${c}`),
     ...(p.blocked === undefined ? [] : [`   can't be done here: ${p.blocked}`]),
   ]);

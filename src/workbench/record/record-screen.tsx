@@ -65,6 +65,7 @@ function Decided({ bench }: { bench: ReadyBench }) {
       {made.steps.map((s) => (
         <li key={s.step.id}>
           {s.step.off ? <s>{s.sentence}</s> : s.sentence}
+          {s.step.kind === 'alter' && s.step.answers && <small> — from the trial notes</small>}
           {s.step.note && <small> — {s.step.note}</small>}
         </li>
       ))}

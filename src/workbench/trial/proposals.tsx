@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Proposal } from '../../alter/index.ts';
+import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
 import { addSteps } from '../pieces/steps.ts';
 import { hrefTo } from '../route.ts';
@@ -25,7 +25,7 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
       </p>
       <ol className="proposals">
         {proposals.map((p) => {
-          const taken = fitting.steps.find((s) => s.note === noteOf(p));
+          const taken = answeredBy(fitting.steps, p);
           return (
             <li key={p.sentence} className="stack tight">
               <p>
@@ -51,7 +51,7 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
                     className="act main"
                     onClick={() =>
                       change(
-                        addSteps({ ...p.step!, id: crypto.randomUUID().slice(0, 8), note: noteOf(p) }),
+                        addSteps(answering({ ...p.step!, id: crypto.randomUUID().slice(0, 8) }, p)),
                         `Accepted: ${p.sentence}`,
                       )
                     }
@@ -67,6 +67,3 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
     </section>
   );
 }
-
-/** Marks a step as the answer to certain notes, so that it is not offered twice. */
-const noteOf = (p: Proposal): string => `From the trial notes: ${p.from.join(', ')}`;
