@@ -47,7 +47,7 @@ function focusWork(event: React.MouseEvent): void {
 function Simple({ route }: { route: Route }) {
   if (route.at === 'people') return <PeopleScreen {...(route.id ? { id: route.id } : {})} />;
   if (route.at === 'patterns') return <PatternsScreen {...(route.id ? { id: route.id } : {})} />;
-  return <StartScreen />;
+  return <StartScreen worked={route.at === 'start' && route.worked === true} />;
 }
 
 /** The part of the page that changes: takes the focus when one walks along the tape, so that a screen reader follows. */

@@ -14,9 +14,9 @@ export const STATIONS = [
 ] as const;
 export type Station = (typeof STATIONS)[number]['id'];
 
-/** Where the page is: `#/people/ID`, `#/patterns/ID`, `#/fitting/ID/pieces?…`. `start` is the first page. */
+/** Where the page is: `#/people/ID`, `#/patterns/ID`, `#/fitting/ID/pieces?…`. `start` is the first page, `#/worked` the same, which shows the worked example while nothing is kept. */
 export type Route =
-  | { readonly at: 'start' }
+  | { readonly at: 'start'; readonly worked?: true }
   | { readonly at: 'people' | 'patterns'; readonly id?: string }
   | {
       readonly at: Exclude<Station, 'people' | 'patterns'>;
@@ -33,7 +33,7 @@ function parseRoute(hash: string): Route {
     const at = (station?.id ?? 'fit') as Exclude<Station, 'people' | 'patterns'>;
     return { at, id, ask: new URLSearchParams(query) };
   }
-  return { at: 'start' };
+  return first === 'worked' ? { at: 'start', worked: true } : { at: 'start' };
 }
 
 /** The address of a place in the page. */

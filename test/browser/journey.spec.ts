@@ -179,6 +179,22 @@ describe('from a tape measure to paper', () => {
 });
 
 describe('the theatre’s wardrobe', () => {
+  it('is what `npm start` shows while nothing is kept, and not once something is', async () => {
+    const opened = await openPage();
+    try {
+      const { page, url } = opened;
+      await page.goto(`${url}#/worked`);
+      await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor({ timeout: 60_000 });
+      await page.goto(`${url}#/worked`);
+      await page.getByRole('heading', { name: 'Fittings under way' }).waitFor();
+      await expect.poll(() => page.locator('.card > a').count()).toBe(6);
+      expect(await page.evaluate(() => location.hash)).toBe('#/worked');
+      expect(opened.complaints).toEqual([]);
+    } finally {
+      await opened.close();
+    }
+  });
+
   it('opens in one click with a worked example and the whole cast', async () => {
     const opened = await openPage();
     try {

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { openFile } from '../files/open-file.ts';
@@ -9,7 +9,7 @@ import { Unread } from './unread.tsx';
 import { layOutWardrobe } from './wardrobe.ts';
 
 /** The first page: what one is working on, and the three ways to begin. */
-export function StartScreen() {
+export function StartScreen({ worked = false }: { worked?: boolean }) {
   const fittings = useList('fitting');
   const people = useList('person');
   return (
@@ -22,7 +22,7 @@ export function StartScreen() {
         </p>
       </div>
       <Unread />
-      <Begin empty={fittings.length === 0 && people.length === 0} />
+      <Begin empty={fittings.length === 0 && people.length === 0} worked={worked} />
       <section className="stack" aria-labelledby="fittings-head">
         <h2 id="fittings-head">Fittings under way</h2>
         {fittings.length === 0 ? (
@@ -56,27 +56,29 @@ export function StartScreen() {
   );
 }
 
-function Begin({ empty }: { empty: boolean }) {
+function layOut(setBusy: (busy: boolean) => void): void {
+  setBusy(true);
+  layOutWardrobe()
+    .then((id) => go(hrefTo('fit', id)))
+    .catch((error: Error) => store.say(`The wardrobe could not be laid out: ${error.message}`, 'trouble'))
+    .finally(() => setBusy(false));
+}
+
+function Begin({ empty, worked }: { empty: boolean; worked: boolean }) {
   const [busy, setBusy] = useState(false);
+  // Once: one that could not be laid out is not tried without end.
+  const begun = useRef(false);
+  useEffect(() => {
+    if (!worked || !empty || begun.current) return;
+    begun.current = true;
+    layOut(setBusy);
+  }, [worked, empty]);
   return (
     <section className="row" aria-label="Ways to begin">
       <a className={`act ${empty ? 'main' : ''}`} href={hrefTo('people')}>
         {empty ? 'Begin with a person' : 'People'}
       </a>
-      <button
-        type="button"
-        className="act"
-        disabled={busy}
-        onClick={() => {
-          setBusy(true);
-          layOutWardrobe()
-            .then((id) => go(hrefTo('fit', id)))
-            .catch((error: Error) =>
-              store.say(`The wardrobe could not be laid out: ${error.message}`, 'trouble'),
-            )
-            .finally(() => setBusy(false));
-        }}
-      >
+      <button type="button" className="act" disabled={busy} onClick={() => layOut(setBusy)}>
         {busy ? 'Laying it out …' : 'Open the theatre’s wardrobe (a worked example)'}
       </button>
       <label className="act filepick">
