@@ -92,13 +92,17 @@ function bulged(vertices: readonly { at: Point; bulge: number }[], closed: boole
   return points;
 }
 
+/** Chords for so much of a turn, radians. */
+const arcSteps = (turn: number): number =>
+  Math.max(8, Math.min(ARC_STEPS, Math.ceil((turn / (2 * Math.PI)) * ARC_STEPS)));
+
 function arc(pairs: readonly Pair[], whole: boolean): { points: Point[]; closed: boolean } {
   const centre = pointOf(pairs);
   const radius = coordinate(pairs, 40);
   const from = whole ? 0 : (coordinate(pairs, 50) * Math.PI) / 180;
   let to = whole ? 2 * Math.PI : (coordinate(pairs, 51) * Math.PI) / 180;
   if (to <= from) to += 2 * Math.PI;
-  const steps = Math.max(8, Math.min(ARC_STEPS, Math.ceil(((to - from) / (2 * Math.PI)) * ARC_STEPS)));
+  const steps = arcSteps(to - from);
   const points: Point[] = [];
   for (let k = 0; k < steps + (whole ? 0 : 1); k++) {
     const a = from + ((to - from) * k) / steps;
@@ -116,7 +120,7 @@ function ellipse(pairs: readonly Pair[]): { points: Point[]; closed: boolean } {
   let to = field(pairs, 42) ? coordinate(pairs, 42) : 2 * Math.PI;
   if (to <= from) to += 2 * Math.PI;
   const closed = to - from > 2 * Math.PI - 1e-6;
-  const steps = Math.max(8, Math.min(ARC_STEPS, Math.ceil(((to - from) / (2 * Math.PI)) * ARC_STEPS)));
+  const steps = arcSteps(to - from);
   const points = Array.from({ length: steps + (closed ? 0 : 1) }, (_, k) => {
     const a = from + ((to - from) * k) / steps;
     const [c, s] = [Math.cos(a), Math.sin(a) * ratio];
@@ -165,6 +169,7 @@ function entities(
     budget.points -= points.length;
     if (budget.points < 0) throw new DxfError('the file has too many points to read', line);
   };
+  const skip = (kind: string): void => void skipped.set(kind, (skipped.get(kind) ?? 0) + 1);
   for (let i = 0; i < list.length; i++) {
     const raw = list[i]!;
     const { kind, pairs, line } = raw;
@@ -191,8 +196,10 @@ function entities(
       draw(arc(pairs, kind === 'CIRCLE'));
     } else if (kind === 'ELLIPSE') {
       draw(ellipse(pairs));
-    } else if (kind === 'SPLINE' && spline(pairs)) {
-      draw(spline(pairs)!);
+    } else if (kind === 'SPLINE') {
+      const drawn = spline(pairs);
+      if (drawn) draw(drawn);
+      else skip(kind);
     } else if (kind === 'POINT') {
       spend([0], line);
       out.push({ kind: 'point', layer, at: pointOf(pairs) });
@@ -216,7 +223,7 @@ function entities(
         angle: (coordinate(pairs, 50) * Math.PI) / 180,
       });
     } else if (!SILENT.has(kind)) {
-      skipped.set(kind, (skipped.get(kind) ?? 0) + 1);
+      skip(kind);
     }
   }
   return out;

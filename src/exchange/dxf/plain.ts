@@ -25,11 +25,12 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
   let points = 0;
   const place = (entities: readonly Entity[], at: Affine, depth: number, layer: string | null): void => {
     for (const one of entities) {
+      // Words and inserts count too: blocks of nothing but inserts would else multiply without end.
+      points += one.kind === 'line' ? one.points.length : 1;
+      if (points > DXF_BOUNDS.points) throw new DxfError('its blocks hold too many points to read', 0);
       // What lies on layer 0 of a block takes the layer of the insert.
       const on = one.layer === '0' && layer !== null ? layer : one.layer;
       if (one.kind === 'line') {
-        points += one.points.length;
-        if (points > DXF_BOUNDS.points) throw new DxfError('its blocks hold too many points to read', 0);
         const moved = one.points.map((point) => affinePoint(at, point));
         strokes.push({
           page: 0,
