@@ -1,5 +1,6 @@
 export { make } from './make.ts';
 export type { GirthResult, Made, StepResult } from './make.ts';
+export { lengthAlteration } from './length-alteration.ts';
 export { newFitting } from './new-fitting.ts';
 export type { NewFitting } from './new-fitting.ts';
 export { edgeName } from './edge-name.ts';

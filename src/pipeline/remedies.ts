@@ -4,6 +4,8 @@ import type { MeasureId } from '../garment/index.ts';
 import { alterationOf, applyStep } from '../alter/index.ts';
 import { girthAt } from '../check/index.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
+import { LENGTHS, WAIST } from './length-alteration.ts';
+import type { ByLength } from './length-alteration.ts';
 
 /** What a remedy is chosen by. */
 interface Case {
@@ -92,22 +94,6 @@ function bustRemedy(finding: Finding, it: Case): Finding {
   }
   return finding;
 }
-
-/** Which alteration settles a length, how an amount is told to it, and the level a garment must have for it. */
-interface ByLength {
-  readonly entry: string;
-  readonly params: readonly string[];
-  readonly parts: number;
-  readonly needs: string;
-}
-const WAIST = { entry: 'length-above-waist', parts: 1, needs: 'waist' } as const;
-const LENGTHS: Readonly<Partial<Record<MeasureId, ByLength>>> = {
-  'back-waist-length': { ...WAIST, params: ['back'] },
-  'front-waist-length': { ...WAIST, params: ['front'] },
-  'centre-front-length': { ...WAIST, params: ['front'] },
-  'arm-length': { entry: 'sleeve-length', params: ['above', 'below'], parts: 2, needs: 'wrist' },
-  'crotch-depth': { entry: 'crotch-depth', params: ['amount'], parts: 1, needs: 'hip' },
-};
 
 /** Skirts and trousers begin at the waist: what lies above is not theirs. */
 const isUpper = ({ pattern }: Fitting): boolean =>

@@ -1,6 +1,6 @@
 import type { FromHand, Hand, ToHand } from '../../layout/index.ts';
 
-/** More threads than this share one memory too slowly to pay; one core stays with the page where there are more. */
+/** More than this share one memory too slowly to pay. */
 const MOST_HANDS = 4;
 
 /** Workers that have ended their search, warm for the next. */

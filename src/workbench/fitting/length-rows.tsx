@@ -1,4 +1,6 @@
 import { MEASURES, type LengthPlan, type MeasureId } from '../../garment/index.ts';
+import { FINISHED_MM } from '../../geometry/index.ts';
+import { lengthAlteration } from '../../pipeline/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { Whys, WhyWords } from '../parts/whys.tsx';
 import { hrefTo } from '../route.ts';
@@ -64,17 +66,6 @@ function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
   );
 }
 
-/** Which alteration gives a length: as the findings of the pipeline propose it. */
-const ALTERED_BY: Readonly<Partial<Record<string, string>>> = {
-  'back-waist-length': 'length-above-waist',
-  'front-waist-length': 'length-above-waist',
-  'centre-front-length': 'length-above-waist',
-  'arm-length': 'sleeve-length',
-  'crotch-depth': 'crotch-depth',
-};
-/** Less than this is left to the making. mm. */
-const WORTH_MM = 3;
-
 /** What can be done about a length here: take the remedy, see the alteration that gives it, or go and make one. */
 function LengthDeed({ plan, bench, name }: { plan: LengthPlan; bench: ReadyBench; name: string }) {
   const { fitting, made } = bench;
@@ -85,8 +76,8 @@ function LengthDeed({ plan, bench, name }: { plan: LengthPlan; bench: ReadyBench
         {remedy.say}
       </button>
     );
-  if (Math.abs(plan.residual) <= WORTH_MM) return null;
-  const entry = ALTERED_BY[plan.measure];
+  if (Math.abs(plan.residual) <= FINISHED_MM) return null;
+  const entry = lengthAlteration(plan.measure);
   const step = fitting.steps.find((s) => s.kind === 'alter' && s.entry === entry && !s.off);
   return step ? (
     <a
