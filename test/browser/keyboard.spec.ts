@@ -141,6 +141,10 @@ describe('the whole job with the keyboard alone', () => {
     const before = await k();
     await page.keyboard.press('+');
     await expect.poll(k).toBeCloseTo(before * 1.25, 5);
+    const left = async (): Promise<number> => (await page.locator('.piece').first().boundingBox())!.x;
+    const there = await left();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(left).toBeCloseTo(there - 60, 0);
     await page.keyboard.press('0');
     await expect.poll(k).toBeCloseTo(before, 5);
   });

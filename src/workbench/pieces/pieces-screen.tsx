@@ -1,4 +1,4 @@
-import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { DrawnPiece, NestedPiece } from '../../garment/index.ts';
 import { boxAround, nearestPlace, pathBox, type Box, type Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../fitting/bench.ts';
@@ -81,7 +81,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
     () => (nest ? onTable.map((piece) => ({ piece, slot: slots.get(piece.id)! })) : null),
     [nest, onTable, slots],
   );
-  useApproach(hand === 'alter' ? step : null, grips, slots, setGoTo);
+  const onMove = useApproach(hand === 'alter' ? step : null, grips, slots, setGoTo);
   const olds = useMemo(() => new Map(made.before.pieces.map((p) => [p.id, p])), [made.before]);
   const piece = shown.find((p) => p.id === chosen);
   const runs = useMemo(() => (hand === 'join' ? runsThrough(made.garment) : []), [hand, made.garment]);
@@ -92,10 +92,13 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
     setEdge(null);
   }, []);
 
+  const came = useRef<URLSearchParams | null>(null);
   useEffect(() => {
-    const asked = ask.get('piece');
-    const slot = asked ? slots.get(asked) : undefined;
-    if (slot) setGoTo({ box: slot.box });
+    const slot = slots.get(ask.get('piece') ?? '');
+    // Once: a piece that is parted later, and all that move over for it, do not bring the view back.
+    if (!slot || came.current === ask) return;
+    came.current = ask;
+    setGoTo({ box: slot.box });
   }, [ask, slots]);
 
   function point(at: Point, target: Element, reach: number): void {
@@ -157,6 +160,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
             onPoint={point}
             className={hand}
             goTo={goTo}
+            onMove={onMove}
           >
             {shown.map((p) => (
               <PieceShape

@@ -18,6 +18,8 @@ export interface TableViewProps {
   readonly className?: string;
   /** Changes when the view should go there: a box and any new object. */
   readonly goTo?: { readonly box: Box } | null;
+  /** A hand moved the view: it is not to be taken away from it. */
+  readonly onMove?: () => void;
 }
 /** Further than this a press is a drag, px. */
 const STILL_PX = 5;
@@ -25,9 +27,10 @@ const STILL_PX = 5;
 /** Height of the buttons at the lower edge, which lie on nothing when all is shown. px. */
 const TOOLS_PX = 52;
 const showBox = (box: Box, frame: Frame): Camera => fill(box, { ...frame, height: frame.height - TOOLS_PX });
+const frameOf = (host: HTMLElement): Frame => ({ width: host.clientWidth, height: host.clientHeight });
 
 /** The cutting table: moved with one finger or the mouse, nearer and farther with two, the wheel, or + and −. */
-export function TableView({ label, box, nest, children, onPoint, className, goTo }: TableViewProps) {
+export function TableView({ label, box, nest, children, onPoint, className, goTo, onMove }: TableViewProps) {
   const host = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const drawer = useRef<NestCanvas | null>(null);
@@ -42,17 +45,17 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
 
   useLayoutEffect(() => {
     const element = host.current!;
-    const measure = (): void => setFrame({ width: element.clientWidth, height: element.clientHeight });
+    const measure = (): void => setFrame(frameOf(element));
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
 
-  useEffect(() => {
-    if (goTo) setCamera(showBox(goTo.box, frame));
-    // Only a new wish moves the view; a resized window does not.
-  }, [goTo]); // oxlint-disable-line react/exhaustive-deps
+  // Before the next key or pull is heard, and by the size the table has now: it may have come this very moment.
+  useLayoutEffect(() => {
+    if (goTo) setCamera(showBox(goTo.box, frameOf(host.current!)));
+  }, [goTo]);
 
   useEffect(() => {
     drawer.current ??= new NestCanvas(canvas.current!);
@@ -69,8 +72,11 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
     return { x: x - r.left, y: y - r.top };
   }, []);
   const move = useCallback(
-    (act: (c: Camera) => Camera) => setCamera((c) => act(c ?? showBox(box, frame))),
-    [box, frame],
+    (act: (c: Camera) => Camera) => {
+      onMove?.();
+      setCamera((c) => act(c ?? showBox(box, frame)));
+    },
+    [box, frame, onMove],
   );
 
   useEffect(() => {
@@ -186,7 +192,7 @@ export function TableView({ label, box, nest, children, onPoint, className, goTo
         >
           −
         </button>
-        <button type="button" className="act" onClick={() => setCamera(showBox(box, frame))}>
+        <button type="button" className="act" onClick={() => move(() => showBox(box, frame))}>
           All
         </button>
       </div>

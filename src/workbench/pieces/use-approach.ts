@@ -1,15 +1,19 @@
-import { useEffect, useRef } from 'react';
+import { useCallback, useEffect, useRef } from 'react';
 import { boxAround, type Box } from '../../geometry/index.ts';
 import type { Grip } from '../worker/grips.ts';
 import type { Slot } from './arrange.ts';
 
-/** Brings the pieces of an alteration near when it is opened, so that its threads can be told apart and taken hold of; once, for then the view is the hand's. */
+/**
+ * Brings the pieces of an alteration near when it is opened, so that its threads can be told apart and taken hold of; once, for then
+ * the view is the hand's. The threads may be found late: a hand that moved the view before then has it already.
+ * Returns what to do when a hand moves the view.
+ */
 export function useApproach(
   step: string | null,
   grips: readonly Grip[],
   slots: ReadonlyMap<string, Slot>,
-  goTo: (there: { box: Box }) => void,
-): void {
+  goTo: (there: { box: Box } | null) => void,
+): () => void {
   const near = useRef<string | null>(null);
   useEffect(() => {
     if (step === null) near.current = null;
@@ -18,4 +22,9 @@ export function useApproach(
     const boxes = grips.flatMap((g) => slots.get(g.piece)?.box ?? []);
     if (boxes.length > 0) goTo({ box: boxAround(boxes) });
   }, [step, grips, slots, goTo]);
+  return useCallback(() => {
+    near.current = step;
+    // Also a wish on its way, which the view has not followed yet.
+    goTo(null);
+  }, [step, goTo]);
 }
