@@ -33,6 +33,11 @@ describe.each([
     'told by their order',
     'every edge by itself, one kind of line for all sizes, V notches',
   ],
+  [
+    'tunic-mixed.pdf',
+    'told by their order',
+    'the same with the edges of all sizes in no order and the fold drawn once for all',
+  ],
   ['tunic-letter.pdf', 'told by dash', 'letter pages, uneven margins, overlap, four covers'],
   ['tunic-turned.pdf', 'told by dash', 'A4, uneven margins, five pages turned'],
 ])('%s: %s (%s)', (name, teller) => {

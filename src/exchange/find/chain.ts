@@ -9,6 +9,7 @@ import {
   linePath,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
+import { linkedChains } from './link.ts';
 
 /** A run made of one or more strokes of one style. */
 export interface Chain {
@@ -23,7 +24,7 @@ export interface Chain {
 /** Ends that a writer put on one point, or cut at one border, mm. They are joined first, so that no bit shorter than the bound below is passed over. */
 const EXACT_MM = 0.02;
 /** Ends closer than this are one point: less than a pencil line, more than any file's rounding. */
-const JOIN_MM = 0.3;
+export const JOIN_MM = 0.3;
 /** The widest gap taken for a gap between dashes. */
 const GAP_MM = 6;
 /** A stroke this short with a free end is a tick, no part of an outline. */
@@ -35,6 +36,8 @@ const FACING = 0.35;
 
 /** One more the cosine of the angle between two ends that run on top of one another, within 25°. */
 const TURNS_BACK = 1.9;
+/** Likewise within 1.4°: the same edge of two sizes, where no dart is so narrow. */
+const ON_TOP = 1.9997;
 /** A turn of one radian counts as much as a gap of this width. */
 const BEND_MM = 2;
 
@@ -81,60 +84,45 @@ export function chainPaths(paths: readonly { readonly path: Path; readonly close
 
 type Pairing = (chains: readonly Live[]) => [End, End][];
 
-/** Joins pairs until none are left; closed runs go to `done`. */
-function settle(chains: readonly Live[], done: Chain[], pairing: Pairing): Live[] {
-  const live: (Live | null)[] = [...chains];
-  // Which live run an original run is now part of, and which original ends are its free ones.
-  const at = live.map((_, i) => i);
-  const root = (i: number): number => {
-    let r = i;
-    while (at[r] !== r) r = at[r]!;
-    return r;
-  };
-  for (const [a, b] of pairing(chains)) {
-    const ra = root(a.chain);
-    const rb = root(b.chain);
-    const one = live[ra];
-    const two = live[rb];
-    if (!one || !two) continue;
-    const gap = Math.hypot(a.point.x - b.point.x, a.point.y - b.point.y);
-    const bridged = gap > JOIN_MM ? gap : 0;
-    if (ra === rb) {
-      if (!sameEnds(one.path, a.point, b.point)) continue;
-      done.push({
-        path: closeUp(one.path),
-        closed: true,
-        strokes: one.strokes,
-        bridged: one.bridged + bridged,
-      });
-      live[ra] = null;
-      continue;
-    }
-    const first = near(pathEnd(one.path), a.point) ? one.path : pathReverse(one.path);
-    const second = near(pathStart(two.path), b.point) ? two.path : pathReverse(two.path);
-    live[ra] = {
-      path: joinOver(first, second),
-      strokes: one.strokes + two.strokes,
-      bridged: one.bridged + two.bridged + bridged,
-    };
-    live[rb] = null;
-    at[rb] = ra;
+/** Joins the pairs; closed runs go to `done`. */
+function settle(live: readonly Live[], done: Chain[], pairing: Pairing): Live[] {
+  const index = (end: End): number => 2 * end.chain + (end.tail ? 1 : 0);
+  const links = pairing(live).map(([a, b]) => [index(a), index(b)] as const);
+  const open: Live[] = [];
+  for (const { steps, closed } of linkedChains(live.length, links)) {
+    const parts = steps.map(({ line, backwards }) => {
+      const { path } = live[line]!;
+      return backwards ? pathReverse(path) : path;
+    });
+    const sum = (of: (one: Live) => number) => steps.reduce((s, { line }) => s + of(live[line]!), 0);
+    const gaps = parts.map((part, i) => {
+      const next = parts[i + 1] ?? (closed ? parts[0]! : null);
+      if (!next) return 0;
+      const [a, b] = [pathEnd(part), pathStart(next)];
+      return near(a, b) ? 0 : Math.hypot(a.x - b.x, a.y - b.y);
+    });
+    const strokes = sum((one) => one.strokes);
+    const bridged = sum((one) => one.bridged) + gaps.reduce((s, gap) => s + gap, 0);
+    const path = joinAll(parts);
+    if (closed) done.push({ path: closeUp(path), closed, strokes, bridged });
+    else open.push({ path, strokes, bridged });
   }
-  return live.filter((one): one is Live => one !== null);
+  return open;
 }
 
 const near = (a: Point, b: Point, within = JOIN_MM): boolean => Math.hypot(a.x - b.x, a.y - b.y) <= within;
 
-const sameEnds = (path: Path, a: Point, b: Point): boolean =>
-  (near(pathStart(path), a) && near(pathEnd(path), b)) ||
-  (near(pathStart(path), b) && near(pathEnd(path), a));
-
-/** Second begins where first ends: a hair's gap is closed by moving the seam point, a wider one by a straight run. */
-function joinOver(first: Path, second: Path): Path {
-  const a = pathEnd(first);
-  const b = pathStart(second);
-  if (near(a, b)) return pathJoin([first, movedStart(second, a)]);
-  return pathJoin([first, linePath(a, b), second]);
+/** Each begins where the one before ends: a hair's gap is closed by moving the seam point, a wider one by a straight run. */
+export function joinAll(parts: readonly Path[]): Path {
+  const joined = [...parts[0]!];
+  for (const part of parts.slice(1)) {
+    const a = joined.at(-1)!;
+    const b = pathStart(part);
+    if (!near(a, b)) for (const point of linePath(a, b).slice(1)) joined.push(point);
+    const next = near(a, b) ? movedStart(part, a) : part;
+    for (const point of next.slice(1)) joined.push(point);
+  }
+  return joined;
 }
 
 function movedStart(path: Path, to: Point): Path {
@@ -142,7 +130,7 @@ function movedStart(path: Path, to: Point): Path {
   return [to, { x: c.x + to.x - p.x, y: c.y + to.y - p.y }, ...rest];
 }
 
-function closeUp(path: Path): Path {
+export function closeUp(path: Path): Path {
   const a = pathEnd(path);
   const b = pathStart(path);
   if (!near(a, b)) return pathJoin([path, linePath(a, b)]);
@@ -208,7 +196,7 @@ function touchingPairs(chains: readonly Live[], within: number, dashed: boolean)
       if (used.has(a) || used.has(b)) continue;
       if (a.chain === b.chain && members.length > 2) continue;
       // A notch at the end of a level line lies on it: nobody draws a line that turns back on itself.
-      if (bend > TURNS_BACK && (tick(a) || tick(b))) continue;
+      if (bend > ON_TOP || (bend > TURNS_BACK && (tick(a) || tick(b)))) continue;
       // Among dashes a touching corner may be a tick's foot: it is weighed against the gaps later.
       if (dashed && bend > 0.3) continue;
       used.add(a);

@@ -21,6 +21,7 @@ import { styleKey } from '../tiles/window.ts';
 import { chainPaths } from './chain.ts';
 import type { Chain } from './chain.ts';
 import { counterClockwise } from './corner.ts';
+import { sharedOutlines } from './shared-line.ts';
 import { withoutCrumbs } from './crumb.ts';
 
 /** A closed outline that may be a piece in one size. */
@@ -74,10 +75,13 @@ export function findOutlines(strokes: readonly Stroke[], budget: Budget): Outlin
   const outlines: Outline[] = [];
   const small: Outline[] = [];
   const loose: LooseRun[] = [];
-  for (const list of byStyle.values()) {
+  for (const all of byStyle.values()) {
     budget.look();
+    const style = all[0]!;
+    const { found, list } =
+      style.belongs?.piece === undefined ? alongShared(all, strokes) : { found: [], list: all };
+    outlines.push(...found);
     for (const chain of chainPaths(list)) {
-      const style = list[0]!;
       if (!chain.closed) {
         loose.push({ path: chain.path, style });
         continue;
@@ -87,6 +91,54 @@ export function findOutlines(strokes: readonly Stroke[], budget: Budget): Outlin
     }
   }
   return closeAlongShared(stitching(outlines), small, loose);
+}
+
+/** Lines of other kinds that sizes may share are straight and at least so long, mm. */
+const FOLD_MM = 60;
+/** With more lines than these to try together it is no sheet of sizes in one kind of line. */
+const MOST_FOLDS = 400;
+
+/** Outlines of sizes drawn in this one kind of line that share a line drawn once, in this kind or another; and the strokes that are left. */
+function alongShared(
+  strokes: readonly Stroke[],
+  all: readonly Stroke[],
+): { found: Outline[]; list: readonly Stroke[] } {
+  const open = strokes.filter((stroke) => !stroke.closed);
+  const folds = all.filter(
+    (stroke) =>
+      !stroke.closed &&
+      stroke.belongs?.piece === undefined &&
+      styleKey(stroke) !== styleKey(strokes[0]!) &&
+      pathIsStraight(stroke.path) &&
+      pathLength(stroke.path) > FOLD_MM,
+  );
+  const together = [...open, ...(folds.length > MOST_FOLDS ? [] : folds)];
+  const shared =
+    sharedOutlines(
+      open.map((stroke) => stroke.path),
+      () => true,
+    ) ??
+    (together.length > open.length
+      ? sharedOutlines(
+          together.map((stroke) => stroke.path),
+          (line) => line < open.length,
+        )
+      : null);
+  if (!shared) return { found: [], list: strokes };
+  const used = new Set(shared.outlines.flatMap(({ lines }) => lines.map((line) => together[line]!)));
+  return {
+    found: shared.outlines.map(({ path, lines }) => {
+      const others = new Set(shared.outlines.flatMap((other) => (other.path === path ? [] : other.lines)));
+      const parts = { strokes: new Set(lines).size, bridged: 0 };
+      return asOutline(
+        path,
+        strokes[0]!,
+        parts,
+        lines.some((line) => others.has(line)),
+      );
+    }),
+    list: strokes.filter((stroke) => !used.has(stroke)),
+  };
 }
 
 /** Where a file says which line is the stitching line, that is the outline; the cut line around it is left out. */

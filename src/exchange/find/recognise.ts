@@ -15,6 +15,7 @@ import { findFollowers } from './follower.ts';
 import { findNests } from './nest.ts';
 import type { Nest } from './nest.ts';
 import { findOutlines } from './outline.ts';
+import { CLOSE_BY_HAND, openOutlines, sayOpen } from './open-lines.ts';
 import type { Outline } from './outline.ts';
 import { splitAtOpenings } from './opening.ts';
 import { findPiece } from './piece.ts';
@@ -71,11 +72,11 @@ export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Pro
     throw new ReadError(
       'no-lines',
       drawing.name,
-      `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.`,
+      `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.${openOutlines(found.loose, []).length > 0 ? ` ${CLOSE_BY_HAND}` : ''}`,
     );
   const ordered = nests.toSorted(byPlace);
   const sizes = findSizes(ordered, sheet.texts, sheet.strokes);
-  findings.push(...sizes.findings);
+  findings.push(...sizes.findings, ...sayOpen(found.loose, nests));
   const pieces: ProposedPiece[] = [];
   ordered.forEach((_, i) => {
     budget.look();
