@@ -1,9 +1,37 @@
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /** What a person does, in their words, for the tests to read as stories. */
 
 export async function walkTo(page: Page, station: string): Promise<void> {
-  await page.getByRole('navigation', { name: 'The job' }).getByRole('link', { name: station }).click();
+  const link = page.getByRole('navigation', { name: 'The job' }).getByRole('link', { name: station });
+  await link.click();
+  await link.and(page.locator('[aria-current="page"]')).waitFor();
+}
+
+/** Waits until the page shows what it has to show: nothing is being fetched or drawn (a lay in search goes on), the letters are there, nothing is on its way. */
+export async function settled(page: Page): Promise<void> {
+  const underWay = async (): Promise<string[]> => [
+    ...(await page.getByRole('status').filter({ hasText: /…$/ }).allTextContents()),
+    ...(await page
+      .locator('[role="progressbar"]:not([aria-label="Looking for a shorter lay"])')
+      .evaluateAll((bars) => bars.map((b) => b.getAttribute('aria-label') ?? ''))),
+  ];
+  await expect.poll(underWay, { timeout: 60_000 }).toEqual([]);
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    const ends = document
+      .getAnimations()
+      .filter((a) => a.effect?.getComputedTiming().iterations !== Infinity)
+      .map((a) => a.finished.catch(() => undefined));
+    await Promise.all(ends);
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+  });
+}
+
+/** Waits until everything typed and done is on the disk and not only noted. */
+export async function onDisk(page: Page): Promise<void> {
+  await page.waitForFunction(() => !Object.keys(localStorage).some((k) => k.startsWith('pintrue-noted/')));
 }
 
 export async function addPerson(page: Page, name: string): Promise<void> {

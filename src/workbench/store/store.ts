@@ -233,9 +233,14 @@ export class Store {
   }
   readonly #merge = new Map<DocKey, { merge: string }>();
 
-  /** Goes to an earlier (−1) or later (+1) state, or straight to state `n`. */
-  async move(key: DocKey, to: (at: number) => number): Promise<void> {
-    await this.#queue;
+  /** Goes to an earlier (−1) or later (+1) state, or straight to state `n`. In its turn: the second of two quick presses goes on from where the first one leads. */
+  move(key: DocKey, to: (at: number) => number): Promise<void> {
+    const moved = this.#queue.then(() => this.#move(key, to));
+    this.#queue = moved.catch(() => undefined);
+    return moved;
+  }
+
+  async #move(key: DocKey, to: (at: number) => number): Promise<void> {
     const held = this.#state.held.get(key);
     if (!held || !this.#keeper) return;
     const n = Math.min(held.last, Math.max(0, to(held.at)));
