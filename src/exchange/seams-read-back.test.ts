@@ -75,6 +75,8 @@ describe('seams read back from samples drawn without semantics', () => {
         `${all} seams, lost:\n${lost.join('\n')}\nextra:\n${results.flatMap((one) => one.extra).join('\n')}\n`,
       );
     expect(1 - lost.length / all, lost.join('\n')).toBeGreaterThanOrEqual(0.95);
+    // A fly shield lies behind its opening, not sewn along it: the one seam too many.
+    expect(results.flatMap((one) => one.extra).length).toBeLessThan(2);
   });
 
   it('keeps every edge within the import tolerance in every size', () => {

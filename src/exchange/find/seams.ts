@@ -1,3 +1,4 @@
+import { areLongEdges, endsApart } from './band-end.ts';
 import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
 import { foldedOut, rimParts, rims } from './rim.ts';
 import type { Settled } from './rim.ts';
@@ -15,6 +16,8 @@ const ALTERNATIVES = 3;
 /** What a seam that would close a corner to a bag is worth, and one between two lower edges. */
 const BAG = 0.5;
 const HEMS = 0.75;
+/** … and one along the length of a band, which would make a tube of it. */
+const TUBE = 0.5;
 /** Score of a centre edge taken to be sewn to its own twin. */
 const TWIN = 0.45;
 
@@ -75,7 +78,12 @@ export function findSeams(
   const seams: LappedSeam[] = [];
   for (const piece of pieces)
     for (const dart of piece.darts) seams.push(dartSeam(piece, dart, seams.length + 1));
-  for (const one of chosen) seams.push(asSeam(one, maybeOpening(one) ? 2 : 1, seams.length + 1));
+  const openings = new Set(chosen.filter(maybeOpening).map((one) => one.a.steps[0]!.edge));
+  for (const one of chosen) {
+    const apart = endsApart(one, chosen, openings);
+    const told = apart ? { ...one, fit: { ...one.fit, evidence: `${one.fit.evidence}; ${apart}` } } : one;
+    seams.push(asSeam(told, apart !== null || maybeOpening(one) ? 2 : 1, seams.length + 1));
+  }
   seams.push(...followerSeams(edges, chosen, followers, layers, seams.length));
   const firsts = new Set(seams.map(seamKey));
   const ranks = new Map<string, number>();
@@ -263,6 +271,8 @@ function togetherness(a: SeamChain, b: SeamChain): number {
   const lower = (chain: SeamChain) =>
     chain.steps.every((step) => step.edge.edges[0]!.name.startsWith('bottom'));
   if (lower(a) && lower(b)) factor *= HEMS;
+  if (a.steps.length === 1 && b.steps.length === 1 && areLongEdges(a.steps[0]!.edge, b.steps[0]!.edge))
+    factor *= TUBE;
   // Every further edge in a walk is one more chance to fit by accident.
   factor *= 0.985 ** (a.steps.length + b.steps.length - 2);
   return factor;
