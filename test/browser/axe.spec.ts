@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drawingSvg, patternSheet } from '../../src/exchange/index.ts';
 import { sample } from '../../src/samples/index.ts';
-import { beginFitting, walkTo } from './hands.ts';
+import { beginFitting, settled, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 import { photograph } from './skirt-photograph.ts';
 
@@ -59,7 +59,7 @@ for (const light of ['day', 'night'] as const) {
     afterAll(() => opened.close());
 
     const sound = async (): Promise<void> => {
-      await opened.page.waitForTimeout(300);
+      await settled(opened.page);
       expect(await audit(opened)).toEqual([]);
       expect(await smallTargets(opened)).toEqual([]);
     };

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { beginFitting, walkTo } from './hands.ts';
+import { beginFitting, settled, walkTo } from './hands.ts';
 import { hasPoppler, measuredSquare, pdfFacts } from './measure-page.ts';
 import { openPage, type Opened } from './open-page.ts';
 
@@ -31,6 +31,7 @@ describe('from a tape measure to paper', () => {
     const { page } = opened;
     const hold = page.getByRole('slider', { name: 'bust: ease', exact: true });
     const before = Number(await hold.getAttribute('aria-valuenow'));
+    await settled(page);
     const box = (await hold.boundingBox())!;
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
@@ -116,7 +117,7 @@ describe('from a tape measure to paper', () => {
     await accept.click();
     await page.getByText('Accepted:').first().waitFor();
     await walkTo(page, 'Record');
-    expect(await page.locator('.decided').first().textContent()).toMatch(/19 mm \(3\/4 in\)/);
+    await expect.poll(() => page.locator('.decided').first().textContent()).toMatch(/19 mm \(3\/4 in\)/);
   });
 
   it('shows what still disagrees, leads there, and settles it', async () => {

@@ -103,7 +103,8 @@ export async function openPage(how: How = {}): Promise<Opened> {
     close: async () => {
       await context.close();
       await pullPlug();
-      rmSync(profile, { recursive: true, force: true });
+      // The browser may still be putting its last files there.
+      rmSync(profile, { recursive: true, force: true, maxRetries: 10 });
     },
   };
 }

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { beginFitting, walkTo } from './hands.ts';
+import { beginFitting, settled, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 
 describe('on a telephone held upright', () => {
@@ -12,7 +12,7 @@ describe('on a telephone held upright', () => {
   /** Nothing but what scrolls by itself may be wider than the screen. */
   const fits = async (): Promise<void> => {
     const { page } = opened;
-    await page.waitForTimeout(300);
+    await settled(page);
     expect(await page.evaluate(() => document.scrollingElement!.scrollWidth)).toBeLessThanOrEqual(390);
   };
 
@@ -21,26 +21,23 @@ describe('on a telephone held upright', () => {
     await fits();
     await beginFitting(page);
     await fits();
-    for (const station of [
-      'Pieces',
-      'Trial notes',
-      'To settle',
-      'Record',
-      'Cloth',
-      'Paper',
-      'People',
-      'Patterns',
-    ]) {
-      if (station === 'People') break;
+    const fitting = page.url();
+    for (const station of ['Pieces', 'Trial notes', 'To settle', 'Record', 'Cloth', 'Paper']) {
       await walkTo(page, station);
       await fits();
     }
+    for (const station of ['People', 'Patterns']) {
+      await walkTo(page, station);
+      await fits();
+    }
+    await page.goto(fitting);
   });
 
   it('brings the pieces nearer with two fingers and chooses one with a tap', async () => {
     const { page, context } = opened;
     await walkTo(page, 'Pieces');
     await page.locator('.piece').first().waitFor({ timeout: 60_000 });
+    await settled(page);
     const view = (await page.locator('.table-view').boundingBox())!;
     const k = async (): Promise<number> =>
       Number(
@@ -74,15 +71,25 @@ describe('on a telephone held upright', () => {
     const guide = page.getByRole('region', { name: 'Where the tape goes' });
     for (const field of ['waist', 'hip']) {
       await page.getByLabel(field, { exact: true }).tap();
-      await page.waitForTimeout(200);
-      const [drawing, typed] = [
-        (await guide.boundingBox())!,
-        (await page.getByLabel(field, { exact: true }).boundingBox())!,
-      ];
-      expect(drawing.y).toBeGreaterThanOrEqual(-1);
-      expect(drawing.height).toBeLessThan(844 * 0.3);
-      expect(typed.y).toBeGreaterThan(drawing.y + drawing.height - 1);
-      expect(typed.y + typed.height).toBeLessThan(844);
+      await expect
+        .poll(async () => {
+          const [drawing, typed] = [
+            (await guide.boundingBox())!,
+            (await page.getByLabel(field, { exact: true }).boundingBox())!,
+          ];
+          return {
+            'drawing begins on the screen': drawing.y >= -1,
+            'drawing leaves room': drawing.height < 844 * 0.3,
+            'field lies under the drawing': typed.y > drawing.y + drawing.height - 1,
+            'field ends on the screen': typed.y + typed.height < 844,
+          };
+        })
+        .toEqual({
+          'drawing begins on the screen': true,
+          'drawing leaves room': true,
+          'field lies under the drawing': true,
+          'field ends on the screen': true,
+        });
     }
     await page.goBack();
     await page.goBack();

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef } from 'react';
+import { useCallback, useLayoutEffect, useRef } from 'react';
 import { boxAround, type Box } from '../../geometry/index.ts';
 import type { Grip } from '../worker/grips.ts';
 import type { Slot } from './arrange.ts';
@@ -15,7 +15,8 @@ export function useApproach(
   goTo: (there: { box: Box } | null) => void,
 ): () => void {
   const near = useRef<string | null>(null);
-  useEffect(() => {
+  // With the threads, not a picture after them: nobody reaches for one that then goes elsewhere.
+  useLayoutEffect(() => {
     if (step === null) near.current = null;
     if (step === null || grips.length === 0 || near.current === step) return;
     near.current = step;
