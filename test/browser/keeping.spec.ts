@@ -106,6 +106,53 @@ describe('nothing already entered is lost', () => {
     await page.getByText('waist: ease').first().waitFor();
   });
 
+  it('does not take back in one tab what is done there while it reads what the other did', async () => {
+    /** The list of what is kept comes late, as from a busy disk: not before `goOn`, once `readLate` is said. */
+    interface Late {
+      readLate?: boolean;
+      reading?: boolean;
+      goOn?: () => void;
+    }
+    const { page, context } = await open({
+      before: () => {
+        const late = globalThis as Late;
+        const read = IDBObjectStore.prototype.getAll;
+        IDBObjectStore.prototype.getAll = function (...args) {
+          const request = read.apply(this, args);
+          if (!late.readLate || this.name !== 'heads') return request;
+          late.reading = true;
+          const on = request.addEventListener.bind(request);
+          request.addEventListener = (kind: string, hear: EventListener) =>
+            on(kind, (event) => {
+              late.goOn = () => hear(event);
+            });
+          return request;
+        };
+      },
+    });
+    await addPerson(page, 'Odile Fenn');
+    await takeMeasure(page, 'waist', '30');
+    await onDisk(page);
+    const other = await context.newPage();
+    await other.goto(page.url());
+    const bustOf = (p: typeof page) => p.getByLabel(bust, { exact: true });
+    const waist = (p: typeof page) => p.getByLabel('waist', { exact: true });
+    await bustOf(other).waitFor();
+    await page.evaluate(() => ((globalThis as Late).readLate = true));
+    await takeMeasure(other, bust, '40');
+    await page.waitForFunction(() => (globalThis as Late).reading);
+    await takeMeasure(page, 'waist', '33');
+    await onDisk(page);
+    await page.evaluate(() => {
+      const late = globalThis as Late;
+      late.readLate = false;
+      late.goOn!();
+    });
+    await expect.poll(() => bustOf(page).inputValue()).toBe('40');
+    await expect.poll(() => waist(other).inputValue()).toBe('33');
+    expect(await waist(page).inputValue()).toBe('33');
+  });
+
   it('keeps what is entered when the storage is full, says so, and writes it once there is room', async () => {
     const { page } = await open({
       before: () => {

@@ -271,7 +271,11 @@ export class Store {
     if (!this.#keeper || this.#waiting.some((w) => w.key === key)) return;
     const head = (await this.#keeper.heads()).find((h) => h.key === key);
     const entry = head && (await this.#keeper.entry(key, head.at));
-    if (head && entry) this.#hold({ ...head, doc: entry.doc, say: entry.say });
+    if (!entry) return;
+    // An act of ours in the meantime: under way, or already written on top of what was read here.
+    const now = this.#state.held.get(key);
+    if (this.#waiting.some((w) => w.key === key) || (now && now.turn > head.turn)) return;
+    this.#hold({ ...head, doc: entry.doc, say: entry.say });
   }
 
   sentences = async (key: DocKey) => {
