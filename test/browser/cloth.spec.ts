@@ -65,6 +65,8 @@ describe('the cloth, from what to buy to the cutting table', () => {
 
   it('keeps a pinned piece where it was put, lets it be turned, and lets it go', async () => {
     const { page } = opened;
+    // A search would lay it elsewhere between the look and the press.
+    await page.getByRole('button', { name: 'Look further' }).waitFor();
     const piece = page.locator('.lying').filter({ hasText: '2' }).first();
     const name = (await piece.getAttribute('aria-label'))!.split(',')[0]!;
     const at = /([\d/ ]+) in from/.exec((await piece.getAttribute('aria-label'))!)![1];

@@ -32,8 +32,8 @@ describe('from a tape measure to paper', () => {
     const hold = page.getByRole('slider', { name: 'bust: ease', exact: true });
     const before = Number(await hold.getAttribute('aria-valuenow'));
     await settled(page);
+    await hold.hover();
     const box = (await hold.boundingBox())!;
-    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
     await page.mouse.move(box.x + box.width / 2 + 14, box.y + box.height / 2, { steps: 6 });
     await page.mouse.up();
@@ -61,8 +61,9 @@ describe('from a tape measure to paper', () => {
     await grip.waitFor({ timeout: 20_000 });
     const param = await grip.getAttribute('data-param');
     expect(param).toBe('back');
+    // Once it lies still: the threads are found anew a moment after the amount is typed.
+    await grip.hover();
     const box = (await grip.boundingBox())!;
-    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2 - 30, { steps: 10 });
     await page.mouse.up();
@@ -78,6 +79,7 @@ describe('from a tape measure to paper', () => {
   it('measures between two corners, and round the garment', async () => {
     const { page } = opened;
     await page.getByRole('button', { name: 'Measure', exact: true }).click();
+    await settled(page);
     const table = (await page.locator('.table-view').boundingBox())!;
     await page.mouse.click(table.x + table.width * 0.3, table.y + table.height * 0.3);
     await page.mouse.click(table.x + table.width * 0.5, table.y + table.height * 0.5);

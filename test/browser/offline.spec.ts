@@ -24,7 +24,7 @@ it('loads less than 250 kB of script (gzip) up to and with the plan, before the 
   });
   await page.reload();
   await page.getByRole('heading', { level: 1 }).waitFor();
-  await page.waitForTimeout(500);
+  await page.waitForLoadState('networkidle');
   const first = (await Promise.all(sizes.values())).reduce((a, b) => a + b, 0) / 1000;
   await page.getByRole('button', { name: /theatre’s wardrobe/ }).click();
   await page.locator('.level-row').nth(1).waitFor({ timeout: 60_000 });
