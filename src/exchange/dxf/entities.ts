@@ -2,7 +2,7 @@ import type { Point } from '../../geometry/index.ts';
 import { DXF_BOUNDS, DxfError, type Pair } from './pairs.ts';
 import { penOf, readTables, type DxfPen, type DxfTables } from './pens.ts';
 import { field, fields, number, numberOf, raws, type Raw } from './raw.ts';
-import { splinePoints } from './spline.ts';
+import { splinePoints, splineThrough } from './spline.ts';
 
 /** A drawn thing of a DXF file, coordinates in the file's own units. */
 export type Entity =
@@ -32,6 +32,8 @@ export type Entity =
       readonly scale: Point;
       /** Radians. */
       readonly angle: number;
+      /** All of it turned over, x to the other side. */
+      readonly over: boolean;
     };
 
 export interface Block {
@@ -111,11 +113,16 @@ function arc(pairs: readonly Pair[], whole: boolean): { points: Point[]; closed:
   return { points, closed: whole };
 }
 
-/** Centre, end of the long axis, ratio of the short one, and from where to where (open DXF reference). */
+/** Drawn as seen from below (its direction upwards is −z): what a drawing program makes of a mirrored arc, polyline or block. */
+const isOver = (pairs: readonly Pair[]): boolean => coordinate(pairs, 230) < 0;
+
+const turnedOver = (points: readonly Point[]): Point[] => points.map(({ x, y }) => ({ x: -x, y }));
+
+/** Centre, end of the long axis, ratio of the short one, and from where to where (open DXF reference); the short axis lies the other way when seen from below. */
 function ellipse(pairs: readonly Pair[]): { points: Point[]; closed: boolean } {
   const centre = pointOf(pairs);
   const long = pointOf(pairs, 11);
-  const ratio = coordinate(pairs, 40);
+  const ratio = coordinate(pairs, 40) * (isOver(pairs) ? -1 : 1);
   const from = coordinate(pairs, 41);
   let to = field(pairs, 42) ? coordinate(pairs, 42) : 2 * Math.PI;
   if (to <= from) to += 2 * Math.PI;
@@ -130,14 +137,21 @@ function ellipse(pairs: readonly Pair[]): { points: Point[]; closed: boolean } {
 }
 
 function spline(pairs: readonly Pair[]): { points: Point[]; closed: boolean } | null {
-  const ys = fields(pairs, 20).map(number);
-  const controls = fields(pairs, 10).map((pair, i) => ({ x: number(pair), y: ys[i] ?? 0 }));
-  const points = splinePoints(
-    coordinate(pairs, 71),
-    fields(pairs, 40).map(number),
-    controls,
-    fields(pairs, 41).map(number),
-  );
+  const pointsOf = (code: number): Point[] => {
+    const ys = fields(pairs, code + 10).map(number);
+    return fields(pairs, code).map((pair, i) => ({ x: number(pair), y: ys[i] ?? 0 }));
+  };
+  const controls = pointsOf(10);
+  const [start, end] = [pointsOf(12)[0], pointsOf(13)[0]];
+  const points =
+    controls.length > 0
+      ? splinePoints(
+          coordinate(pairs, 71),
+          fields(pairs, 40).map(number),
+          controls,
+          fields(pairs, 41).map(number),
+        )
+      : splineThrough(pointsOf(11), start && end ? [start, end] : null);
   if (!points) return null;
   const [first, last] = [points[0]!, points.at(-1)!];
   const closed = (coordinate(pairs, 70) & 1) === 1 && first.x === last.x && first.y === last.y;
@@ -155,6 +169,10 @@ function lightPolyline(pairs: readonly Pair[]): { at: Point; bulge: number }[] {
   }
   return vertices;
 }
+
+/** Flags of the open DXF reference: a vertex of a frame; a polyline that is a mesh in space. */
+const FRAME = 16;
+const MESH = 16 | 64;
 
 const SILENT = new Set(['SEQEND', 'VERTEX', 'ATTDEF', 'ATTRIB', 'VIEWPORT']);
 
@@ -179,21 +197,29 @@ function entities(
       if (points.length > 1)
         out.push({ kind: 'line', layer, points, closed, pen: penOf(raw, layer, tables) });
     };
+    const over = isOver(pairs);
+    /** Of kinds whose coordinates are those of their own plane. */
+    const drawInPlane = ({ points, closed }: { points: readonly Point[]; closed: boolean }): void =>
+      draw({ points: over ? turnedOver(points) : points, closed });
     if (kind === 'POLYLINE') {
-      const closed = (coordinate(pairs, 70) & 1) === 1;
+      const flags = coordinate(pairs, 70);
+      const closed = (flags & 1) === 1;
       const vertices: { at: Point; bulge: number }[] = [];
       while (list[i + 1]?.kind === 'VERTEX') {
         const v = list[++i]!;
-        vertices.push({ at: pointOf(v.pairs), bulge: coordinate(v.pairs, 42) });
+        // The frame that a smoothed polyline was drawn by is no part of it.
+        if ((coordinate(v.pairs, 70) & FRAME) === 0)
+          vertices.push({ at: pointOf(v.pairs), bulge: coordinate(v.pairs, 42) });
       }
-      draw({ points: bulged(vertices, closed), closed });
+      if ((flags & MESH) !== 0) skip(kind);
+      else drawInPlane({ points: bulged(vertices, closed), closed });
     } else if (kind === 'LWPOLYLINE') {
       const closed = (coordinate(pairs, 70) & 1) === 1;
-      draw({ points: bulged(lightPolyline(pairs), closed), closed });
+      drawInPlane({ points: bulged(lightPolyline(pairs), closed), closed });
     } else if (kind === 'LINE') {
       draw({ points: [pointOf(pairs), pointOf(pairs, 11)], closed: false });
     } else if (kind === 'ARC' || kind === 'CIRCLE') {
-      draw(arc(pairs, kind === 'CIRCLE'));
+      drawInPlane(arc(pairs, kind === 'CIRCLE'));
     } else if (kind === 'ELLIPSE') {
       draw(ellipse(pairs));
     } else if (kind === 'SPLINE') {
@@ -205,13 +231,15 @@ function entities(
       out.push({ kind: 'point', layer, at: pointOf(pairs) });
     } else if (kind === 'TEXT' || kind === 'MTEXT') {
       const parts = pairs.filter((p) => p.code === 3 || p.code === 1).map((p) => p.value);
+      const turn = (coordinate(pairs, 50) * Math.PI) / 180;
+      const mirrored = over && kind === 'TEXT';
       out.push({
         kind: 'text',
         layer,
-        at: pointOf(pairs),
+        at: mirrored ? turnedOver([pointOf(pairs)])[0]! : pointOf(pairs),
         text: parts.join(''),
         height: coordinate(pairs, 40),
-        angle: (coordinate(pairs, 50) * Math.PI) / 180,
+        angle: mirrored ? Math.PI - turn : turn,
       });
     } else if (kind === 'INSERT') {
       out.push({
@@ -221,6 +249,7 @@ function entities(
         at: pointOf(pairs),
         scale: { x: numberOf(field(pairs, 41), 1), y: numberOf(field(pairs, 42), 1) },
         angle: (coordinate(pairs, 50) * Math.PI) / 180,
+        over,
       });
     } else if (!SILENT.has(kind)) {
       skip(kind);

@@ -96,7 +96,8 @@ function insertMatrix(one: Extract<Entity, { kind: 'insert' }>, base: Point): Af
     one.at.x,
     one.at.y,
   ];
-  return affineAfter(turned, [1, 0, 0, 1, -base.x, -base.y]);
+  const put = affineAfter(turned, [1, 0, 0, 1, -base.x, -base.y]);
+  return one.over ? affineAfter([-1, 0, 0, 1, 0, 0], put) : put;
 }
 
 function doubts(from: keyof typeof UNITS_FROM, wide: number, high: number): Finding[] {

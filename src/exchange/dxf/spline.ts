@@ -1,3 +1,4 @@
+import { cubicCount, placePoint, throughPoints } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 
 /** Points taken on each span between two knots: on a span of 200 mm a chord is then off by less than a hundredth of a millimetre. */
@@ -26,6 +27,36 @@ export function splinePoints(
       points.push(deBoor(degree, knots, controls, weights, span, from + ((to - from) * k) / steps));
   }
   return points.length > 1 ? points : null;
+}
+
+/**
+ * Points along a spline of which only the points it passes through are said: the smoothest line through them. Without tangents its ends lean as the
+ * parabola through the three points there does. Null for fewer than two.
+ */
+export function splineThrough(
+  given: readonly Point[],
+  tangents: readonly [Point, Point] | null,
+): Point[] | null {
+  const points = given.filter((p, i) => i === 0 || p.x !== given[i - 1]!.x || p.y !== given[i - 1]!.y);
+  if (points.length < 3) return points.length === 2 ? points : null;
+  const lean = (p: Point, q: Point, r: Point): Point => ({
+    x: 3 * (q.x - p.x) - (r.x - q.x),
+    y: 3 * (q.y - p.y) - (r.y - q.y),
+  });
+  const [r, q, p] = points.slice(-3) as [Point, Point, Point];
+  const back = lean(p, q, r);
+  const [start, end] = tangents ?? [lean(points[0]!, points[1]!, points[2]!), { x: -back.x, y: -back.y }];
+  const none = ({ x, y }: Point) => x === 0 && y === 0;
+  const path = throughPoints(points, {
+    ...(none(start) ? {} : { startTangent: start }),
+    ...(none(end) ? {} : { endTangent: end }),
+  });
+  return [
+    points[0]!,
+    ...Array.from({ length: cubicCount(path) * PER_SPAN }, (_, i) =>
+      placePoint(path, { cubic: Math.floor(i / PER_SPAN), t: ((i % PER_SPAN) + 1) / PER_SPAN }),
+    ),
+  ];
 }
 
 function deBoor(

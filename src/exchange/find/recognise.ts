@@ -1,6 +1,5 @@
 import type { Finding } from '../../garment/index.ts';
 import { pathBox, pointsBox, ringContains } from '../../geometry/index.ts';
-import { affinePath } from '../affine.ts';
 import { ReadError, openBudget } from '../budget.ts';
 import type { ReadOptions } from '../budget.ts';
 import { boxInside } from '../drawing.ts';
@@ -20,6 +19,7 @@ import type { Outline } from './outline.ts';
 import { splitAtOpenings } from './opening.ts';
 import { findPiece } from './piece.ts';
 import type { Proposal, ProposedPiece } from './proposal.ts';
+import { scaled } from './scaled.ts';
 import { findSeams } from './seams.ts';
 import { findSizes } from './sizes.ts';
 import { spreadPieces } from './spread.ts';
@@ -43,7 +43,11 @@ export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Pro
   const put = drawing.format === 'dxf' ? spreadPieces(drawing) : assemble(drawing, assembly);
   const { scale, findings: scaleFindings } = findScale(put, options.scaleBy);
   const sheet = scale.factor === 1 ? put : scaled(put, scale.factor);
-  const findings: Finding[] = [...sheet.findings, ...scaleFindings];
+  // With a known length said, where the file's own units come from no longer matters.
+  const told = sheet.findings.filter(
+    ({ code }) => options.scaleBy === undefined || !code.startsWith('units-'),
+  );
+  const findings: Finding[] = [...told, ...scaleFindings];
   const whole = scale.factor === 1 ? wholePattern(put) : { pattern: null, why: '' };
   if (whole.pattern) {
     const { placement } = put.structure as Structure;
@@ -127,25 +131,6 @@ function ofTheSheet(
   });
   const right = assembledSize(assembly).width * factor;
   return sheet.strokes.filter((stroke) => pointsBox(stroke.path).minX <= right);
-}
-
-function scaled(sheet: Drawing, k: number): Drawing {
-  return {
-    ...sheet,
-    pages: sheet.pages.map((page) => ({ ...page, width: page.width * k, height: page.height * k })),
-    strokes: sheet.strokes.map((stroke) => ({
-      ...stroke,
-      path: affinePath([k, 0, 0, k, 0, 0], stroke.path),
-      width: stroke.width * k,
-      dash: stroke.dash.map((length) => length * k),
-    })),
-    texts: sheet.texts.map((text) => ({
-      ...text,
-      at: { x: text.at.x * k, y: text.at.y * k },
-      size: text.size * k,
-      width: text.width * k,
-    })),
-  };
 }
 
 /** Test squares and frames: upright boxes that are square with a side of whole centimetres or inches, or as large as the sheet. */
