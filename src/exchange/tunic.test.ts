@@ -95,3 +95,38 @@ describe('tiles of the tunic', () => {
     expect(findings.find((finding) => finding.code === 'pages-turned')?.message).toMatch(/1, 3, 5, 6, 7/);
   });
 });
+
+describe.each([
+  ['tunic-filled.pdf', 'as filled shapes'],
+  ['tunic-outlined.pdf', 'in the line of the pieces'],
+])('%s: the letters of its words drawn %s', (name) => {
+  let proposal: Proposal;
+  beforeAll(async () => {
+    proposal = await readFile(bytesOf(name), name);
+  });
+
+  it('become no pieces, no notches and no sizes', () => {
+    const order = ['sleeve', 'pocket', 'front', 'back'] as const;
+    expect(proposal.pieces.map((piece) => piece.name)).toEqual(['Piece 1', 'Piece 2', 'Piece 3', 'Piece 4']);
+    expect(proposal.sizes.map((size) => size.label)).toEqual(['1', '2', '3', '4']);
+    order.forEach((kind, i) => {
+      const piece = proposal.pieces[i]!;
+      expect(piece.edges.map((edge) => edge.notches.map((notch) => notch.count))).toEqual(NOTCHES[kind]);
+      truth[kind].forEach((size, k) => {
+        const round = Object.values(size.edges).reduce((sum, long) => sum + long, 0);
+        expect(Math.abs(piece.areas[k]! - size.area)).toBeLessThan(ROUND_TRIP_MM * round);
+      });
+    });
+  });
+
+  it('are said to be unreadable, and what has to be typed', () => {
+    const told = proposal.findings.find((finding) => finding.code === 'words-drawn')!;
+    expect(told.severity).toBe('warning');
+    expect(told.message).toMatch(/drawn as shapes.*what the pieces and sizes are called/);
+  });
+
+  it('leave the square to be scaled by', async () => {
+    const { scale } = await readFile(bytesOf(name), name, { scaleBy: '5 cm square' });
+    expect(scale.factor).toBeCloseTo(1, 4);
+  });
+});

@@ -11,6 +11,7 @@ import type { Assembly, AssemblyCorrections } from '../tiles/assembly.ts';
 import { assemble, assembledSize } from '../tiles/compose.ts';
 import { isUprightBox } from '../tiles/window.ts';
 import { findFollowers } from './follower.ts';
+import { letterStrokes, sayWords } from './lettering.ts';
 import { findNests } from './nest.ts';
 import type { Nest } from './nest.ts';
 import { findOutlines } from './outline.ts';
@@ -69,7 +70,13 @@ export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Pro
       message: `${whole.why} Its pieces are looked for in the lines instead.`,
     });
   budget.report('finding outlines', 0, 3);
-  const found = findOutlines(ofTheSheet(sheet, assembly, scale.factor, findings), budget);
+  const drawn = ofTheSheet(sheet, assembly, scale.factor, findings);
+  const letters = letterStrokes(drawn);
+  findings.push(...sayWords(letters.size, sheet.texts.length));
+  const found = findOutlines(
+    drawn.filter((stroke) => !letters.has(stroke)),
+    budget,
+  );
   const all = findNests(found.outlines.filter((outline) => !isFurniture(outline, sheet)));
   const nests = all.filter((nest) => !all.some((other) => other !== nest && liesInside(nest, other)));
   if (nests.length === 0)

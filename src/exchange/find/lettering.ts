@@ -1,0 +1,168 @@
+import { cubicCount, pathLength, pathsArea, pointsBox } from '../../geometry/index.ts';
+import type { Box } from '../../geometry/index.ts';
+import type { Finding } from '../../garment/index.ts';
+import { boxInside } from '../drawing.ts';
+import type { Stroke } from '../drawing.ts';
+import { isUprightBox } from '../tiles/window.ts';
+
+/** Height or width of a letter, mm. */
+const LETTER_MM = [0.7, 90] as const;
+/** What a letter covers, in squares of its own outline's length: it is made of thin bars. A pocket flap covers more. */
+const THIN = 0.035;
+/** A letter has more sides than a notch or a belt loop. */
+const SIDES = 5;
+/** Closed shapes within one letter: `B` and `%` have two. */
+const HOLES = 3;
+/** The next letter stands within so many heights, and is so much alike in size. */
+const BESIDE = 0.8;
+const ALIKE = 0.35;
+/** So many letters side by side are a word; where there are words, a pair is one too (a size). */
+const WORD = 4;
+const PAIR = 2;
+/** With more shapes than these the sheet is no pattern; with more in one place only these are looked at. */
+const MOST = 60_000;
+const NEAR = 400;
+
+const CELL_MM = 30;
+
+interface Shape {
+  readonly stroke: Stroke;
+  readonly box: Box;
+  readonly size: number;
+  readonly area: number;
+}
+
+/** Strokes that are the outlines of letters: words turned into shapes. Empty where there are none. */
+export function letterStrokes(strokes: readonly Stroke[]): ReadonlySet<Stroke> {
+  const shapes = strokes.flatMap((stroke): Shape[] => {
+    if (!stroke.closed || stroke.belongs?.piece !== undefined || isUprightBox(stroke)) return [];
+    const box = pointsBox(stroke.path);
+    const size = Math.max(box.maxX - box.minX, box.maxY - box.minY);
+    if (size < LETTER_MM[0] || size > LETTER_MM[1]) return [];
+    return [{ stroke, box, size, area: Math.abs(pathsArea([stroke.path])) }];
+  });
+  if (shapes.length < WORD || shapes.length > MOST) return new Set();
+  const around = neighbours(shapes);
+  const letters = shapes.flatMap((shape, i) =>
+    isLetter(
+      shape,
+      around(i).map((k) => shapes[k]!),
+    )
+      ? [i]
+      : [],
+  );
+  const groups = sideBySide(shapes, letters, around);
+  if (!groups.some((group) => group.length >= WORD)) return new Set();
+  const found = new Set<number>();
+  for (const group of groups) {
+    if (group.length < PAIR) continue;
+    for (const i of group) {
+      found.add(i);
+      // What stands in or beside a letter and is no larger: its hole, a dot, an `I`.
+      for (const k of around(i))
+        if (
+          cubicCount(shapes[k]!.stroke.path) > 3 &&
+          shapes[k]!.size < 1.2 * shapes[i]!.size &&
+          gap(shapes[i]!, shapes[k]!) < 0.4 * shapes[i]!.size
+        )
+          found.add(k);
+    }
+  }
+  return new Set([...found].map((i) => shapes[i]!.stroke));
+}
+
+function isLetter(shape: Shape, near: readonly Shape[]): boolean {
+  if (cubicCount(shape.stroke.path) < SIDES) return false;
+  const inside = near.filter((other) => other.size < shape.size && boxInside(other.box, shape.box));
+  // Sizes of a small piece lie in one another; its words lie in it.
+  if (
+    inside.length > HOLES ||
+    near.some((other) => other.size >= shape.size && boxInside(shape.box, other.box))
+  )
+    return false;
+  const covered = shape.area - inside.reduce((sum, hole) => sum + hole.area, 0);
+  return covered < THIN * pathLength(shape.stroke.path) ** 2;
+}
+
+const gap = (a: Shape, b: Shape): number =>
+  Math.max(
+    a.box.minX - b.box.maxX,
+    b.box.minX - a.box.maxX,
+    a.box.minY - b.box.maxY,
+    b.box.minY - a.box.maxY,
+    0,
+  );
+
+/** For each shape those that may lie within or beside it. */
+function neighbours(shapes: readonly Shape[]): (i: number) => number[] {
+  const cells = new Map<string, number[]>();
+  const range = (from: number, to: number) =>
+    Array.from(
+      { length: Math.floor(to / CELL_MM) - Math.floor(from / CELL_MM) + 1 },
+      (_, i) => Math.floor(from / CELL_MM) + i,
+    );
+  const cellsOf = ({ box }: Shape, reach: number): string[] =>
+    range(box.minX - reach, box.maxX + reach).flatMap((x) =>
+      range(box.minY - reach, box.maxY + reach).map((y) => `${x} ${y}`),
+    );
+  shapes.forEach((shape, i) => {
+    for (const key of cellsOf(shape, 0)) {
+      const list = cells.get(key);
+      if (!list) cells.set(key, [i]);
+      else if (list.length < NEAR) list.push(i);
+    }
+  });
+  return (i) => {
+    const shape = shapes[i]!;
+    const all = new Set(cellsOf(shape, BESIDE * shape.size).flatMap((key) => cells.get(key) ?? []));
+    all.delete(i);
+    return [...all];
+  };
+}
+
+function sideBySide(
+  shapes: readonly Shape[],
+  letters: readonly number[],
+  around: (i: number) => number[],
+): number[][] {
+  const wanted = new Set(letters);
+  const group = new Map<number, number>(letters.map((i) => [i, i]));
+  const root = (i: number): number => {
+    let r = i;
+    while (group.get(r) !== r) r = group.get(r)!;
+    group.set(i, r);
+    return r;
+  };
+  for (const i of letters) {
+    const a = shapes[i]!;
+    for (const k of around(i)) {
+      const b = shapes[k]!;
+      if (!wanted.has(k) || gap(a, b) > BESIDE * Math.max(a.size, b.size)) continue;
+      if (Math.min(a.size, b.size) > ALIKE * Math.max(a.size, b.size)) group.set(root(k), root(i));
+    }
+  }
+  const found = new Map<number, number[]>();
+  for (const i of letters) found.set(root(i), [...(found.get(root(i)) ?? []), i]);
+  return [...found.values()];
+}
+
+/** What a person has to say where words cannot be read. */
+const TO_SAY =
+  'Say in the workbench what the pieces and sizes are called, how many to cut, and which edges lie on the fold.';
+
+/** That words are shapes, or that there are none. */
+export function sayWords(letters: number, texts: number): Finding[] {
+  if (letters === 0 && texts > 0) return [];
+  const message =
+    letters > 0
+      ? `${texts > 0 ? 'Some words' : 'Words'} are drawn as shapes (${letters} outlines of letters) and cannot be read. ${TO_SAY}`
+      : `No words were found in the file. ${TO_SAY}`;
+  return [
+    {
+      code: letters > 0 ? 'words-drawn' : 'no-words',
+      severity: texts > 0 ? 'note' : 'warning',
+      where: {},
+      message,
+    },
+  ];
+}
