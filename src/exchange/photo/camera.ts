@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
-import { leastSquares, solve } from './linear.ts';
+import { leastSquares } from './linear.ts';
 
 /**
  * How a photograph of a flat surface maps to millimetres on it: one radial lens term, then a perspective.
@@ -59,22 +59,25 @@ export function toPhoto(camera: Camera, mm: Point): Point {
     number,
     number,
   ];
-  const m = [
-    [a - mm.x * g, b - mm.x * h],
-    [d - mm.y * g, e - mm.y * h],
-  ];
-  const flat = solve(m, [mm.x - c, mm.y - f]) ?? [0, 0];
-  const ru = Math.hypot(flat[0]!, flat[1]!);
+  // Cramer's rule, without a matrix: this is asked for every pixel of a flat picture.
+  const [ax, bx, ay, by] = [a - mm.x * g, b - mm.x * h, d - mm.y * g, e - mm.y * h];
+  const [x, y] = [mm.x - c, mm.y - f];
+  const det = ax * by - bx * ay;
+  // Relative to its terms: below that, nothing but rounding is left.
+  const seen = Math.abs(det) > 1e-14 * (Math.abs(ax * by) + Math.abs(bx * ay));
+  const flatX = seen ? (x * by - bx * y) / det : 0;
+  const flatY = seen ? (ax * y - x * ay) / det : 0;
+  const ru = Math.sqrt(flatX * flatX + flatY * flatY);
   let rd = ru;
   for (let i = 0; i < 20; i++) {
-    const step = (rd + camera.lens * rd ** 3 - ru) / (1 + 3 * camera.lens * rd * rd);
+    const step = (rd + camera.lens * rd * rd * rd - ru) / (1 + 3 * camera.lens * rd * rd);
     rd -= step;
     if (Math.abs(step) < 1e-13) break;
   }
   const k = ru > 0 ? rd / ru : 1;
   return {
-    x: flat[0]! * k * camera.radius + camera.centre.x,
-    y: flat[1]! * k * camera.radius + camera.centre.y,
+    x: flatX * k * camera.radius + camera.centre.x,
+    y: flatY * k * camera.radius + camera.centre.y,
   };
 }
 

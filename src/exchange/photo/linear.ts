@@ -1,5 +1,5 @@
 /** Solves a small square system in place by Gauss with row pivoting. Null where it has no single answer. */
-export function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | null {
+function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | null {
   const n = right.length;
   const rows = matrix.map((row, i) => [...row, right[i]!]);
   const largest = Math.max(...rows.flatMap((row) => row.map(Math.abs)));
