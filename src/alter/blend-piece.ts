@@ -1,4 +1,4 @@
-import { ON_OUTLINE_MM, placeOnEdge, stretchPath } from '../garment/index.ts';
+import { ON_OUTLINE_MM, placeOnEdge, stretchPath, withinHull } from '../garment/index.ts';
 import type { DrawnPiece, Edge, InnerLine, NestedPiece } from '../garment/index.ts';
 import {
   distance,
@@ -171,7 +171,8 @@ function levelPoint(
       return pathStart(blended[i]!.edge.path);
     }
     const k = edge.crossings.findIndex((c) => c.level === level);
-    if (k >= 0 && distance(pathAt(path, edge.crossings[k]!.at[printed]!), point) <= ON_OUTLINE_MM) {
+    if (k < 0 || !withinHull(path, point)) continue;
+    if (distance(pathAt(path, edge.crossings[k]!.at[printed]!), point) <= ON_OUTLINE_MM) {
       const now = blended[i]!.edge;
       return pathAt(now.path, now.crossings[k]!.at);
     }

@@ -64,6 +64,8 @@ function joined(runs: readonly Path[]): Path {
  * `before` and `after` have the same cubics one to one; `before` is the old path, perhaps cut into more cubics.
  */
 export function redrawEdge(edge: Edge<'one'>, before: Path, after: Path): Edge<'one'> {
+  // Most edges have no notch and no level: nothing is measured for them.
+  if (edge.crossings.length === 0 && edge.notches.length === 0) return { ...edge, path: after };
   const old = pathLength(before);
   const whole = pathLength(after);
   const at = (share: number): number => {

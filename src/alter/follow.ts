@@ -156,20 +156,14 @@ function followEdges(follower: DrawnPiece, pairs: readonly Pair[]): DrawnPiece {
         ? levelsHeld(edge, redrawEdge(edge, edge.path, path))
         : { ...edge, path, crossings: asParent(edge, pair.after) };
     }
-    const drawn = pullEdge(edge, [
-      { at: 0, by: corner[i] ?? still, smooth: false },
-      { at: 1, by: corner[(i + 1) % n] ?? still, smooth: false },
-    ]);
+    const [start, end] = [corner[i] ?? still, corner[(i + 1) % n] ?? still];
     const part = pairs.find((p) => p.own.id === edge.id);
-    const piece =
-      part &&
-      partOf(
-        edge,
-        part,
-        add(pathStart(edge.path), corner[i] ?? still),
-        add(pathEnd(edge.path), corner[(i + 1) % n] ?? still),
-      );
+    const piece = part && partOf(edge, part, add(pathStart(edge.path), start), add(pathEnd(edge.path), end));
     if (piece) return piece;
+    const drawn = pullEdge(edge, [
+      { at: 0, by: start, smooth: false },
+      { at: 1, by: end, smooth: false },
+    ]);
     // Part of a fold that was ruled straight is ruled straight too.
     return edge.kind === 'fold' && part && pathIsStraight(part.after.path)
       ? levelsHeld(edge, { ...drawn, path: linePath(pathStart(drawn.path), pathEnd(drawn.path)) })

@@ -212,7 +212,8 @@ function straightRuler(path: Path): Ruler | null {
   const besides = (edge: Path): boolean => {
     let low = Infinity;
     let high = -Infinity;
-    for (const c of edge) {
+    for (let i = 0; i < edge.length; i++) {
+      const c = edge[i]!;
       const across = (c.y - p.y) * ux - (c.x - p.x) * uy;
       if (across < low) low = across;
       if (across > high) high = across;
@@ -270,16 +271,20 @@ function meetings(piece: Outline, line: InnerLine<'one'>, ruler: Ruler): number[
     const near = ruler.nearest(pathStart(edge.path));
     return near.across <= CORNER_MM && within(near.along) ? near.along : null;
   });
-  const hits: number[] = corners.filter((c): c is number => c !== null);
+  const hits: number[] = [];
+  for (const c of corners) if (c !== null) hits.push(c);
+  const byCorner = (along: number, corner: number | null): boolean =>
+    corner !== null && Math.abs(along - corner) <= BY_CORNER_MM;
   piece.edges.forEach((edge, i) => {
-    const ends = [corners[i] ?? null, corners[(i + 1) % piece.edges.length] ?? null];
-    for (const along of ruler.meet(edge.path)) {
+    const met = ruler.meet(edge.path);
+    for (let k = 0; k < met.length; k++) {
+      const along = met[k]!;
       if (!within(along)) continue;
-      if (ends.some((c) => c !== null && Math.abs(along - c) <= BY_CORNER_MM)) continue;
+      if (byCorner(along, corners[i]!) || byCorner(along, corners[(i + 1) % corners.length]!)) continue;
       hits.push(along);
     }
   });
-  hits.sort((a, b) => a - b);
+  if (hits.length > 1) hits.sort((a, b) => a - b);
   return hits.filter((h, i) => i === 0 || h - hits[i - 1]! > ONE_HIT_MM);
 }
 

@@ -14,7 +14,7 @@ const ENOUGH_MM = 0.1;
  * whichever end is nearer, so that what is left of a length difference stays in the middle); on an eased or gathered one each stretch keeps
  * the fullness that it has in the reference, what the whole seam gained or lost being shared in proportion.
  */
-function marks(walk: Walk, reference: Walk | undefined, keep: 'a' | 'b'): ReadonlyMap<string, number> {
+function marks(walk: Walk, drawn: Garment | undefined, keep: 'a' | 'b'): ReadonlyMap<string, number> {
   const out = new Map<string, number>();
   const [fixed, loose] = keep === 'a' ? [walk.a, walk.b] : [walk.b, walk.a];
   if (walk.seam.join.kind === 'plain') {
@@ -24,6 +24,7 @@ function marks(walk: Walk, reference: Walk | undefined, keep: 'a' | 'b'): Readon
     }
     return out;
   }
+  const reference = drawn && walkSeam(drawn, walk.seam);
   if (!reference || reference.intervals.length !== walk.intervals.length) return out;
   if (reference.notches.some((n, i) => n.id !== walk.notches[i]!.id)) return out;
   // Fullness of each stretch, counted as what `a` has more than `b`.
@@ -52,7 +53,7 @@ export function placeNotches(
   const walk = walkSeam(garment, seam);
   if (walk.missing.length > 0 || walk.notches.length === 0) return { garment, changes: [] };
   const fixed = keep ?? 'a';
-  const wanted = marks(walk, reference && walkSeam(reference, seam), fixed);
+  const wanted = marks(walk, reference, fixed);
   const chain = fixed === 'a' ? seam.b : seam.a;
   const changes: Change[] = [];
   let now = garment;

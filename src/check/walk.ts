@@ -137,9 +137,15 @@ function chainLength(garment: Garment, chain: readonly EdgeRef[]): number | unde
   return length;
 }
 
-/** Every seam of the garment, in sewing order. */
+const walked = new WeakMap<Garment, readonly Walk[]>();
+
+/** Every seam of the garment, in sewing order; once per garment. */
 export function walkAll(garment: Garment): readonly Walk[] {
-  return [...garment.seams].sort((p, q) => p.order - q.order).map((seam) => walkSeam(garment, seam));
+  const known = walked.get(garment);
+  if (known) return known;
+  const walks = garment.seams.toSorted((p, q) => p.order - q.order).map((seam) => walkSeam(garment, seam));
+  walked.set(garment, walks);
+  return walks;
 }
 
 /** Severity of a walked difference (docs/architecture.md, Numbers); undefined below a note. */

@@ -1,9 +1,9 @@
 import type { DrawnPiece, NestedPiece } from './piece.ts';
 import type { Garment, Pattern } from './pattern.ts';
 
-function pick<T>(nest: readonly T[], size: number, what: string): T {
+function pick<T>(nest: readonly T[], size: number, of: { readonly name: string }, what: string): T {
   const one = nest[size];
-  if (one === undefined) throw new RangeError(`${what} has no size number ${size}`);
+  if (one === undefined) throw new RangeError(`${of.name}, ${what} has no size number ${size}`);
   return one;
 }
 
@@ -16,12 +16,12 @@ export function pieceAtSize(piece: NestedPiece, size: number): DrawnPiece {
     ...piece,
     edges: piece.edges.map((edge) => ({
       ...edge,
-      path: pick(edge.path, size, `${piece.name}, ${edge.name}`),
-      crossings: edge.crossings.map((c) => ({ level: c.level, at: pick(c.at, size, c.level) })),
-      notches: edge.notches.map((n) => ({ ...n, at: pick(n.at, size, n.id) })),
+      path: pick(edge.path, size, piece, edge.name),
+      crossings: edge.crossings.map((c) => ({ level: c.level, at: pick(c.at, size, piece, c.level) })),
+      notches: edge.notches.map((n) => ({ ...n, at: pick(n.at, size, piece, n.id) })),
     })),
-    lines: piece.lines.map((line) => ({ ...line, path: pick(line.path, size, line.id) })),
-    marks: piece.marks.map((mark) => ({ ...mark, at: pick(mark.at, size, mark.id) })),
+    lines: piece.lines.map((line) => ({ ...line, path: pick(line.path, size, piece, line.id) })),
+    marks: piece.marks.map((mark) => ({ ...mark, at: pick(mark.at, size, piece, mark.id) })),
   };
 }
 

@@ -30,13 +30,14 @@ export function placeOnEdge(
   return near.distance <= ON_OUTLINE_MM ? { place: near.place, distance: near.distance } : undefined;
 }
 
-/** A cubic lies in the box of its control points: nothing outside of that is on it. */
-function withinHull(path: Path, point: Point): boolean {
+/** May the point lie on the path? A cubic lies in the box of its control points: nothing further than ON_OUTLINE_MM outside of that is on it. */
+export function withinHull(path: Path, point: Point): boolean {
   let minX = Infinity;
   let minY = Infinity;
   let maxX = -Infinity;
   let maxY = -Infinity;
-  for (const p of path) {
+  for (let i = 0; i < path.length; i++) {
+    const p = path[i]!;
     if (p.x < minX) minX = p.x;
     if (p.x > maxX) maxX = p.x;
     if (p.y < minY) minY = p.y;

@@ -1,10 +1,18 @@
 import { boxesTouch, pointsBox } from './box.ts';
-import { cubicIsStraight, cubicPart, cubicPoint, cubicSplit, cubicVelocity, straightCubic } from './cubic.ts';
+import {
+  cubicIsStraight,
+  cubicOf,
+  cubicPart,
+  cubicPoint,
+  cubicSplit,
+  cubicVelocity,
+  straightCubic,
+} from './cubic.ts';
 import type { Cubic } from './cubic.ts';
 import { nearestPlace } from './nearest.ts';
 import { cubicRoots } from './root.ts';
 import { SAME_MM, STRAIGHT_MM } from './tolerance.ts';
-import type { Point } from './types.ts';
+import type { Path, Point } from './types.ts';
 import { cross, distance, dot, lerp, norm, sub } from './vector.ts';
 
 /** Where two cubics meet: the parameter on each, and the point. */
@@ -57,13 +65,17 @@ function segments(a: Cubic, b: Cubic): CubicMeeting[] {
   return (hi - lo) * rLength <= SAME_MM ? [meet(lo)] : [meet(lo), meet(hi)];
 }
 
-/** Parameters at which the cubic crosses or touches the endless line through p and q. */
-export function cubicLineRoots(cubic: Cubic, p: Point, q: Point): readonly number[] {
+/** Parameters at which the path's cubic of that number crosses or touches the endless line through p and q. */
+export function cubicLineRoots(path: Path, index: number, p: Point, q: Point): readonly number[] {
   const dx = q.x - p.x;
   const dy = q.y - p.y;
   const l = Math.sqrt(dx * dx + dy * dy);
   if (l === 0) return NONE;
-  const [a, b, c, d] = cubic;
+  const i = index * 3;
+  const a = path[i]!;
+  const b = path[i + 1]!;
+  const c = path[i + 2]!;
+  const d = path[i + 3]!;
   const o0 = (dx * (a.y - p.y) - dy * (a.x - p.x)) / l;
   const o1 = (dx * (b.y - p.y) - dy * (b.x - p.x)) / l;
   const o2 = (dx * (c.y - p.y) - dy * (c.x - p.x)) / l;
@@ -71,7 +83,7 @@ export function cubicLineRoots(cubic: Cubic, p: Point, q: Point): readonly numbe
   // All four on one side: the curve lies in their hull, clear of the line. Most edges of a piece are told so.
   if (o0 > SAME_MM && o1 > SAME_MM && o2 > SAME_MM && o3 > SAME_MM) return NONE;
   if (o0 < -SAME_MM && o1 < -SAME_MM && o2 < -SAME_MM && o3 < -SAME_MM) return NONE;
-  if (cubicIsStraight(cubic)) {
+  if (cubicIsStraight(cubicOf(path, index))) {
     if (Math.abs(o0 - o3) <= STRAIGHT_MM) return Math.abs(o0) <= SAME_MM ? [0, 1] : NONE;
     const t = o0 / (o0 - o3);
     const reach = distance(a, d);
@@ -87,7 +99,7 @@ function segmentCurve(line: Cubic, curve: Cubic): CubicMeeting[] {
   const d = sub(q, p);
   const l = norm(d.x, d.y);
   const out: CubicMeeting[] = [];
-  for (const tb of cubicLineRoots(curve, p, q)) {
+  for (const tb of cubicLineRoots(curve, 0, p, q)) {
     const point = cubicPoint(curve, tb);
     const ta = dot(sub(point, p), d) / (l * l);
     if (ta * l < -SAME_MM || (ta - 1) * l > SAME_MM) continue;

@@ -4,7 +4,7 @@ import { cubicCount, cubicOf } from './cubic.ts';
 import { placePoint } from './place.ts';
 import { SAME_MM } from './tolerance.ts';
 import type { Path, PathPlace, Point } from './types.ts';
-import { distance, dot, sub } from './vector.ts';
+import { distance } from './vector.ts';
 
 /** Parameter (counted in cubics) under which two findings at one point are the same: a crossing at a joint is found on both sides of it. */
 const SAME_PLACE = 1e-3;
@@ -42,21 +42,23 @@ export function pathLineIntersections(
   q: Point,
 ): { place: PathPlace; point: Point; along: number }[] {
   const out: { place: PathPlace; point: Point; along: number }[] = [];
-  const d = sub(q, p);
-  const dd = dot(d, d);
+  const dx = q.x - p.x;
+  const dy = q.y - p.y;
+  const dd = dx * dx + dy * dy;
   for (let i = 0; i < cubicCount(path); i++) {
-    for (const t of cubicLineRoots(cubicOf(path, i), p, q)) {
-      const place = { cubic: i, t };
+    const roots = cubicLineRoots(path, i, p, q);
+    for (let k = 0; k < roots.length; k++) {
+      const place = { cubic: i, t: roots[k]! };
       const point = placePoint(path, place);
       const last = out[out.length - 1];
       if (
         last &&
-        i + t - last.place.cubic - last.place.t < SAME_PLACE &&
+        i + place.t - last.place.cubic - last.place.t < SAME_PLACE &&
         distance(last.point, point) <= SAME_MM * 4
       ) {
         continue;
       }
-      out.push({ place, point, along: dot(sub(point, p), d) / dd });
+      out.push({ place, point, along: ((point.x - p.x) * dx + (point.y - p.y) * dy) / dd });
     }
   }
   return out;

@@ -1,5 +1,6 @@
 import { STRAIGHT_MM } from './tolerance.ts';
 import type { Path, Point } from './types.ts';
+import { lerp } from './vector.ts';
 
 /** One cubic Bézier. The single cubics of a path are taken out of it with `cubicOf`. */
 export type Cubic = readonly [Point, Point, Point, Point];
@@ -28,7 +29,11 @@ export function cubicPoint(cubic: Cubic, t: number): Point {
 }
 
 /** First derivative by t. */
-export function cubicVelocity([a, b, c, d]: Cubic, t: number): Point {
+export function cubicVelocity(cubic: Cubic, t: number): Point {
+  const a = cubic[0];
+  const b = cubic[1];
+  const c = cubic[2];
+  const d = cubic[3];
   const s = 1 - t;
   const w0 = 3 * s * s;
   const w1 = 6 * s * t;
@@ -40,7 +45,11 @@ export function cubicVelocity([a, b, c, d]: Cubic, t: number): Point {
 }
 
 /** Second derivative by t. */
-export function cubicAcceleration([a, b, c, d]: Cubic, t: number): Point {
+export function cubicAcceleration(cubic: Cubic, t: number): Point {
+  const a = cubic[0];
+  const b = cubic[1];
+  const c = cubic[2];
+  const d = cubic[3];
   const s = 1 - t;
   return {
     x: 6 * (s * (a.x - 2 * b.x + c.x) + t * (b.x - 2 * c.x + d.x)),
@@ -49,14 +58,15 @@ export function cubicAcceleration([a, b, c, d]: Cubic, t: number): Point {
 }
 
 /** De Casteljau: the parts before and after t. */
-export function cubicSplit([a, b, c, d]: Cubic, t: number): [Cubic, Cubic] {
-  const mix = (p: Point, q: Point): Point => ({ x: p.x + (q.x - p.x) * t, y: p.y + (q.y - p.y) * t });
-  const ab = mix(a, b);
-  const bc = mix(b, c);
-  const cd = mix(c, d);
-  const abc = mix(ab, bc);
-  const bcd = mix(bc, cd);
-  const at = mix(abc, bcd);
+export function cubicSplit(cubic: Cubic, t: number): [Cubic, Cubic] {
+  const a = cubic[0];
+  const d = cubic[3];
+  const ab = lerp(a, cubic[1], t);
+  const bc = lerp(cubic[1], cubic[2], t);
+  const cd = lerp(cubic[2], d, t);
+  const abc = lerp(ab, bc, t);
+  const bcd = lerp(bc, cd, t);
+  const at = lerp(abc, bcd, t);
   return [
     [a, ab, abc, at],
     [at, bcd, cd, d],
@@ -72,7 +82,11 @@ export function cubicPart(cubic: Cubic, t0: number, t1: number): Cubic {
 }
 
 /** A straight run at even speed: controls at the thirds. Most pattern edges are such, and all verbs take a short cut on them. */
-export function cubicIsStraight([a, b, c, d]: Cubic): boolean {
+export function cubicIsStraight(cubic: Cubic): boolean {
+  const a = cubic[0];
+  const b = cubic[1];
+  const c = cubic[2];
+  const d = cubic[3];
   return (
     Math.abs(3 * b.x - 2 * a.x - d.x) <= STRAIGHT_MM &&
     Math.abs(3 * b.y - 2 * a.y - d.y) <= STRAIGHT_MM &&

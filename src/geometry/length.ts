@@ -30,7 +30,11 @@ interface Speed {
   readonly y2: number;
 }
 
-function speedOf([a, b, c, d]: Cubic): Speed {
+function speedOf(cubic: Cubic): Speed {
+  const a = cubic[0];
+  const b = cubic[1];
+  const c = cubic[2];
+  const d = cubic[3];
   return {
     x0: 3 * (b.x - a.x),
     x1: 6 * (a.x - 2 * b.x + c.x),
@@ -79,7 +83,11 @@ const NONE: readonly number[] = [];
  * Parameters inside (0, 1) where the speed has a low point. Next to a cusp the integrand is like |t − t₀|; with t₀ as a
  * border both sides are smooth. Where the three control legs all point forward the speed cannot come near zero.
  */
-function slowPlaces(v: Speed, [a, b, c, d]: Cubic): readonly number[] {
+function slowPlaces(v: Speed, cubic: Cubic): readonly number[] {
+  const a = cubic[0];
+  const b = cubic[1];
+  const c = cubic[2];
+  const d = cubic[3];
   const d0x = b.x - a.x;
   const d0y = b.y - a.y;
   const d1x = c.x - b.x;
@@ -121,9 +129,11 @@ export function cubicLength(cubic: Cubic, t0 = 0, t1 = 1): number {
     return (t1 - t0) * norm(cubic[3].x - cubic[0].x, cubic[3].y - cubic[0].y);
   }
   const v = speedOf(cubic);
+  const slows = slowPlaces(v, cubic);
+  if (slows.length === 0) return adaptive(v, t0, t1, LENGTH_MM / 8, 0);
   let sum = 0;
   let from = t0;
-  for (const slow of slowPlaces(v, cubic)) {
+  for (const slow of slows) {
     if (slow <= from || slow >= t1) continue;
     sum += adaptive(v, from, slow, LENGTH_MM / 8, 0);
     from = slow;
@@ -138,10 +148,10 @@ function cumulative(path: Path): readonly number[] {
   const known = measured.get(path);
   if (known) return known;
   const n = cubicCount(path);
-  // Mostly one to four numbers: a plain list is made many times faster than a typed one.
-  const sums: number[] = [];
+  // Mostly one to four numbers: a plain list is made many times faster than a typed one, and in its final size smaller than a grown one.
+  const sums: number[] = n === 1 ? [0] : [];
   let sum = 0;
-  for (let i = 0; i < n; i++) sums.push((sum += cubicLength(cubicOf(path, i))));
+  for (let i = 0; i < n; i++) sums[i] = sum += cubicLength(cubicOf(path, i));
   measured.set(path, sums);
   return sums;
 }

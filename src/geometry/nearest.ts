@@ -1,6 +1,5 @@
 import { cubicCount, cubicIsStraight, cubicOf, cubicPoint } from './cubic.ts';
 import type { Cubic } from './cubic.ts';
-import { pointsBox } from './box.ts';
 import { placePoint } from './place.ts';
 import type { Path, PathPlace, Point } from './types.ts';
 
@@ -36,6 +35,9 @@ function refine(cubic: Cubic, point: Point, lo: number, guess: number, hi: numbe
   return t;
 }
 
+/** Squared distances of the samples of one cubic: written anew for each, so that a search makes no list. */
+const far = new Float64Array(SAMPLES + 1);
+
 /** The place of the path nearest to a point, the point there, and how far it is. The first one where several are equally near. */
 export function nearestPlace(path: Path, point: Point): { place: PathPlace; point: Point; distance: number } {
   // Corners are asked for more often than anything else, and need no search.
@@ -43,47 +45,72 @@ export function nearestPlace(path: Path, point: Point): { place: PathPlace; poin
   if (start.x === point.x && start.y === point.y)
     return { place: { cubic: 0, t: 0 }, point: start, distance: 0 };
   let best = Infinity;
-  let place: PathPlace = { cubic: 0, t: 0 };
-  const offer = (cubic: number, t: number, at: Point): void => {
-    const dx = at.x - point.x;
-    const dy = at.y - point.y;
-    const d = dx * dx + dy * dy;
-    if (d < best) {
-      best = d;
-      place = { cubic, t };
-    }
-  };
-  for (let i = 0; i < cubicCount(path); i++) {
+  let bestCubic = 0;
+  let bestT = 0;
+  const count = cubicCount(path);
+  for (let i = 0; i < count; i++) {
     const cubic = cubicOf(path, i);
-    const box = pointsBox(cubic);
-    const outX = Math.max(box.minX - point.x, 0, point.x - box.maxX);
-    const outY = Math.max(box.minY - point.y, 0, point.y - box.maxY);
-    if (outX * outX + outY * outY >= best) continue;
-    const [a, , , d] = cubic;
-    if (cubicIsStraight(cubic)) {
-      const vx = d.x - a.x;
-      const vy = d.y - a.y;
-      const vv = vx * vx + vy * vy;
-      const t = vv > 0 ? Math.min(1, Math.max(0, ((point.x - a.x) * vx + (point.y - a.y) * vy) / vv)) : 0;
-      offer(i, t, { x: a.x + vx * t, y: a.y + vy * t });
-      continue;
-    }
-    offer(i, 0, a);
-    offer(i, 1, d);
-    const far: number[] = [];
-    for (let k = 0; k <= SAMPLES; k++) {
-      const p = cubicPoint(cubic, k / SAMPLES);
-      far.push((p.x - point.x) ** 2 + (p.y - point.y) ** 2);
-    }
-    for (let k = 0; k <= SAMPLES; k++) {
-      if (far[k]! > (far[k - 1] ?? Infinity) || far[k]! > (far[k + 1] ?? Infinity)) continue;
-      const lo = Math.max(0, k - 1) / SAMPLES;
-      const hi = Math.min(SAMPLES, k + 1) / SAMPLES;
-      // The ends are offered already; a control sitting on its end would stop Newton right there.
-      const guess = k === 0 || k === SAMPLES ? (lo + hi) / 2 : k / SAMPLES;
-      const t = refine(cubic, point, lo, guess, hi);
-      offer(i, t, cubicPoint(cubic, t));
+    if (hullDistance(cubic, point) >= best) continue;
+    const straight = cubicIsStraight(cubic);
+    if (!straight) for (let k = 0; k <= SAMPLES; k++) far[k] = distanceAt(cubic, point, k / SAMPLES);
+    // Candidates: both ends, then the low places between; on a straight cubic the one foot.
+    const last = straight ? 0 : SAMPLES + 2;
+    for (let n = 0; n <= last; n++) {
+      const t = straight ? footOnLine(cubic, point) : candidate(cubic, point, n);
+      if (t < 0) continue;
+      const d = straight ? lineDistance(cubic, point, t) : distanceAt(cubic, point, t);
+      if (d >= best) continue;
+      best = d;
+      bestCubic = i;
+      bestT = t;
     }
   }
+  const place = { cubic: bestCubic, t: bestT };
   return { place, point: placePoint(path, place), distance: Math.sqrt(best) };
+}
+
+/** The n-th parameter worth looking at, of the samples in `far`: its ends first, which need no search; −1 where a sample is no low place. */
+function candidate(cubic: Cubic, point: Point, n: number): number {
+  if (n < 2) return n;
+  const k = n - 2;
+  if ((k > 0 && far[k]! > far[k - 1]!) || (k < SAMPLES && far[k]! > far[k + 1]!)) return -1;
+  const lo = Math.max(0, k - 1) / SAMPLES;
+  const hi = Math.min(SAMPLES, k + 1) / SAMPLES;
+  // A control sitting on its end would stop Newton right there.
+  const guess = k === 0 || k === SAMPLES ? (lo + hi) / 2 : k / SAMPLES;
+  return refine(cubic, point, lo, guess, hi);
+}
+
+/** Squared distance from the box of the control points, which holds the curve. */
+function hullDistance(cubic: Cubic, point: Point): number {
+  const a = cubic[0];
+  const b = cubic[1];
+  const c = cubic[2];
+  const d = cubic[3];
+  const x = Math.max(Math.min(a.x, b.x, c.x, d.x) - point.x, 0, point.x - Math.max(a.x, b.x, c.x, d.x));
+  const y = Math.max(Math.min(a.y, b.y, c.y, d.y) - point.y, 0, point.y - Math.max(a.y, b.y, c.y, d.y));
+  return x * x + y * y;
+}
+
+/** Squared distance of the cubic's point at t. */
+function distanceAt(cubic: Cubic, point: Point, t: number): number {
+  const p = cubicPoint(cubic, t);
+  const x = p.x - point.x;
+  const y = p.y - point.y;
+  return x * x + y * y;
+}
+
+function footOnLine(cubic: Cubic, point: Point): number {
+  const a = cubic[0];
+  const vx = cubic[3].x - a.x;
+  const vy = cubic[3].y - a.y;
+  const vv = vx * vx + vy * vy;
+  return vv > 0 ? Math.min(1, Math.max(0, ((point.x - a.x) * vx + (point.y - a.y) * vy) / vv)) : 0;
+}
+
+function lineDistance(cubic: Cubic, point: Point, t: number): number {
+  const a = cubic[0];
+  const x = a.x + (cubic[3].x - a.x) * t - point.x;
+  const y = a.y + (cubic[3].y - a.y) * t - point.y;
+  return x * x + y * y;
 }

@@ -9,51 +9,71 @@ export function cubicRoots(b0: number, b1: number, b2: number, b3: number, touch
   return rootsInside(b0, b1, b2, b3, touch);
 }
 
+/** Value at t of the cubic with these Bernstein values. */
+function valueAt(b0: number, b1: number, b2: number, b3: number, t: number): number {
+  const s = 1 - t;
+  return s * s * s * b0 + 3 * s * s * t * b1 + 3 * s * t * t * b2 + t * t * t * b3;
+}
+
 function rootsInside(b0: number, b1: number, b2: number, b3: number, touch: number): number[] {
   const a3 = b3 - 3 * b2 + 3 * b1 - b0;
   const a2 = 3 * (b2 - 2 * b1 + b0);
   const a1 = 3 * (b1 - b0);
-  const f = (t: number): number => {
-    const s = 1 - t;
-    return s * s * s * b0 + 3 * s * s * t * b1 + 3 * s * t * t * b2 + t * t * t * b3;
-  };
-  const df = (t: number): number => a1 + t * (2 * a2 + t * 3 * a3);
-  const borders = [0, ...quadraticRoots(3 * a3, 2 * a2, a1).filter((t) => t > 0 && t < 1), 1];
+  const turns = quadraticRoots(3 * a3, 2 * a2, a1);
   const out: number[] = [];
-  const put = (t: number): void => {
-    if (out.length === 0 || t - out[out.length - 1]! > 1e-12) out.push(t);
-  };
-  for (let i = 0; i + 1 < borders.length; i++) {
-    let lo = borders[i]!;
-    let hi = borders[i + 1]!;
-    const fLo = f(lo);
-    const fHi = f(hi);
-    if (Math.abs(fLo) <= touch && (i > 0 || Math.abs(fLo) === 0)) {
-      put(lo);
-      if (fHi * fLo >= 0) continue;
+  let border = 0;
+  let atBorder = b0;
+  for (let i = 0; i <= turns.length; i++) {
+    const next = i < turns.length ? turns[i]! : 1;
+    if (i < turns.length && !(next > 0 && next < 1)) continue;
+    const from = border;
+    const atFrom = atBorder;
+    border = next;
+    atBorder = valueAt(b0, b1, b2, b3, border);
+    if (Math.abs(atFrom) <= touch && (from > 0 || atFrom === 0)) {
+      put(out, from);
+      if (atBorder * atFrom >= 0) continue;
     }
-    if (Math.abs(fLo) === 0) continue;
-    if (fLo * fHi > 0) continue;
-    if (fHi === 0) {
-      put(hi);
-      continue;
-    }
-    const rising = fLo < 0;
-    let t = lo + ((hi - lo) * -fLo) / (fHi - fLo);
-    for (let k = 0; k < 80; k++) {
-      const ft = f(t);
-      if (ft === 0) break;
-      if (ft < 0 === rising) lo = t;
-      else hi = t;
-      const d = df(t);
-      let next = d !== 0 ? t - ft / d : (lo + hi) / 2;
-      if (!(next > lo && next < hi)) next = (lo + hi) / 2;
-      if (Math.abs(next - t) < 1e-16) break;
-      t = next;
-    }
-    put(t);
+    if (atFrom === 0 || atFrom * atBorder > 0) continue;
+    put(out, atBorder === 0 ? border : rootBetween(b0, b1, b2, b3, from, border, atFrom, atBorder));
   }
   return out;
+}
+
+function put(out: number[], t: number): void {
+  if (out.length === 0 || t - out[out.length - 1]! > 1e-12) out.push(t);
+}
+
+/** The zero between two places at which the signs differ, by Newton held between them. */
+function rootBetween(
+  b0: number,
+  b1: number,
+  b2: number,
+  b3: number,
+  from: number,
+  to: number,
+  atFrom: number,
+  atTo: number,
+): number {
+  const a3 = b3 - 3 * b2 + 3 * b1 - b0;
+  const a2 = 3 * (b2 - 2 * b1 + b0);
+  const a1 = 3 * (b1 - b0);
+  const rising = atFrom < 0;
+  let lo = from;
+  let hi = to;
+  let t = lo + ((hi - lo) * -atFrom) / (atTo - atFrom);
+  for (let k = 0; k < 80; k++) {
+    const ft = valueAt(b0, b1, b2, b3, t);
+    if (ft === 0) break;
+    if (ft < 0 === rising) lo = t;
+    else hi = t;
+    const d = a1 + t * (2 * a2 + t * 3 * a3);
+    let next = d !== 0 ? t - ft / d : (lo + hi) / 2;
+    if (!(next > lo && next < hi)) next = (lo + hi) / 2;
+    if (Math.abs(next - t) < 1e-16) break;
+    t = next;
+  }
+  return t;
 }
 
 /** Real zeros of a t² + b t + c, ascending; by the form that loses no digits (Numerical Recipes 5.6). */

@@ -28,17 +28,21 @@ const bustHeight = (piece: DrawnPiece): number => {
 
 type Pair = ReturnType<typeof panelFronts>[number];
 
-/** Both panels lengthened through the bust (the side panel at its panel edge only) and half the width let out on each of the two edges. */
-function fill(change: Change, { centre, side }: Pair, width: number, longer: number, atPanel: number): void {
+/** The centre panel lengthened through the bust, and half the width let out on its panel edge. */
+function fillCentre(change: Change, { centre }: Pair, width: number, longer: number): void {
   cut(change, centre.id, (piece) => {
     const { left, right } = across(piece, bustHeight(piece));
     return (p) => slidePart(p, { from: right, to: left, atFrom: longer, atTo: longer });
   });
+  draw(change, centre.id, (piece) => pullEdges(piece, widenLevel(piece, 'panel', 'bust', width / 2, {})));
+}
+
+/** The side panel lengthened at its panel edge only, and the other half of the width let out there. */
+function fillSide(change: Change, { side }: Pair, width: number, atPanel: number): void {
   cut(change, side.id, (piece) => {
     const { left, right } = across(piece, bustHeight(piece));
     return (p) => slidePart(p, { from: right, to: left, atFrom: 0, atTo: atPanel });
   });
-  draw(change, centre.id, (piece) => pullEdges(piece, widenLevel(piece, 'panel', 'bust', width / 2, {})));
   draw(change, side.id, (piece) => pullEdges(piece, widenLevel(piece, 'panel', 'bust', -width / 2, {})));
 }
 
@@ -52,13 +56,13 @@ function fullness(garment: Garment, { centre, side, centreEdge, sideEdge }: Pair
 /** The two edges bend differently, so the same length let in does not make both longer alike; a second look is within a hundredth. */
 const LOOKS = 2;
 
-/** How much longer the side panel is made at the seam, so that its edge stays with the centre panel's as it was, walked. */
-function sideLonger(change: Change, pair: Pair, width: number, longer: number): number {
+/** How much longer the side panel is made at the seam, so that its edge has as much more than the finished centre panel's as it had (`was`). */
+function sideLonger(change: Change, pair: Pair, width: number, longer: number, was: number): number {
   let atPanel = longer;
   for (let look = 0; look < LOOKS; look++) {
     const trial = newChange({ ...change.garment, followers: [] });
-    fill(trial, pair, width, longer, atPanel);
-    atPanel -= fullness(trial.garment, pair) - fullness(change.garment, pair);
+    fillSide(trial, pair, width, atPanel);
+    atPanel -= fullness(trial.garment, pair) - was;
   }
   return atPanel;
 }
@@ -93,7 +97,9 @@ export const bustPanel: Alteration = {
     const width = values.mm('width');
     const longer = values.maybe('length') ?? width * LENGTH_PER_WIDTH;
     for (const pair of panelFronts(change.garment)) {
-      fill(change, pair, width, longer, sideLonger(change, pair, width, longer));
+      const was = fullness(change.garment, pair);
+      fillCentre(change, pair, width, longer);
+      fillSide(change, pair, width, sideLonger(change, pair, width, longer, was));
     }
   },
   sentence(values) {
