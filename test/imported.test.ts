@@ -75,4 +75,20 @@ describe('a pattern brought in', () => {
     expect((user + system) / 1e6).toBeLessThan(15);
     expect(made.findings.some((finding) => finding.severity === 'error')).toBe(true);
   });
+
+  it.each(CAST.filter((body) => body.wearer === 'woman').map((body) => [body.id, body] as const))(
+    'drawn without semantics, the knit tee on %s: corners under the arm go with the bust, the sleeve with its armhole, and every seam can be sewn',
+    (_, own) => {
+      const tee = sample('knit-tee');
+      const drawn = recognise(patternSheet(tee, { semantics: false }).drawing);
+      const { pattern } = patternFrom(drawn, { chart: tee.chart, cloth: tee.cloth });
+      const [made, known] = [pattern, tee].map((one) =>
+        make(newFitting({ body: own, pattern: one, on: ON })),
+      );
+      for (const level of ['bust', 'waist', 'upper-arm'])
+        // Two of the house's bounds for a girth: one each for the pattern and its copy.
+        expect(Math.abs(girth(made!, level) - girth(known!, level)), level).toBeLessThan(6);
+      for (const walk of made!.seams) expect(Math.abs(walk.difference), walk.seam.name).toBeLessThan(0.5);
+    },
+  );
 });

@@ -68,6 +68,19 @@ function checkSizes(proposal: Proposal, said: Corrections): void {
     );
 }
 
+/** A side of a seam for reading: each piece once with its edges; walked twice, both halves of what is cut on the fold. */
+function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): string {
+  const pieces = [...new Set(refs.map((ref) => ref.piece))];
+  const words = pieces.map((id) => {
+    const piece = proposal.pieces.find((one) => one.id === id);
+    const own = [...new Set(refs.filter((ref) => ref.piece === id).map((ref) => ref.edge))];
+    const edges = own.map((edge) => piece?.edges.find((one) => one.id === edge)?.name ?? edge);
+    return `${piece?.name ?? id}.${edges.join(', ')}`;
+  });
+  const halves = new Set(refs.map((ref) => `${ref.piece} ${ref.edge}`)).size < refs.length;
+  return `${words.join(' + ')}${halves ? ' (both halves)' : ''}`;
+}
+
 function tell(proposal: Proposal): string {
   const found = proposalSummary(proposal);
   const middle = Math.floor(proposal.sizes.length / 2);
@@ -79,9 +92,10 @@ function tell(proposal: Proposal): string {
     String(p.notches),
     p.grain,
   ]);
-  const seams = found.seams
+  const seams = proposal.seams
     .filter((s) => s.rank === 1)
-    .map((s) => `  ${s.score.toFixed(2)}  ${s.a}  to  ${s.b}: ${s.evidence}`);
+    .toSorted((a, b) => b.score - a.score)
+    .map((s) => `  ${s.score.toFixed(2)}  ${side(proposal, s.a)}  to  ${side(proposal, s.b)}: ${s.evidence}`);
   return [
     `Units: ${found.unitsFrom}. ${found.scale}`,
     found.assembly,

@@ -59,7 +59,7 @@ function strokesOf(piece: DxfPiece): Stroke[] {
 /** Quantity, mirror line and material in the words a printed piece would carry. */
 function toldOf({ quantity, mirror, material }: DxfPiece): string {
   const [left, right] = quantity ?? [1, 1];
-  const pair = right > 0 ? `, ${right} mirrored` : '';
+  const pair = right > 0 ? `, ${right} mirrored` : left > 1 ? ' alike' : '';
   return `cut ${left + right}${mirror ? ' on fold' : pair}${material ? ` of ${material}` : ''}`;
 }
 

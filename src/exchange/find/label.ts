@@ -46,6 +46,8 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
     /\bcut\s*(\d{1,2})/i.exec(all) ?? /\b(\d{1,2})\s*x\b/i.exec(all) ?? /\bx\s*(\d{1,2})\b/i.exec(all);
   const onFold = /\bfold\b/i.test(all);
   const pair = /mirror|pair/i.test(all);
+  // “Cut 2” is taken for a left and a right one.
+  const alike = !pair && /\balike\b/i.test(all);
   const n = Math.min(20, Math.max(1, Number(count?.[1] ?? (onFold ? 1 : 2))));
   return {
     name,
@@ -56,7 +58,7 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
         : /\bcontrast\b/i.test(all)
           ? 'contrast'
           : 'shell',
-    cut: { count: n, mirrored: n % 2 === 0 && (pair || !onFold) },
+    cut: { count: n, mirrored: n % 2 === 0 && !alike && (pair || !onFold) },
     onFold,
     words,
     evidence: name

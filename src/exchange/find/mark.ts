@@ -119,7 +119,10 @@ export function findNotches(
   const sharedOn = sharedFeet(edge, shared);
   const found = edge.map((path, k) => {
     const own = feetOn(path, bySize[k]!).filter((foot): foot is Foot => foot !== null);
-    return asNotches([...own, ...sharedOn[k]!], pathLength(path));
+    const long = pathLength(path);
+    // At a corner it would stand on both edges and say what the corner says.
+    const feet = [...own, ...sharedOn[k]!].filter(({ at }) => at > FOOT_MM && at < long - FOOT_MM);
+    return asNotches(feet, long);
   });
   // The number most sizes agree on; what only a few show is a crossing line or a word, no notch.
   const often = new Map<number, number>();
@@ -141,6 +144,10 @@ const nearestOf = (list: readonly { at: number }[], at: number): number => {
   return best && Math.abs(best.at - at) < 0.08 ? best.at : at;
 };
 
+/** A grainline is so long; on a band it may be shorter, with an arrow head at both ends, mm. */
+const GRAIN_MM = 35;
+const SHORT_GRAIN_MM = 12;
+
 /** The grainline: a straight line inside with arrow heads, or one said to be it; else upright as drawn. */
 export function findGrain(
   rings: readonly Ring[],
@@ -152,9 +159,11 @@ export function findGrain(
   for (const run of loose) {
     const said = run.style.belongs?.part === 'line:grain';
     const long = pathLength(run.path);
-    if (!said && (long < 35 || !pathIsStraight(run.path) || !inAny(rings, middleOf(run.path)))) continue;
+    if (!said && (long < SHORT_GRAIN_MM || !pathIsStraight(run.path) || !inAny(rings, middleOf(run.path))))
+      continue;
     const ends = [pathStart(run.path), pathEnd(run.path)];
     const heads = ends.filter((end) => hasHead(end, run, loose, small)).length;
+    if (!said && long < GRAIN_MM && heads < 2) continue;
     const words = texts.some(
       (text) => /grain/i.test(text.text) && nearestPlace(run.path, text.at).distance < 25,
     );

@@ -48,6 +48,21 @@ function follow(start: Step, free: ReadonlySet<SewnEdge>, settled: readonly Sett
   }
 }
 
+/**
+ * The same seam from every place where it may begin: once all else is sewn, a walk that closes to a ring (an armhole whose shoulder was sewn later) begins
+ * where its other side does. Only itself while it is open.
+ */
+export function ringStarts(chain: SeamChain, settled: readonly Settled[]): SeamChain[] {
+  const first = chain.steps[0]!;
+  const beyond = across(chain.steps.at(-1)!, settled);
+  if (chain.steps.length < 2 || beyond?.edge !== first.edge || beyond.backwards !== first.backwards)
+    return [chain];
+  return chain.steps.map((_, i) => ({
+    ring: true,
+    steps: [...chain.steps.slice(i), ...chain.steps.slice(0, i)],
+  }));
+}
+
 /** The open edge that goes on beyond the end of this one: over the neighbour's seam to the other piece and on round its corner. */
 function across(step: Step, settled: readonly Settled[]): Step | null {
   const neighbour = step.backwards ? step.edge.before : step.edge.next;

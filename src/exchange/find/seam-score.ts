@@ -27,6 +27,8 @@ interface Walked {
   readonly folds: readonly [boolean, boolean];
   /** Start to end, grain upright; meaningless for a ring. */
   readonly rise: number;
+  /** Likewise across the grain. */
+  readonly run: number;
 }
 
 function walk(chain: SeamChain): Walked {
@@ -34,6 +36,7 @@ function walk(chain: SeamChain): Walked {
   const m = Math.floor(sizes / 2);
   let along = 0;
   let rise = 0;
+  let run = 0;
   const notches: { at: number; count: number }[] = [];
   const joints: number[] = [];
   for (const { edge, backwards } of chain.steps) {
@@ -44,6 +47,7 @@ function walk(chain: SeamChain): Walked {
     along += long;
     joints.push(along);
     rise += backwards ? -edge.chord.y : edge.chord.y;
+    run += backwards ? -edge.chord.x : edge.chord.x;
   }
   const first = chain.steps[0]!;
   const last = chain.steps.at(-1)!;
@@ -57,6 +61,7 @@ function walk(chain: SeamChain): Walked {
     angles: [first.edge.angles[first.backwards ? 1 : 0], last.edge.angles[last.backwards ? 0 : 1]],
     folds: [first.edge.folds[first.backwards ? 1 : 0], last.edge.folds[last.backwards ? 0 : 1]],
     rise: rise / along,
+    run: run / along,
   };
 }
 
@@ -84,9 +89,15 @@ function fitOf(p: Walked, q: Walked, ring: boolean, times: number): SeamFit & { 
   const notches = notchScore(p, q, times);
   const ends = ring || times !== 1 ? 0.9 : endScore(p, q);
   const rise = ring || times !== 1 ? 0.9 : riseScore(p.rise, q.rise);
-  const score = lengths.score * (0.45 + 0.55 * notches.score) * (0.55 + 0.45 * ends) * (0.6 + 0.4 * rise);
+  const turned = !ring && times === 1 && p.run * q.run < -LEVEL ? TURNED : 1;
+  const score =
+    turned * lengths.score * (0.45 + 0.55 * notches.score) * (0.55 + 0.45 * ends) * (0.6 + 0.4 * rise);
   return { score, extra, evidence: `${lengths.words}; ${notches.words}`, pairs: notches.pairs };
 }
+
+/** Edges across the grain are walked one way: pieces are drawn the same way up, their centres on one side. Where all else is equal that decides. */
+const LEVEL = 0.25;
+const TURNED = 0.99;
 
 /** A band stands over what it is sewn to by a length that all sizes have in common: from a button's width to a hand's, mm. */
 const LAP_MM = [10, 90] as const;
@@ -235,6 +246,20 @@ function notchScore(p: Walked, q: Walked, times: number): { score: number; words
     words: `${pairs} of ${most} notches meet`,
     pairs,
   };
+}
+
+/** How near notches lie to their places in the other side when the ease is spread evenly, mm. */
+const IN_STEP_MM = 10;
+
+/** How well the notches of two walks keep step: 1 for each that meets one with as many teeth, less the further they are apart. */
+export function notchesInStep(a: SeamChain, b: SeamChain): number {
+  const [p, q] = [walk(a), walk(b)];
+  return p.notches.reduce((sum, notch) => {
+    const off = q.notches.flatMap((other) =>
+      other.count === notch.count ? [(notch.at / p.total - other.at / q.total) * p.total] : [],
+    );
+    return sum + Math.max(0, ...off.map((mm) => Math.exp(-((mm / IN_STEP_MM) ** 2))));
+  }, 0);
 }
 
 /** Where two pieces are sewn the corners at the seam's ends add up to a straight line, and a fold meets a fold. */

@@ -1,4 +1,5 @@
 import { areLongEdges, endsApart } from './band-end.ts';
+import { wellBegun } from './begin.ts';
 import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
 import { foldedOut, rimParts, rims } from './rim.ts';
 import type { Settled } from './rim.ts';
@@ -72,7 +73,7 @@ export function findSeams(
   for (const layer of ['shell', 'facing', 'lining'] as const) {
     const own = edges.filter((edge) => layers.get(edge.piece.id) === layer && !finishing.has(edge.piece.id));
     const { taken, offered } = settleLayer(own);
-    chosen.push(...taken);
+    chosen.push(...taken.map((one) => wellBegun(one, taken)));
     others.push(...offered);
   }
   const seams: LappedSeam[] = [];

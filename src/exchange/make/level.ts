@@ -19,6 +19,10 @@ export interface PieceLevels {
 /** A corner this near to a level line lies on it, mm. */
 const ON_MM = 22;
 
+/** The corner under the arm lies so high above the bust line at most, mm; a sleeve's hem so far below its lowest line when it belongs to that. */
+const UNDERARM_MM = 90;
+const SHORT_SLEEVE_MM = 150;
+
 type Kind = 'trunk' | 'lower' | 'sleeve' | 'other';
 
 function kindOf(piece: ProposedPiece): Kind {
@@ -65,12 +69,15 @@ function cornerLevel(
   kind: Kind,
 ): string {
   const nearest = drawn.toSorted((a, b) => Math.abs(a.y - corner.y) - Math.abs(b.y - corner.y))[0];
+  const up = nearest ? corner.y - nearest.y : 0;
+  // The corners under the arm go with the bust, on bodice and sleeve, so that the cap follows the armhole.
+  if (kind === 'sleeve' && nearest?.level === 'upper-arm' && up > 0 && up < UNDERARM_MM) return 'bust';
   if (nearest && Math.abs(nearest.y - corner.y) <= ON_MM) return nearest.level;
   const { minY, maxY, minX, maxX } = piece.box;
   const high = (corner.y - minY) / Math.max(maxY - minY, 1);
   const right = (corner.x - minX) / Math.max(maxX - minX, 1);
   if (kind === 'sleeve') {
-    if (high < 0.15) return 'wrist';
+    if (high < 0.15) return nearest && -up < SHORT_SLEEVE_MM ? nearest.level : 'wrist';
     return high > 0.9 ? 'armhole' : 'bust';
   }
   if (kind === 'lower') {
@@ -81,6 +88,7 @@ function cornerLevel(
     // Below the lowest drawn level, or at the foot of the piece.
     const below = drawn.filter((line) => line.y < corner.y);
     if (high < 0.12) return nearest?.level ?? 'hem';
+    if (nearest?.level === 'bust' && up > 0 && up < UNDERARM_MM && right > 0.6) return 'bust';
     if (high > 0.85) return right > 0.55 ? 'shoulder' : 'neck';
     if (drawn.some((line) => line.level === 'bust' && corner.y > line.y))
       return right > 0.45 ? 'armhole' : 'neck';

@@ -13,6 +13,7 @@ import type {
 } from '../../garment/index.ts';
 import type { Proposal, ProposedFollower, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
 import type { Corrections } from './corrections.ts';
+import { pairNotches } from './notch-pair.ts';
 import { freshId, makePiece, slug, uprightMotion } from './piece.ts';
 import type { MadePiece } from './piece.ts';
 
@@ -72,22 +73,32 @@ export function patternFrom(
       message: `${piece.name}: the allowance said to be inside the cut line leaves nothing of ${eaten.join(', ')}. Check the allowance, and whether that line is a cut line.`,
     });
   }
-  for (const one of made.values()) {
-    if (!one.levelsGuessed) continue;
+  const guessed = [...made.values()].filter((one) => one.levelsGuessed).map((one) => one.piece);
+  if (guessed.length > 0)
     findings.push({
       code: 'levels-guessed',
       severity: 'warning',
-      where: { piece: one.piece.id },
-      message: `No bust, waist or hip line was found on ${one.piece.name}; its corners were given their levels by its name and shape. Check them before blending sizes.`,
+      where: guessed.length === 1 ? { piece: guessed[0]!.id } : {},
+      message: `No bust, waist or hip line was found on ${guessed.map((piece) => piece.name).join('; ')}: corners there were given their levels by the name and shape of the piece. Check them before blending sizes.`,
     });
-  }
+  const kind = corrections.garment ?? garmentKind(proposal);
+  if (!corrections.garment || !corrections.wearer || !corrections.cloth)
+    findings.push({
+      code: 'kind-assumed',
+      severity: 'note',
+      where: {},
+      message: `Nothing in a drawing says what it is for: it is taken for ${kind === 'trousers' ? 'trousers' : `a ${kind}`} for a ${corrections.wearer ?? 'woman'}, of a ${(corrections.cloth?.kind ?? 'woven') === 'woven' ? 'woven that does not stretch' : 'knit'}. Say so if it is not.`,
+    });
   const ref = ({ piece, edge, backwards }: EdgeRef): EdgeRef => {
     const to = made.get(piece)!;
     const back = turnedOver(piece, corrections) ? !backwards : backwards;
     return { piece: to.piece.id, edge: to.edgeIds.get(edge)!, ...(back ? { backwards: true } : {}) };
   };
   const seams = seamsOf(proposal, corrections, made, ref);
-  const pieces = [...made.values()].map((one) => one.piece);
+  const pieces = pairNotches(
+    [...made.values()].map((one) => one.piece),
+    seams.map((one) => one.seam),
+  );
   const chart = chartOf(proposal, corrections);
   const pattern: Pattern = {
     format: 'pintrue-pattern',
@@ -95,7 +106,7 @@ export function patternFrom(
     id: slug(corrections.name ?? proposal.name.replace(/\.\w{2,5}$/, '')),
     name: corrections.name ?? proposal.name.replace(/\.\w{2,5}$/, ''),
     about: corrections.about ?? `Read from ${proposal.name}.`,
-    garment: corrections.garment ?? garmentKind(proposal),
+    garment: kind,
     wearer: corrections.wearer ?? 'woman',
     cloth: corrections.cloth ?? { kind: 'woven' },
     chart,

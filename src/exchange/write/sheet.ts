@@ -81,7 +81,7 @@ export function patternSheet(pattern: Pattern, options: SheetOptions): PatternSh
       strokes.push(...sizeStrokes(piece, k, at, pen, belongs));
     });
     strokes.push(...markStrokes(piece, at));
-    texts.push(...pieceTexts(piece, at, pattern, semantics));
+    texts.push(...pieceTexts(piece, at, pattern));
   }
   const square = { x: width - 100 - GAP_MM, y: height - 100 - GAP_MM };
   strokes.push(
@@ -266,7 +266,7 @@ function markStrokes(piece: NestedPiece, at: Point): Stroke[] {
     });
 }
 
-function pieceTexts(piece: NestedPiece, at: Point, pattern: Pattern, semantics: boolean): DrawnText[] {
+function pieceTexts(piece: NestedPiece, at: Point, pattern: Pattern): DrawnText[] {
   const k = Math.floor(pattern.chart.sizes.length / 2);
   const box = boxAround(piece.edges.map((edge) => pathBox(edge.path[0]!)));
   const narrow = Math.min(box.maxX - box.minX, box.maxY - box.minY);
@@ -276,7 +276,9 @@ function pieceTexts(piece: NestedPiece, at: Point, pattern: Pattern, semantics: 
     ? ' on fold'
     : piece.cut.mirrored
       ? ', one mirrored'
-      : '';
+      : piece.cut.count > 1
+        ? ' alike'
+        : '';
   const cloth = piece.cloth === 'shell' ? '' : ` of ${piece.cloth}`;
   const texts = [
     word(piece.name, { x: centre.x + at.x - piece.name.length * size * 0.27, y: centre.y + at.y }, size),
@@ -293,7 +295,7 @@ function pieceTexts(piece: NestedPiece, at: Point, pattern: Pattern, semantics: 
         : line.kind === 'level'
           ? (line.level ?? '').replace('-', ' ')
           : '';
-    if (!words || semantics) continue;
+    if (!words) continue;
     const p = pathAt(line.path[k]!, 0.5);
     texts.push(word(words, { x: p.x + at.x, y: p.y + at.y + 1 }, 3));
   }
