@@ -1,5 +1,6 @@
-import type { Kept, SavedSearch } from './strip-search.ts';
-import { keptFrom, plainKept } from './strip-search.ts';
+import type { Kept } from './kept.ts';
+import { keptFrom, plainKept } from './kept.ts';
+import type { SavedSearch } from './strip-search.ts';
 import type { StripRun } from './strip-run.ts';
 import { startStrip } from './strip-run.ts';
 import type { Weighing } from './separation.ts';

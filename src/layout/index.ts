@@ -36,5 +36,6 @@ export { layMeasures, longEdges, measureWords, type GrainEnd } from './lay-measu
 export { drawLay, type LayDrawing, type LayLayer, type LayStroke, type LyingPiece } from './lay-drawing.ts';
 export { laySvg } from './lay-svg.ts';
 export { projectorPages } from './projector.ts';
-export type { Kept, SavedSearch } from './strip-search.ts';
+export type { Kept } from './kept.ts';
+export type { SavedSearch } from './strip-search.ts';
 export { stripForms, type StripForms, type StripJob, type StripShape, type Turn } from './strip.ts';

@@ -105,7 +105,7 @@ export function leastCost(rows: Rows, cost: Float64Array): Float64Array | null {
     }
     const mu = gap / m;
     if (!(mu < 1e12)) return null;
-    if (gap < 1e-7 && worst < 1e-9) return z;
+    if (gap < 1e-9 && worst < 1e-10) return z;
     matrix.fill(0);
     for (let r = 0; r < m; r++) {
       const w = y[r]! / s[r]!;

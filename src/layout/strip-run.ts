@@ -1,7 +1,9 @@
 import { flatBox } from './flat.ts';
 import { readyStepwise, readyStrip } from './ready-strip.ts';
-import type { Kept, SavedSearch, StripSearch } from './strip-search.ts';
-import { keptFrom, plainKept, reach, stripSearch, unbegun } from './strip-search.ts';
+import type { Kept } from './kept.ts';
+import { keptFrom, plainKept, reach } from './kept.ts';
+import type { SavedSearch, StripSearch } from './strip-search.ts';
+import { stripSearch, unbegun } from './strip-search.ts';
 import type { Weighing } from './separation.ts';
 import type { StripForms, StripJob } from './strip.ts';
 import { stripForms } from './strip.ts';

@@ -85,6 +85,12 @@ export interface Strip extends StripForms {
   readonly fields: DepthFields;
 }
 
+/**
+ * The strip is wider than asked for by this share of the mean piece size (some hundred-thousandths of a millimetre with garments): pieces that
+ * fill its width exactly must be able to lie beside each other, free by more than rounding.
+ */
+const HAIR = 1e-7;
+
 /** The outline in a turn, about its own origin. */
 export function turned(p: Flat, turn: Turn): Flat {
   const quarter = ((turn.angle % 360) + 360) % 360;
@@ -173,7 +179,7 @@ function formOf(job: StripJob, shape: number, nth: number, drawn: Flat, scale: n
   const box = flatBox(outline);
   const lane = turn.lane ?? [0, job.width];
   const low = lane[0] - box[1];
-  const high = lane[1] - box[3];
+  const high = lane[1] - box[3] + (lane[1] === job.width ? HAIR * scale : 0);
   return {
     shape,
     turn: nth,
@@ -183,7 +189,7 @@ function formOf(job: StripJob, shape: number, nth: number, drawn: Flat, scale: n
     outline,
     box,
     low,
-    // A piece exactly as high as the strip must not be lost to rounding.
+    // A piece exactly as high as its lane must not be lost to rounding.
     high: Math.abs(high - low) <= scale * 1e-9 ? low : high,
     railX: turn.railX ?? null,
     railY: turn.railY ?? null,
