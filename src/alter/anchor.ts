@@ -13,8 +13,8 @@ export function levelPoints(piece: DrawnPiece, level: string): Point[] {
   const found: Point[] = [];
   for (const edge of piece.edges) {
     if (edge.from === level) found.push(pathStart(edge.path));
-    for (const [i, c] of edge.crossings.entries()) {
-      if (c.level === level) found.push(crossingPoints(edge)[i]!);
+    for (let i = 0; i < edge.crossings.length; i++) {
+      if (edge.crossings[i]!.level === level) found.push(crossingPoints(edge)[i]!);
     }
   }
   return found;

@@ -284,7 +284,9 @@ function meetings(piece: Outline, line: InnerLine<'one'>, ruler: Ruler): number[
       hits.push(along);
     }
   });
-  if (hits.length > 1) hits.sort((a, b) => a - b);
+  // Nearly always two: the one swap is much cheaper than asking for them to be sorted.
+  if (hits.length > 2) hits.sort((a, b) => a - b);
+  else if (hits.length === 2 && hits[0]! > hits[1]!) hits.reverse();
   return hits.filter((h, i) => i === 0 || h - hits[i - 1]! > ONE_HIT_MM);
 }
 

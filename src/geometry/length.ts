@@ -20,61 +20,50 @@ const WEIGHTS_16 = [
 /** Halving stops here: 2⁻⁴⁰ of a cubic is below any length. Reached only next to a cusp, where what is left is negligible. */
 const DEEPEST = 40;
 
-/** Derivative of a cubic as polynomial coefficients in t: v(t) = v0 + v1 t + v2 t². */
-interface Speed {
-  readonly x0: number;
-  readonly x1: number;
-  readonly x2: number;
-  readonly y0: number;
-  readonly y1: number;
-  readonly y2: number;
-}
+/**
+ * Derivative of the cubic being measured, as polynomial coefficients in t: x0 + x1 t + x2 t², then y. Filled in anew for each, so that the
+ * most asked of all questions leaves nothing behind.
+ */
+const V = new Float64Array(6);
 
-function speedOf(cubic: Cubic): Speed {
+function differentiate(cubic: Cubic): void {
   const a = cubic[0];
   const b = cubic[1];
   const c = cubic[2];
   const d = cubic[3];
-  return {
-    x0: 3 * (b.x - a.x),
-    x1: 6 * (a.x - 2 * b.x + c.x),
-    x2: 3 * (d.x - 3 * c.x + 3 * b.x - a.x),
-    y0: 3 * (b.y - a.y),
-    y1: 6 * (a.y - 2 * b.y + c.y),
-    y2: 3 * (d.y - 3 * c.y + 3 * b.y - a.y),
-  };
+  V[0] = 3 * (b.x - a.x);
+  V[1] = 6 * (a.x - 2 * b.x + c.x);
+  V[2] = 3 * (d.x - 3 * c.x + 3 * b.x - a.x);
+  V[3] = 3 * (b.y - a.y);
+  V[4] = 6 * (a.y - 2 * b.y + c.y);
+  V[5] = 3 * (d.y - 3 * c.y + 3 * b.y - a.y);
 }
 
-function at(v: Speed, t: number): number {
-  const x = v.x0 + t * (v.x1 + t * v.x2);
-  const y = v.y0 + t * (v.y1 + t * v.y2);
+/** Speed of that cubic at t. */
+function speedAt(t: number): number {
+  const x = V[0]! + t * (V[1]! + t * V[2]!);
+  const y = V[3]! + t * (V[4]! + t * V[5]!);
   return Math.sqrt(x * x + y * y);
 }
 
-function gauss(
-  v: Speed,
-  t0: number,
-  t1: number,
-  nodes: readonly number[],
-  weights: readonly number[],
-): number {
+function gauss(t0: number, t1: number, nodes: readonly number[], weights: readonly number[]): number {
   const half = (t1 - t0) / 2;
   const middle = (t0 + t1) / 2;
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) {
     const d = half * nodes[i]!;
-    sum += weights[i]! * (at(v, middle - d) + at(v, middle + d));
+    sum += weights[i]! * (speedAt(middle - d) + speedAt(middle + d));
   }
   return sum * half;
 }
 
 /** 16 points over the whole against 8 over each half; halves what disagrees. The difference bounds the error of the better of the two. */
-function adaptive(v: Speed, t0: number, t1: number, bound: number, depth: number): number {
-  const whole = gauss(v, t0, t1, NODES_16, WEIGHTS_16);
+function adaptive(t0: number, t1: number, bound: number, depth: number): number {
+  const whole = gauss(t0, t1, NODES_16, WEIGHTS_16);
   const middle = (t0 + t1) / 2;
-  const halves = gauss(v, t0, middle, NODES_8, WEIGHTS_8) + gauss(v, middle, t1, NODES_8, WEIGHTS_8);
+  const halves = gauss(t0, middle, NODES_8, WEIGHTS_8) + gauss(middle, t1, NODES_8, WEIGHTS_8);
   if (Math.abs(whole - halves) <= bound || depth >= DEEPEST) return whole;
-  return adaptive(v, t0, middle, bound / 2, depth + 1) + adaptive(v, middle, t1, bound / 2, depth + 1);
+  return adaptive(t0, middle, bound / 2, depth + 1) + adaptive(middle, t1, bound / 2, depth + 1);
 }
 
 const NONE: readonly number[] = [];
@@ -83,7 +72,7 @@ const NONE: readonly number[] = [];
  * Parameters inside (0, 1) where the speed has a low point. Next to a cusp the integrand is like |t − t₀|; with t₀ as a
  * border both sides are smooth. Where the three control legs all point forward the speed cannot come near zero.
  */
-function slowPlaces(v: Speed, cubic: Cubic): readonly number[] {
+function slowPlaces(cubic: Cubic): readonly number[] {
   const a = cubic[0];
   const b = cubic[1];
   const c = cubic[2];
@@ -98,14 +87,14 @@ function slowPlaces(v: Speed, cubic: Cubic): readonly number[] {
   const cy = d.y - a.y;
   const chord = (cx * cx + cy * cy) * 0.05;
   if (d0x * cx + d0y * cy > chord && d1x * cx + d1y * cy > chord && d2x * cx + d2y * cy > chord) return NONE;
-  return lowPoints(v);
+  return lowPoints();
 }
 
-function lowPoints(v: Speed): number[] {
+function lowPoints(): number[] {
   // Half the derivative of |v|²: a cubic in t. Its upward zero crossings are the low points; found by sampling and halving.
   const rise = (t: number): number =>
-    (v.x0 + t * (v.x1 + t * v.x2)) * (v.x1 + 2 * t * v.x2) +
-    (v.y0 + t * (v.y1 + t * v.y2)) * (v.y1 + 2 * t * v.y2);
+    (V[0]! + t * (V[1]! + t * V[2]!)) * (V[1]! + 2 * t * V[2]!) +
+    (V[3]! + t * (V[4]! + t * V[5]!)) * (V[4]! + 2 * t * V[5]!);
   const found: number[] = [];
   const SAMPLES = 32;
   for (let i = 0; i < SAMPLES; i++) {
@@ -128,17 +117,17 @@ export function cubicLength(cubic: Cubic, t0 = 0, t1 = 1): number {
   if (cubicIsStraight(cubic)) {
     return (t1 - t0) * norm(cubic[3].x - cubic[0].x, cubic[3].y - cubic[0].y);
   }
-  const v = speedOf(cubic);
-  const slows = slowPlaces(v, cubic);
-  if (slows.length === 0) return adaptive(v, t0, t1, LENGTH_MM / 8, 0);
+  differentiate(cubic);
+  const slows = slowPlaces(cubic);
+  if (slows.length === 0) return adaptive(t0, t1, LENGTH_MM / 8, 0);
   let sum = 0;
   let from = t0;
   for (const slow of slows) {
     if (slow <= from || slow >= t1) continue;
-    sum += adaptive(v, from, slow, LENGTH_MM / 8, 0);
+    sum += adaptive(from, slow, LENGTH_MM / 8, 0);
     from = slow;
   }
-  return sum + adaptive(v, from, t1, LENGTH_MM / 8, 0);
+  return sum + adaptive(from, t1, LENGTH_MM / 8, 0);
 }
 
 /** Lengths from the start of the path to the end of each cubic. Paths are never mutated, so each is measured once. */
@@ -158,10 +147,12 @@ function cumulative(path: Path): readonly number[] {
 
 /** Arc length in mm, error at most LENGTH_MM per cubic; also right at cusps. */
 export function pathLength(path: Path): number {
-  // A ruled line is measured faster than it is looked up, and half of all edges are ruled.
-  if (path.length === 4 && cubicIsStraight(path as unknown as Cubic)) return chord(path);
+  if (isRuled(path)) return chord(path);
   return cumulative(path)[cubicCount(path) - 1]!;
 }
+
+/** A ruled line is measured faster than it is looked up, and half of all edges are ruled. */
+const isRuled = (path: Path): boolean => path.length === 4 && cubicIsStraight(path as unknown as Cubic);
 
 const chord = (path: Path): number => {
   const a = path[0]!;
@@ -171,27 +162,37 @@ const chord = (path: Path): number => {
 
 /** Arc length from the start of the path to the place. */
 export function lengthAtPlace(path: Path, place: PathPlace): number {
-  if (path.length === 4 && cubicIsStraight(path as unknown as Cubic)) {
-    return chord(path) * Math.min(1, Math.max(0, place.t));
-  }
-  if (place.t >= 1) return cumulative(path)[place.cubic]!;
-  const before = place.cubic === 0 ? 0 : cumulative(path)[place.cubic - 1]!;
-  return before + cubicLength(cubicOf(path, place.cubic), 0, place.t);
+  return isRuled(path) ? alongRuled(path, place.t) : alongCurve(path, cumulative(path), place);
+}
+
+const alongRuled = (path: Path, t: number): number => chord(path) * Math.min(1, Math.max(0, t));
+
+function alongCurve(path: Path, sums: readonly number[], { cubic, t }: PathPlace): number {
+  if (t >= 1) return sums[cubic]!;
+  const before = cubic === 0 ? 0 : sums[cubic - 1]!;
+  return before + cubicLength(cubicOf(path, cubic), 0, t);
 }
 
 /** Share (0..1) of the arc length at the place; 0 on a path of no length. */
 export function shareAtPlace(path: Path, place: PathPlace): number {
-  const whole = pathLength(path);
-  return whole > 0 ? lengthAtPlace(path, place) / whole : 0;
+  const sums = isRuled(path) ? undefined : cumulative(path);
+  const whole = sums ? sums[sums.length - 1]! : chord(path);
+  if (!(whole > 0)) return 0;
+  return (sums ? alongCurve(path, sums, place) : alongRuled(path, place.t)) / whole;
 }
 
 /** The place `mm` along the path from its start; held to the path's ends. Within LENGTH_MM of the wanted length. */
 export function placeAtLength(path: Path, mm: number): PathPlace {
+  return isRuled(path) ? placeOnRuled(mm, chord(path)) : placeOnCurve(path, cumulative(path), mm);
+}
+
+const placeOnRuled = (mm: number, whole: number): PathPlace => ({
+  cubic: 0,
+  t: mm > 0 ? Math.min(1, mm / whole) : 0,
+});
+
+function placeOnCurve(path: Path, sums: readonly number[], mm: number): PathPlace {
   if (!(mm > 0)) return { cubic: 0, t: 0 };
-  if (path.length === 4 && cubicIsStraight(path as unknown as Cubic)) {
-    return { cubic: 0, t: Math.min(1, mm / chord(path)) };
-  }
-  const sums = cumulative(path);
   const last = sums.length - 1;
   if (mm >= sums[last]!) return { cubic: last, t: 1 };
   let cubic = 0;
@@ -223,8 +224,14 @@ export function placeAtLength(path: Path, mm: number): PathPlace {
 }
 
 /** The place at a share (0..1) of the arc length. */
-export const placeAtShare = (path: Path, share: number): PathPlace =>
-  placeAtLength(path, share * pathLength(path));
+export function placeAtShare(path: Path, share: number): PathPlace {
+  if (isRuled(path)) {
+    const whole = chord(path);
+    return placeOnRuled(share * whole, whole);
+  }
+  const sums = cumulative(path);
+  return placeOnCurve(path, sums, share * sums[sums.length - 1]!);
+}
 
 /** The point at a share (0..1) of the arc length. */
 export const pathAt = (path: Path, share: number): Point => placePoint(path, placeAtShare(path, share));
