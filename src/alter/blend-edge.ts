@@ -7,13 +7,16 @@ import {
   lerp,
   linePath,
   monotone,
+  newMoving,
+  norm,
   pathIsStraight,
   placeAtLength,
   placeAtShare,
   redrawPath,
   shareAtPlace,
+  writePlace,
 } from '../geometry/index.ts';
-import type { Path, PathPlace, Point } from '../geometry/index.ts';
+import type { Moving, Path, PathPlace, Point } from '../geometry/index.ts';
 
 /** The two printed sizes a fractional one lies between, and how far from the first to the second. Beyond the nest the last step goes on. */
 function between(size: number, count: number): { low: number; high: number; share: number } {
@@ -112,23 +115,21 @@ export function blendEdge(edge: Edge<'nest'>, sizes: EdgeSizes): BlendedEdge {
   const field = monotone(knotX, knotZ);
   const along = lengthRuler(ruler);
 
-  const to = (cubic: number, t: number, later: boolean): { point: Point; velocity: Point } => {
+  const [a, b, r] = [newMoving(), newMoving(), newMoving()];
+  const to = (cubic: number, t: number, later: boolean, out: Moving): void => {
     const x = along(cubic, t);
     const size = field.value(x);
     const slope = field.slope(x);
-    const { low, high } = sideOf(size, slope > 0 === later, count);
+    const low = lowerOf(size, slope > 0 === later, count);
     const share = size - low;
-    const a = bezier(nest[low]!, cubic, t);
-    const b = bezier(nest[high]!, cubic, t);
-    const r = bezier(ruler, cubic, t);
-    const speed = slope * Math.hypot(r.vx, r.vy);
-    return {
-      point: { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share },
-      velocity: {
-        x: a.vx + (b.vx - a.vx) * share + (b.x - a.x) * speed,
-        y: a.vy + (b.vy - a.vy) * share + (b.y - a.y) * speed,
-      },
-    };
+    writePlace(nest[low]!, cubic, t, a);
+    writePlace(nest[count === 1 ? low : low + 1]!, cubic, t, b);
+    writePlace(ruler, cubic, t, r);
+    const speed = slope * norm(r.vx, r.vy);
+    out.x = a.x + (b.x - a.x) * share;
+    out.y = a.y + (b.y - a.y) * share;
+    out.vx = a.vx + (b.vx - a.vx) * share + (b.x - a.x) * speed;
+    out.vy = a.vy + (b.vy - a.vy) * share + (b.y - a.y) * speed;
   };
 
   const breaks = [...places];
@@ -172,13 +173,12 @@ function placeAtSize(nest: readonly Path[], at: readonly number[], size: number)
   return { cubic, t: Math.min(1, Math.max(0, u - cubic)) };
 }
 
-/** The two sizes around `size`; exactly on a printed one, the pair above (`up`) or below it. */
-function sideOf(size: number, up: boolean, count: number): { low: number; high: number } {
-  if (count === 1) return { low: 0, high: 0 };
+/** The lower of the two sizes around `size`; exactly on a printed one, of the pair above (`up`) or below it. */
+function lowerOf(size: number, up: boolean, count: number): number {
+  if (count === 1) return 0;
   const near = Math.round(size);
   const floor = Math.abs(size - near) < 1e-9 ? (up ? near : near - 1) : Math.floor(size);
-  const low = Math.min(count - 2, Math.max(0, floor));
-  return { low, high: low + 1 };
+  return Math.min(count - 2, Math.max(0, floor));
 }
 
 /** Lengths at which a monotone size passes a printed size between two knots: the grade may bend there, so the fit must know. */
@@ -196,23 +196,4 @@ function wholeSizes(value: (x: number) => number, x0: number, x1: number, z0: nu
     out.push((lo + hi) / 2);
   }
   return out;
-}
-
-function bezier(path: Path, cubic: number, t: number): { x: number; y: number; vx: number; vy: number } {
-  const i = cubic * 3;
-  const a = path[i]!;
-  const b = path[i + 1]!;
-  const c = path[i + 2]!;
-  const d = path[i + 3]!;
-  const s = 1 - t;
-  const w0 = s * s * s;
-  const w1 = 3 * s * s * t;
-  const w2 = 3 * s * t * t;
-  const w3 = t * t * t;
-  return {
-    x: w0 * a.x + w1 * b.x + w2 * c.x + w3 * d.x,
-    y: w0 * a.y + w1 * b.y + w2 * c.y + w3 * d.y,
-    vx: 3 * (s * s * (b.x - a.x) + 2 * s * t * (c.x - b.x) + t * t * (d.x - c.x)),
-    vy: 3 * (s * s * (b.y - a.y) + 2 * s * t * (c.y - b.y) + t * t * (d.y - c.y)),
-  };
 }

@@ -1,5 +1,5 @@
 import type { DrawnPiece, EdgeRef, Follower, Garment, Knot, Moves, PieceId } from '../garment/index.ts';
-import { edgeKnots, knotField, movedPath, placeOnEdge } from '../garment/index.ts';
+import { Taper, edgeKnots, movedPath, placeOnEdge } from '../garment/index.ts';
 import {
   SAME_MM,
   STORED_MM,
@@ -54,12 +54,10 @@ function followMoves(parent: DrawnPiece, own: DrawnPiece, follower: Follower, ma
       inner.set(edge.id, given);
       continue;
     }
-    const whole = pathLength(source.path);
-    const field = knotField(whole, edgeKnots(start, end, given));
+    const taper = new Taper(source.path, edgeKnots(start, end, given));
     const setFrom = (corner: number, point: Point): void => {
       const had = corners.get(corner);
-      if (!had || still(had))
-        corners.set(corner, field(lengthAtPlace(source.path, placeBeside(source.path, point))));
+      if (!had || still(had)) corners.set(corner, taper.at(placeBeside(source.path, point)));
     };
     setFrom(i, pathStart(edge.path));
     setFrom((i + 1) % n, pathEnd(edge.path));

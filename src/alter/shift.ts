@@ -1,5 +1,5 @@
 import type { DrawnPiece, Edge, EdgeId, Knot, Moves } from '../garment/index.ts';
-import { reshapePiece } from '../garment/index.ts';
+import { lineHalfWay, reshapePiece } from '../garment/index.ts';
 import {
   dot,
   pathEnd,
@@ -14,7 +14,10 @@ import {
 import type { PathPlace, Point } from '../geometry/index.ts';
 import { Refusal } from './refusal.ts';
 
-/** How far an edge is moved outwards (+, mm) or inwards (−), by share of its arc length; between the knots it tapers smoothly, beyond them it stays level. */
+/**
+ * How far an edge is moved outwards (+, mm) or inwards (−), by share of its arc length (that of the line half way between the old and the new edge);
+ * between the knots it tapers smoothly, beyond them it stays level.
+ */
 export interface ShiftProfile {
   readonly knots: readonly { readonly at: number; readonly by: number }[];
   /** Square to the edge at each place, or straight across the piece (what width at a level needs). */
@@ -23,6 +26,8 @@ export interface ShiftProfile {
 
 /** A curved edge moved square to itself is told where to go at this many places between two knots. */
 const BETWEEN = 4;
+/** Rounds of taking places and directions on the line half way, which itself comes of them: then a neckline moved by 5 mm comes back within 0.01 mm, by 10 mm within 0.04 mm. */
+const LOOKS = 2;
 
 /** Direction out of the piece at a place of its outline: outlines turn counter-clockwise, so out is to the right. */
 function outward(edge: Edge<'one'>, place: PathPlace): Point {
@@ -53,8 +58,25 @@ export function shiftEdge(piece: DrawnPiece, edgeId: EdgeId, profile: ShiftProfi
       { piece: piece.id, edge: edgeId },
     );
   }
-  const knots = spread(edge, sorted, profile.direction);
-  return reshapePiece(piece, keepFolds(piece, movesOf(piece, i, knots)));
+  const movesOn = ({ path, origin }: HalfWay): Moves => {
+    const knots = spread({ ...edge, path }, sorted, profile.direction);
+    const own = knots.map(({ at, by }) => ({ at: origin(at), by }));
+    return keepFolds(piece, movesOf(piece, i, own));
+  };
+  let moves = movesOn({ path: edge.path, origin: (at) => at });
+  for (let look = 0; look < LOOKS; look++) moves = movesOn(halfWay(piece, i, moves));
+  return reshapePiece(piece, moves);
+}
+
+type HalfWay = ReturnType<typeof lineHalfWay>;
+
+const STILL: Point = { x: 0, y: 0 };
+
+/** The edge half way through its moves: places and directions are taken there, so that the opposite profile finds the same ones and leads back. */
+function halfWay(piece: DrawnPiece, index: number, { corners, inner }: Moves): HalfWay {
+  const edge = piece.edges[index]!;
+  const end = (index + 1) % piece.edges.length;
+  return lineHalfWay(edge, corners.get(index) ?? STILL, corners.get(end) ?? STILL, inner.get(edge.id) ?? []);
 }
 
 function spread(

@@ -25,4 +25,5 @@ export { readPattern, writePattern } from './pattern-reader.ts';
 export { readBody, readFitting, writeBody, writeFitting, type BodyDocument } from './fitting-reader.ts';
 export { writeJson } from './write-json.ts';
 export * from './reshape.ts';
+export * from './taper.ts';
 export * from './on-outline.ts';

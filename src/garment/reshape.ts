@@ -3,9 +3,7 @@ import {
   cubicCount,
   distance,
   lengthAtPlace,
-  lengthRuler,
   linePath,
-  monotone,
   pathEnd,
   pathIsStraight,
   pathLength,
@@ -13,17 +11,14 @@ import {
   placeAtShare,
   placePoint,
   redrawPath,
+  scale,
   shareAtPlace,
 } from '../geometry/index.ts';
-import type { Monotone, Path, PathPlace, Point } from '../geometry/index.ts';
+import type { Path, PathPlace, Point } from '../geometry/index.ts';
 import { placeOnEdge } from './on-outline.ts';
 import type { DrawnPiece, Edge, EdgeId, InnerLine } from './piece.ts';
-
-/** How far a place on an edge moves. `at`: share (0..1) of the edge's arc length before the move. */
-export interface Knot {
-  readonly at: number;
-  readonly by: Point;
-}
+import { Taper, edgeKnots } from './taper.ts';
+import type { Knot } from './taper.ts';
 
 /** What is moved on one outline. Corners by index: corner i is the start of edge i. Inner knots by edge. What is not named stays. */
 export interface Moves {
@@ -33,50 +28,22 @@ export interface Moves {
   readonly done?: ReadonlySet<EdgeId>;
 }
 
-/** How far each place of a path moves: a smooth monotone run through the knots, by distance (mm) along the path. */
-export function knotField(whole: number, knots: readonly Knot[]): (mm: number) => Point {
-  const { dx, dy } = componentFields(whole, knots);
-  return (mm) => ({ x: dx.value(mm), y: dy.value(mm) });
-}
-
-function componentFields(whole: number, knots: readonly Knot[]): { dx: Monotone; dy: Monotone } {
-  const xs = knots.map((k) => k.at * whole);
-  return {
-    dx: monotone(
-      xs,
-      knots.map((k) => k.by.x),
-    ),
-    dy: monotone(
-      xs,
-      knots.map((k) => k.by.y),
-    ),
-  };
-}
-
-/** All knots of an edge in order, its ends included, no two in one place. */
-export function edgeKnots(start: Point, end: Point, inner: readonly Knot[]): readonly Knot[] {
-  return [
-    { at: 0, by: start },
-    ...inner.filter((k) => k.at > ONE_KNOT && k.at < 1 - ONE_KNOT).sort((p, q) => p.at - q.at),
-    { at: 1, by: end },
-  ].filter((k, i, all) => i === 0 || k.at - all[i - 1]!.at > ONE_KNOT);
-}
-
 const NOWHERE: Point = { x: 0, y: 0 };
-/** Knots nearer than this share of the edge to one another are one. */
-const ONE_KNOT = 1e-9;
-
+/** Moved curves are drawn to this: the way back may halve a span that the way there did not, and still has to come home within 0.02 mm. */
+const DRAWN_MM = CURVE_MM / 3;
 const still = (v: Point): boolean => v.x === 0 && v.y === 0;
 
 interface Moved {
   readonly edge: Edge<'one'>;
   /** Where a place of the old edge has gone. */
   readonly to: (old: PathPlace) => Point;
+  /** Which share of the old edge's length a share of the new one's has come from. */
+  readonly origin: (at: number) => number;
 }
 
 /**
  * The piece with corners and places of its edges moved: each edge goes smoothly over from knot to knot, never further than its knots
- * do, level at its ends (so that its directions at the corners stay), drawn within CURVE_MM; both edges at a corner follow it. A straight
+ * do, level at its ends (so that its directions at the corners stay), drawn within DRAWN_MM; both edges at a corner follow it. A straight
  * edge of which only the ends move stays straight, folds and dart legs always. Notches and level crossings go with their place on the
  * line; on a straight edge with one end moved they keep their walked distance from the other. Inner lines drawn to the outline stay on it.
  */
@@ -103,23 +70,26 @@ export function movedPath(edge: Edge<'one'>, start: Point, end: Point, inner: re
   return moveEdge({ ...edge, notches: [], crossings: [] }, start, end, inner).edge.path;
 }
 
+/** The line half way of a move of one edge, and which share of the edge's length a share of that line's stands for. */
+export function lineHalfWay(
+  edge: Edge<'one'>,
+  start: Point,
+  end: Point,
+  inner: readonly Knot[],
+): { readonly path: Path; readonly origin: (at: number) => number } {
+  const half = inner.map(({ at, by }) => ({ at, by: scale(by, 0.5) }));
+  const moved = moveEdge({ ...edge, notches: [], crossings: [] }, scale(start, 0.5), scale(end, 0.5), half);
+  return { path: moved.edge.path, origin: moved.origin };
+}
+
 function moveEdge(edge: Edge<'one'>, start: Point, end: Point, inner: readonly Knot[]): Moved {
   const { path } = edge;
   const straight =
     (edge.kind === 'dart' || edge.kind === 'fold' || inner.length === 0) && pathIsStraight(path);
   if (straight) return moveStraight(edge, start, end);
 
-  const whole = pathLength(path);
-  const knots = edgeKnots(start, end, inner);
-  const { dx, dy } = componentFields(whole, knots);
-  const breaks = knots.slice(1, -1).map((k) => placeAtShare(path, k.at));
-  const ruler = lengthRuler(path);
-  const drawn = redrawPath(
-    path,
-    (cubic, t) => displaced(path, cubic, t, ruler(cubic, t), dx, dy),
-    breaks,
-    CURVE_MM,
-  );
+  const taper = new Taper(path, edgeKnots(start, end, inner));
+  const drawn = redrawPath(path, taper.write, taper.breaks, DRAWN_MM);
   const pinned = pinEnds(drawn.path, plus(pathStart(path), start), plus(pathEnd(path), end));
   const share = (at: number): number => shareAtPlace(pinned, drawn.place(placeAtShare(path, at)));
   return {
@@ -130,6 +100,7 @@ function moveEdge(edge: Edge<'one'>, start: Point, end: Point, inner: readonly K
       crossings: edge.crossings.map((c) => ({ ...c, at: share(c.at) })),
     },
     to: (old) => placePoint(pinned, drawn.place(old)),
+    origin: (at) => shareAtPlace(path, drawn.origin(placeAtShare(pinned, at))),
   };
 }
 
@@ -158,36 +129,7 @@ function moveStraight(edge: Edge<'one'>, start: Point, end: Point): Moved {
       const d = pathEnd(path);
       return { x: a.x + (d.x - a.x) * u, y: a.y + (d.y - a.y) * u };
     },
-  };
-}
-
-function displaced(
-  path: Path,
-  cubic: number,
-  t: number,
-  x: number,
-  dx: Monotone,
-  dy: Monotone,
-): { point: Point; velocity: Point } {
-  const i = cubic * 3;
-  const a = path[i]!;
-  const b = path[i + 1]!;
-  const c = path[i + 2]!;
-  const d = path[i + 3]!;
-  const s = 1 - t;
-  const w0 = s * s * s;
-  const w1 = 3 * s * s * t;
-  const w2 = 3 * s * t * t;
-  const w3 = t * t * t;
-  const vx = 3 * (s * s * (b.x - a.x) + 2 * s * t * (c.x - b.x) + t * t * (d.x - c.x));
-  const vy = 3 * (s * s * (b.y - a.y) + 2 * s * t * (c.y - b.y) + t * t * (d.y - c.y));
-  const speed = Math.hypot(vx, vy);
-  return {
-    point: {
-      x: w0 * a.x + w1 * b.x + w2 * c.x + w3 * d.x + dx.value(x),
-      y: w0 * a.y + w1 * b.y + w2 * c.y + w3 * d.y + dy.value(x),
-    },
-    velocity: { x: vx + dx.slope(x) * speed, y: vy + dy.slope(x) * speed },
+    origin: (at) => at,
   };
 }
 

@@ -5,24 +5,33 @@ export interface Monotone {
 }
 
 /**
- * The smooth curve through the knots that never overshoots them: between two knots it stays between their values, its slope
- * is continuous, and it leaves the first and reaches the last knot level. Piecewise cubic Hermite with the harmonic-mean slopes of
+ * Slopes at the knots of the smooth curve that never overshoots them, level at both ends: the harmonic means of
  * Fritsch & Butland (SIAM J. Sci. Stat. Comput. 5, 1984), which keep the monotony condition of Fritsch & Carlson (1980).
- * `xs` increases strictly; at least one knot.
  */
-export function monotone(xs: readonly number[], ys: readonly number[]): Monotone {
-  const n = xs.length;
+export function monotoneSlopes(xs: readonly number[], ys: readonly number[]): readonly number[] {
   const slopes = xs.map(() => 0);
-  for (let i = 1; i + 1 < n; i++) {
+  for (let i = 1; i + 1 < xs.length; i++) {
     const before = (ys[i]! - ys[i - 1]!) / (xs[i]! - xs[i - 1]!);
     const after = (ys[i + 1]! - ys[i]!) / (xs[i + 1]! - xs[i]!);
-    if (before * after <= 0) continue;
+    // Not rising or not falling on both sides (or knots in one place): level.
+    if (!(before * after > 0)) continue;
     const h0 = xs[i]! - xs[i - 1]!;
     const h1 = xs[i + 1]! - xs[i]!;
     // Weighted by the wider neighbour (Brodlie's form), so that a short run does not steepen a long one.
     const share = (h0 + 2 * h1) / (3 * (h0 + h1));
     slopes[i] = (before * after) / (share * after + (1 - share) * before);
   }
+  return slopes;
+}
+
+/**
+ * The smooth curve through the knots that never overshoots them: between two knots it stays between their values, its slope
+ * is continuous, and it leaves the first and reaches the last knot level. Piecewise cubic Hermite with `monotoneSlopes`.
+ * `xs` increases strictly; at least one knot.
+ */
+export function monotone(xs: readonly number[], ys: readonly number[]): Monotone {
+  const n = xs.length;
+  const slopes = monotoneSlopes(xs, ys);
   const run = (x: number): number => {
     let i = 0;
     while (i + 2 < n && x > xs[i + 1]!) i++;

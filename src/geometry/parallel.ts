@@ -33,10 +33,14 @@ export function pathParallel(path: Path, width: number): Path {
     }
     const { path: drawn } = redrawPath(
       cubic,
-      (_, t) => {
+      (_, t, _later, out) => {
         const v = cubicVelocity(cubic, t);
         const bend = length(v) > 0 ? 1 + width * placeCurvature(cubic, { cubic: 0, t }) : 0;
-        return { point: beside(cubic, 0, t), velocity: { x: v.x * bend, y: v.y * bend } };
+        const p = beside(cubic, 0, t);
+        out.x = p.x;
+        out.y = p.y;
+        out.vx = v.x * bend;
+        out.vy = v.y * bend;
       },
       [],
       PARALLEL_MM,
