@@ -71,6 +71,12 @@ describe.each(SAMPLES.map(({ id }) => id))('%s', (id) => {
     expect(made.pieces.map((piece) => piece.name)).toEqual(proposal.pieces.map((piece) => piece.name));
     expect(made.seams.length).toBe(proposal.seams.filter((seam) => seam.rank === 1).length);
     expect(findings.map((finding) => finding.code)).toContain('allowance-assumed');
+    for (const piece of pattern.pieces) {
+      const found = proposal.pieces.find((one) => one.name === piece.name)!;
+      expect(found.cut, piece.name).toEqual(piece.cut);
+      if (piece.lines.some((line) => line.kind === 'grain'))
+        expect(found.grain.evidence, piece.name).toBe('a line with arrow heads');
+    }
     for (const piece of made.pieces)
       for (const k of [0, made.chart.sizes.length - 1])
         expect(pathsArea(piece.edges.map((edge) => edge.path[k]!))).toBeGreaterThan(0);
