@@ -31,7 +31,7 @@ const STRIKES = 2;
 /** Failed layouts kept to start again from, the least overlapping first. */
 const POOL = 24;
 /** How often an escape starts from the best itself rather than from a failed attempt. */
-const FROM_BEST = 0.7;
+const FROM_BEST = 0.5;
 /** How far pieces may move in the press, in mean piece sizes: walls are straight lines only so far. Pressing more than once took a third of the time with a hundred pieces. */
 const TRUST = 0.2;
 /**
