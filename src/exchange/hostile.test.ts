@@ -29,6 +29,12 @@ const PDFS = (): readonly Uint8Array[] => [
   fixture('sheet-inkscape.pdf'),
 ];
 
+function dxfs(): readonly Uint8Array[] {
+  const skirt = sample('a-line-skirt');
+  const halves = { ...skirt, pieces: skirt.pieces.slice(0, 2) };
+  return [new TextEncoder().encode(writeDxf(halves, '2026-01-01')), plainDxf()];
+}
+
 /** The `which`-th mutation (from 0) that `attack` would meet with that seed. */
 function mutation(sources: readonly Uint8Array[], seed: number, which: number): Uint8Array {
   const next = seeded(seed);
@@ -143,14 +149,18 @@ describe('hostile files', () => {
     `${COUNT} mutated DXFs are read or refused in time, by D6673 and plain`,
     { timeout: 3_600_000 },
     async () => {
-      const skirt = sample('a-line-skirt');
-      const halves = { ...skirt, pieces: skirt.pieces.slice(0, 2) };
-      const sources = [new TextEncoder().encode(writeDxf(halves, '2026-01-01')), plainDxf()];
-      const outcome = await attack(sources, COUNT, 3, (bytes) => readDxf(bytes, 'bad.dxf'));
+      const outcome = await attack(dxfs(), COUNT, 3, (bytes) => readDxf(bytes, 'bad.dxf'));
       if (process.env['PINTRUE_SAY']) process.stdout.write(`${JSON.stringify(outcome)}\n`);
       expect(outcome.slowest).toBeLessThan(LIMIT_MS);
       expect(outcome.memory).toBeLessThan(LIMIT_MB);
       expect(outcome.read).toBeGreaterThan(COUNT / 20);
     },
   );
+
+  it('a spline with a point at 10¹⁵ mm is measured in time (mutation 849 of seed 3)', () => {
+    const bytes = mutation(dxfs(), 3, 849);
+    const start = process.cpuUsage();
+    recognise(readDxf(bytes, 'bad.dxf'));
+    expect(process.cpuUsage(start).user / 1000).toBeLessThan(LIMIT_MS);
+  });
 });
