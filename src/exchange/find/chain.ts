@@ -82,6 +82,9 @@ export function chainPaths(paths: readonly { readonly path: Path; readonly close
   return done;
 }
 
+/** More ends than this at one point are no corner of any nest of sizes, but a damaged drawing shrunk to a dot; each pair would be weighed. */
+const CROWD = 100;
+
 type Pairing = (chains: readonly Live[]) => [End, End][];
 
 /** Joins the pairs; closed runs go to `done`. */
@@ -186,7 +189,7 @@ function touchingPairs(chains: readonly Live[], within: number, dashed: boolean)
     // Lines that lead nowhere (a level drawn up to a corner) give way to those that go on.
     const leading = members.filter((one) => !free.has(one.chain));
     if (members.length > 2 && leading.length >= 2) members = leading;
-    if (members.length < 2) continue;
+    if (members.length < 2 || members.length > CROWD) continue;
     const options = members.flatMap((a, i) =>
       members.slice(i + 1).map((b) => ({ a, b, bend: 1 + a.out.x * b.out.x + a.out.y * b.out.y })),
     );

@@ -10,6 +10,7 @@ import { findAssembly } from '../tiles/assembly.ts';
 import type { Assembly, AssemblyCorrections } from '../tiles/assembly.ts';
 import { assemble, assembledSize } from '../tiles/compose.ts';
 import { isUprightBox } from '../tiles/window.ts';
+import { withoutFar } from './far.ts';
 import { findFollowers } from './follower.ts';
 import { letterStrokes, sayWords } from './lettering.ts';
 import { findNests } from './nest.ts';
@@ -38,7 +39,8 @@ export interface RecogniseOptions extends ReadOptions {
  * Finds pieces, sizes, edges, marks and seams in a drawing. Everything found carries its evidence and waits for a person's yes.
  * Throws ReadError: `no-lines` when nothing closed is found, `cancelled`, `too-slow`, `wrong-correction`.
  */
-export function recognise(drawing: Drawing, options: RecogniseOptions = {}): Proposal {
+export function recognise(read: Drawing, options: RecogniseOptions = {}): Proposal {
+  const drawing = withoutFar(read);
   const budget = openBudget(1, { name: drawing.name, ...options });
   const assembly = findAssembly(drawing, options.assembly, options);
   const put = drawing.format === 'dxf' ? spreadPieces(drawing) : assemble(drawing, assembly);
