@@ -60,6 +60,18 @@ describe('the length of a path', () => {
     );
   });
 
+  // Held to an absolute bound alone, the halving of a curve this long never ends.
+  it('is as many times longer as the path is, up to what a damaged file may say', () => {
+    const path = [
+      { x: 0, y: 0 },
+      { x: 10, y: 40 },
+      { x: 60, y: -20 },
+      { x: 90, y: 30 },
+    ];
+    const huge = path.map(({ x, y }) => ({ x: x * 1e14, y: y * 1e14 }));
+    expect(pathLength(huge) / (1e14 * pathLength(path))).toBeCloseTo(1, 9);
+  });
+
   it('is the sum of its parts, wherever it is cut', () => {
     fc.assert(
       fc.property(anyPath, fc.double({ min: 0, max: 1, noNaN: true }), (path, share) => {

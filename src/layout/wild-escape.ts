@@ -1,5 +1,4 @@
-import type { Way } from './disturbed.ts';
-import type { Disturbed } from './disturbed.ts';
+import type { Disturbed, Way } from './disturbed.ts';
 import { areaOf, centre, moveCentre, pick } from './disturbed.ts';
 
 /** Between two and four times, two large unlike pieces change places. */

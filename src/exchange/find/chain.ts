@@ -10,6 +10,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import { linkedChains } from './link.ts';
+import { PointGrid } from './point-grid.ts';
 
 /** A run made of one or more strokes of one style. */
 export interface Chain {
@@ -152,31 +153,17 @@ function endsOf(chains: readonly Live[]): End[] {
   });
 }
 
-/** Ends by cell of a square grid, so that neighbours are found without trying all. */
-function grid(ends: readonly End[], cell: number): (point: Point) => End[] {
-  const cells = new Map<string, End[]>();
-  const key = (x: number, y: number) => `${x} ${y}`;
-  for (const end of ends) {
-    const k = key(Math.floor(end.point.x / cell), Math.floor(end.point.y / cell));
-    const list = cells.get(k);
-    if (list) list.push(end);
-    else cells.set(k, [end]);
-  }
-  return (point) => {
-    const cx = Math.floor(point.x / cell);
-    const cy = Math.floor(point.y / cell);
-    const found: End[] = [];
-    for (let x = cx - 1; x <= cx + 1; x++)
-      for (let y = cy - 1; y <= cy + 1; y++) found.push(...(cells.get(key(x, y)) ?? []));
-    return found;
-  };
+function grid(ends: readonly End[], cell: number): PointGrid<End> {
+  const made = new PointGrid<End>(cell);
+  for (const end of ends) made.put(end.point, end);
+  return made;
 }
 
 function touchingPairs(chains: readonly Live[], within: number, dashed: boolean): [End, End][] {
   const ends = endsOf(chains);
-  const around = grid(ends, JOIN_MM * 2);
+  const placed = grid(ends, JOIN_MM * 2);
   const neighbours = (end: End) =>
-    around(end.point).filter((other) => other !== end && near(other.point, end.point, within));
+    placed.around(end.point).filter((other) => other !== end && near(other.point, end.point, within));
   const free = new Set(ends.filter((end) => neighbours(end).length === 0).map((end) => end.chain));
   const tick = (end: End) => free.has(end.chain) && pathLength(chains[end.chain]!.path) < TICK_MM;
   const used = new Set<End>();
@@ -212,10 +199,10 @@ function touchingPairs(chains: readonly Live[], within: number, dashed: boolean)
 
 function facingPairs(chains: readonly Live[]): [End, End][] {
   const ends = endsOf(chains);
-  const around = grid(ends, GAP_MM);
+  const placed = grid(ends, GAP_MM);
   const options: { a: End; b: End; cost: number }[] = [];
   for (const a of ends) {
-    for (const b of around(a.point)) {
+    for (const b of placed.around(a.point)) {
       if (b.chain < a.chain || (b.chain === a.chain && (!b.tail || a.tail))) continue;
       if (b === a) continue;
       const dx = b.point.x - a.point.x;

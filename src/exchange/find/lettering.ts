@@ -4,6 +4,7 @@ import type { Finding } from '../../garment/index.ts';
 import { boxInside } from '../drawing.ts';
 import type { Stroke } from '../drawing.ts';
 import { isUprightBox } from '../tiles/window.ts';
+import { Groups } from './groups.ts';
 
 /** Height or width of a letter, mm. */
 const LETTER_MM = [0.7, 90] as const;
@@ -126,24 +127,16 @@ function sideBySide(
   around: (i: number) => number[],
 ): number[][] {
   const wanted = new Set(letters);
-  const group = new Map<number, number>(letters.map((i) => [i, i]));
-  const root = (i: number): number => {
-    let r = i;
-    while (group.get(r) !== r) r = group.get(r)!;
-    group.set(i, r);
-    return r;
-  };
+  const groups = new Groups(shapes.length);
   for (const i of letters) {
     const a = shapes[i]!;
     for (const k of around(i)) {
       const b = shapes[k]!;
       if (!wanted.has(k) || gap(a, b) > BESIDE * Math.max(a.size, b.size)) continue;
-      if (Math.min(a.size, b.size) > ALIKE * Math.max(a.size, b.size)) group.set(root(k), root(i));
+      if (Math.min(a.size, b.size) > ALIKE * Math.max(a.size, b.size)) groups.join(i, k);
     }
   }
-  const found = new Map<number, number[]>();
-  for (const i of letters) found.set(root(i), [...(found.get(root(i)) ?? []), i]);
-  return [...found.values()];
+  return groups.lists(letters, (i) => i);
 }
 
 /** What a person has to say where words cannot be read. */

@@ -1,4 +1,5 @@
 import { boxesTouch, ringArea, ringsIntersect } from '../../geometry/index.ts';
+import { Groups } from './groups.ts';
 import type { Outline } from './outline.ts';
 
 /** Outlines that lie on one another: one piece in its sizes, and what is drawn inside it. */
@@ -42,25 +43,13 @@ function stitchingOnly(group: readonly Outline[]): readonly Outline[] {
 }
 
 function grouped(outlines: readonly Outline[]): Outline[][] {
-  const parent = outlines.map((_, i) => i);
-  const root = (i: number): number => {
-    let r = i;
-    while (parent[r] !== r) r = parent[r]!;
-    return r;
-  };
+  const groups = new Groups(outlines.length);
   for (let i = 0; i < outlines.length; i++) {
     for (let k = i + 1; k < outlines.length; k++) {
-      if (root(i) === root(k)) continue;
-      if (sameNest(outlines[i]!, outlines[k]!)) parent[root(k)] = root(i);
+      if (!groups.joined(i, k) && sameNest(outlines[i]!, outlines[k]!)) groups.join(i, k);
     }
   }
-  const groups = new Map<number, Outline[]>();
-  outlines.forEach((outline, i) => {
-    const list = groups.get(root(i));
-    if (list) list.push(outline);
-    else groups.set(root(i), [outline]);
-  });
-  return [...groups.values()];
+  return groups.lists([...outlines.keys()], (i) => i).map((list) => list.map((i) => outlines[i]!));
 }
 
 function sameNest(a: Outline, b: Outline): boolean {

@@ -1,6 +1,7 @@
 import { pathReverse } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import { closeUp, joinAll } from './chain.ts';
+import { Groups } from './groups.ts';
 import { netOf } from './strand.ts';
 import type { Net, Strand } from './strand.ts';
 
@@ -41,27 +42,17 @@ export function sharedOutlines(
 ): SharedOutlines | null {
   const net = netOf(paths);
   if (!net) return null;
-  const outlines = components(net.strands).flatMap((list) =>
+  const outlines = components(net.strands, net.at.length).flatMap((list) =>
     list.length < 2 ? [] : sizesOf(net, list, own),
   );
   return outlines.length === 0 ? null : { outlines };
 }
 
 /** Strands by what they hang together with. */
-function components(strands: readonly Strand[]): number[][] {
-  const group = new Map<number, number>();
-  const root = (node: number): number => {
-    let r = node;
-    while ((group.get(r) ?? r) !== r) r = group.get(r)!;
-    return r;
-  };
-  for (const { from, to } of strands) group.set(root(to), root(from));
-  const found = new Map<number, number[]>();
-  strands.forEach(({ from }, i) => {
-    const key = root(from);
-    found.set(key, [...(found.get(key) ?? []), i]);
-  });
-  return [...found.values()];
+function components(strands: readonly Strand[], nodes: number): number[][] {
+  const groups = new Groups(nodes);
+  for (const { from, to } of strands) groups.join(from, to);
+  return groups.lists([...strands.keys()], (i) => strands[i]!.from);
 }
 
 function sizesOf(

@@ -16,6 +16,7 @@ import {
 import type { Box, Path, PathPlace, Point } from '../../geometry/index.ts';
 import { JOIN_MM, joinAll } from './chain.ts';
 import { linkedChains } from './link.ts';
+import { PointGrid } from './point-grid.ts';
 
 /** A run between two places where lines meet, made of the given lines end to end. */
 export interface Strand {
@@ -101,17 +102,12 @@ function asStrand({ path, ends, lines }: Run, o: Point): Strand {
 /** Ends that lie on one point share a node. */
 function endNodes(paths: readonly Path[]): { of: number[]; points: Point[] } {
   const points: Point[] = [];
-  const cells = new Map<string, number[]>();
-  const cell = 2 * JOIN_MM;
+  const placed = new PointGrid<number>(2 * JOIN_MM);
   const find = (p: Point): number => {
-    const [cx, cy] = [Math.floor(p.x / cell), Math.floor(p.y / cell)];
-    for (let x = cx - 1; x <= cx + 1; x++)
-      for (let y = cy - 1; y <= cy + 1; y++)
-        for (const i of cells.get(`${x} ${y}`) ?? []) if (distance(points[i]!, p) <= JOIN_MM) return i;
-    const key = `${cx} ${cy}`;
-    cells.set(key, [...(cells.get(key) ?? []), points.length]);
-    points.push(p);
-    return points.length - 1;
+    const known = placed.around(p).find((i) => distance(points[i]!, p) <= JOIN_MM);
+    if (known !== undefined) return known;
+    placed.put(p, points.length);
+    return points.push(p) - 1;
   };
   const of = paths.flatMap((path) => [find(pathStart(path)), find(pathEnd(path))]);
   return { of, points };
