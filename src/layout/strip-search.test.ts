@@ -57,14 +57,17 @@ describe('the search of a strip', () => {
     const strip = readyStrip({ width: 31, shapes });
     const whole = stripSearch(strip, 5);
     const begun = stripSearch(strip, 5);
-    for (let k = 0; k < 400; k++) begun.step(k / 800);
+    for (let k = 0; k < 2000; k++) begun.step(k / 4000);
+    // Ways out were tried by then: what they won and cost is saved too.
+    expect(Math.max(...begun.save().escapes.spent)).toBeGreaterThan(0);
     const saved: unknown = JSON.parse(
       JSON.stringify(begun.save(), (_, v: unknown) => (v === Infinity ? 1e308 : v)),
     );
     const later = stripSearch(strip, saved as ReturnType<typeof begun.save>);
-    for (let k = 0; k < 800; k++) whole.step(k / 800);
-    for (let k = 400; k < 800; k++) later.step(k / 800);
+    for (let k = 0; k < 4000; k++) whole.step(k / 4000);
+    for (let k = 2000; k < 4000; k++) later.step(k / 4000);
     expect(later.best()!.length).toBe(whole.best()!.length);
     expect([...later.best()!.places.x]).toEqual([...whole.best()!.places.x]);
+    expect(later.save().escapes).toEqual(whole.save().escapes);
   });
 });

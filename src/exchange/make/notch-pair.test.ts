@@ -1,10 +1,11 @@
 // Our samples drawn without semantics and read back: their own notches are the truth.
 import { describe, expect, it } from 'vitest';
-import { pathLength } from '../../geometry/index.ts';
-import type { EdgeRef, Pattern } from '../../garment/index.ts';
+import { linePath, pathLength } from '../../geometry/index.ts';
+import type { EdgeRef, NestedPiece, Pattern, Seam } from '../../garment/index.ts';
 import { SAMPLES, sample } from '../../samples/index.ts';
 import { recognise } from '../find/recognise.ts';
 import { patternSheet } from '../write/sheet.ts';
+import { pairNotches } from './notch-pair.ts';
 import { patternFrom } from './pattern.ts';
 
 /** Where each notch of a walk lies in size k, mm from the seam's start; the first of two of one name. */
@@ -49,5 +50,32 @@ describe.each(SAMPLES.map(({ id }) => id))('notches of %s drawn without semantic
 
   it('are paired across the side seam or the armhole', () => {
     expect(pairs(pattern, sizes[1]!).length).toBeGreaterThanOrEqual(2);
+  });
+});
+
+describe('notches close together', () => {
+  /** A sample's piece with its first edge 100 mm long and notches at these lengths. */
+  const piece = (id: string, ...at: readonly number[]): NestedPiece => {
+    const [first, ...rest] = sample('a-line-skirt').pieces[0]!.edges;
+    const path = linePath({ x: 0, y: 0 }, { x: 100, y: 0 });
+    const notches = at.map((mm, i) => ({ id: `n${i}`, at: [mm / 100], count: 1 }));
+    return {
+      ...sample('a-line-skirt').pieces[0]!,
+      id,
+      edges: [{ ...first!, id: 'side', path: [path], notches, crossings: [] }, ...rest],
+    };
+  };
+  const seam: Seam = {
+    ...sample('a-line-skirt').seams[0]!,
+    id: 'side',
+    a: [{ piece: 'front', edge: 'side' }],
+    b: [{ piece: 'back', edge: 'side' }],
+  };
+  const names = ({ edges }: NestedPiece) => edges[0]!.notches.map((notch) => notch.id);
+
+  it('meet in their order, though the second lies near the first of the other side too', () => {
+    const [front, back] = pairNotches([piece('front', 10, 12), piece('back', 9, 13)], [seam]);
+    expect(names(front!)).toEqual(names(back!));
+    expect(new Set(names(front!)).size).toBe(2);
   });
 });
