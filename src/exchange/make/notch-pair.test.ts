@@ -58,7 +58,7 @@ describe('notches close together', () => {
   const piece = (id: string, ...at: readonly number[]): NestedPiece => {
     const [first, ...rest] = sample('a-line-skirt').pieces[0]!.edges;
     const path = linePath({ x: 0, y: 0 }, { x: 100, y: 0 });
-    const notches = at.map((mm, i) => ({ id: `n${i}`, at: [mm / 100], count: 1 }));
+    const notches = at.map((mm, i) => ({ id: `n${i}`, at: [mm / 100], count: 1 as const }));
     return {
       ...sample('a-line-skirt').pieces[0]!,
       id,
