@@ -33,6 +33,14 @@ describe('a known length', () => {
     expect(findScale(sheet(98, body), scaleBy).scale.factor).toBeCloseTo(100 / 98, 6);
   });
 
+  it('that nothing proves is told as what it is, with units or without', () => {
+    const plain = sheet(100, '<path d="M20 20h$"/>');
+    expect(findScale(plain).scale.evidence).toMatch(/^Lengths are as .* has them\.$/);
+    const code = 'units-assumed';
+    const assumed = { ...plain, findings: [{ code, severity: 'warning', where: {}, message: '' } as const] };
+    expect(findScale(assumed).scale.evidence).toBe('Nothing proves the lengths.');
+  });
+
   it('that is not there is said', () => {
     expect(() => findScale(sheet(100, LINE), '50 mm line')).toThrow(/No line .*50 mm line/);
   });

@@ -86,7 +86,13 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
   const message =
     'No test square with its length in words beside it was found. Check one length that you know before trusting the measures.';
   return {
-    scale: { factor: 1, proven: false, evidence: `Lengths are as ${sheet.unitsFrom} has them.` },
+    scale: {
+      factor: 1,
+      proven: false,
+      evidence: unitsUnknown(sheet)
+        ? 'Nothing proves the lengths.'
+        : `Lengths are as ${sheet.unitsFrom} has them.`,
+    },
     findings: [{ code: 'scale-unproven', severity: 'note', where: {}, message }],
   };
 }
