@@ -125,4 +125,12 @@ describe('a search', () => {
     expect(found.placements.find((p) => p.copy === 1)).toMatchObject(pin);
     expect(proveLay(pinned, found)).toEqual([]);
   });
+  // A copy that may be turned as the pinned one is has the same outline: it was once taken for pinned itself, and overlapped its like.
+  it('keeps the copies of a pinned piece off each other', () => {
+    const pin = { piece: 'a', copy: 0, x: 300, y: 400, rotation: 270, mirrored: false };
+    const pinned = square(150, 12, { pins: [pin] });
+    const found = layBest(pinned, { seed: 1, budget: { sweeps: 400 } })!;
+    expect(proveLay(pinned, found)).toEqual([]);
+    expect(found.placements).toHaveLength(12);
+  });
 });

@@ -74,14 +74,18 @@ export function* readyStepwise(given: StripForms): Generator<void, Strip, void> 
       yield;
     }
   }
+  // Read from the regions as made: the first of its outline may itself be pinned.
+  const fieldOf = new Int32Array(F * F);
+  const signOf = new Int8Array(F * F);
   for (let a = 0; a < F; a++) {
     for (let b = 0; b < F; b++) {
+      const made = same[a]! * F + same[b]!;
       // What is pinned is not held against what is pinned: a person may lay pieces closer than the gap.
-      pairField[a * F + b] = fixed[a] && fixed[b] ? -1 : pairField[same[a]! * F + same[b]!]!;
-      pairSign[a * F + b] = pairSign[same[a]! * F + same[b]!]!;
+      fieldOf[a * F + b] = fixed[a] && fixed[b] ? -1 : pairField[made]!;
+      signOf[a * F + b] = pairSign[made]!;
     }
   }
-  return { ...given, pairField, pairSign, fields: packFields(fields) };
+  return { ...given, pairField: fieldOf, pairSign: signOf, fields: packFields(fields) };
 }
 
 /** Makes a job ready to search: all pairs' no-fit regions, computed once (reflections shared). */
