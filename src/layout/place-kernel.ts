@@ -2,9 +2,9 @@ import { CELLS, exactDepth, way } from './depth-field.ts';
 import type { Strip } from './strip.ts';
 
 const NODES = CELLS + 1;
-/** Bins across the strip's length and width: a sample only meets the pieces whose no-fit boxes reach its bin. */
-const BINS_X = 32;
-const BINS_Y = 4;
+/** Columns along the strip and rows across it: a sample only meets the pieces whose no-fit boxes reach both its column and its row. */
+const COLUMNS = 64;
+const ROWS = 16;
 
 /** Where every item stands at the moment. Typed arrays, changed in place by the search and copied to keep. */
 export interface Places {
@@ -39,13 +39,18 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
   /** Five numbers an item: where its field's first corner stands and cells per length along either axis, and the pair's weight. */
   const at = new Float64Array(5 * n);
   const field = new Int32Array(n);
-  const list = new Int32Array(BINS_X * BINS_Y * n);
-  const listed = new Int32Array(BINS_X * BINS_Y);
+  /** One bit an item, 32 a word: whose box reaches the column or row. */
+  const words = Math.ceil(n / 32);
+  const column = new Int32Array((COLUMNS + 1) * words);
+  const row = new Int32Array((ROWS + 1) * words);
+  /** Whose box ended in the column or row before. */
+  const columnEnd = new Int32Array((COLUMNS + 1) * words);
+  const rowEnd = new Int32Array((ROWS + 1) * words);
   const range = new Float64Array(4);
   const hits = new Float64Array(4 * n);
   let hitCount = 0;
-  let binX = 0;
-  let binY = 0;
+  let perColumn = 0;
+  let perRow = 0;
   let stood: Places = { x: at, y: at, form: field };
   /** Six numbers a field: first corner, width, height, cells per length along either axis. */
   const corner = new Float64Array(6 * fields.count);
@@ -62,9 +67,12 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
     range[2] = y0;
     range[3] = y1;
     if (x1 < x0 || y1 < y0) return false;
-    binX = x1 > x0 ? (BINS_X * 0.999999) / (x1 - x0) : 0;
-    binY = y1 > y0 ? (BINS_Y * 0.999999) / (y1 - y0) : 0;
-    listed.fill(0);
+    perColumn = x1 > x0 ? (COLUMNS * 0.999999) / (x1 - x0) : 0;
+    perRow = y1 > y0 ? (ROWS * 0.999999) / (y1 - y0) : 0;
+    column.fill(0);
+    row.fill(0);
+    columnEnd.fill(0);
+    rowEnd.fill(0);
     const { x, y, form } = (stood = places);
     for (let j = 0; j < n; j++) {
       if (j === i) continue;
@@ -89,75 +97,90 @@ export function placeKernel(strip: Strip, clear: number): PlaceKernel {
       at[r + 3] = s * corner[g + 5]!;
       at[r + 4] = weights[i * n + j]!;
       field[j] = s > 0 ? k : ~k;
-      const bx0 = left > x0 ? ((left - x0) * binX) | 0 : 0;
-      const bx1 = left + wide < x1 ? ((left + wide - x0) * binX) | 0 : binX > 0 ? BINS_X - 1 : 0;
-      const by0 = under > y0 ? ((under - y0) * binY) | 0 : 0;
-      const by1 = under + high < y1 ? ((under + high - y0) * binY) | 0 : binY > 0 ? BINS_Y - 1 : 0;
-      for (let by = by0; by <= by1; by++) {
-        for (let bin = by * BINS_X + bx0, end = by * BINS_X + bx1; bin <= end; bin++) {
-          const many = listed[bin]!;
-          list[bin * n + many] = j;
-          listed[bin] = many + 1;
-        }
-      }
+      const c0 = left > x0 ? ((left - x0) * perColumn) | 0 : 0;
+      const c1 = left + wide < x1 ? ((left + wide - x0) * perColumn) | 0 : COLUMNS - 1;
+      const r0 = under > y0 ? ((under - y0) * perRow) | 0 : 0;
+      const r1 = under + high < y1 ? ((under + high - y0) * perRow) | 0 : ROWS - 1;
+      const word = j >> 5;
+      const bit = 1 << (j & 31);
+      column[c0 * words + word]! |= bit;
+      columnEnd[(c1 + 1) * words + word]! |= bit;
+      row[r0 * words + word]! |= bit;
+      rowEnd[(r1 + 1) * words + word]! |= bit;
     }
+    // From first and last to all in between.
+    for (let k = words; k < COLUMNS * words; k++)
+      column[k] = (column[k - words]! & ~columnEnd[k]!) | column[k]!;
+    for (let k = words; k < ROWS * words; k++) row[k] = (row[k - words]! & ~rowEnd[k]!) | row[k]!;
     return true;
   }
 
   function coarse(x: number, y: number, bound: number): number {
-    const bin = (((y - range[2]!) * binY) | 0) * BINS_X + (((x - range[0]!) * binX) | 0);
+    const inColumn = (((x - range[0]!) * perColumn) | 0) * words;
+    const inRow = (((y - range[2]!) * perRow) | 0) * words;
     let total = 0;
-    for (let c = bin * n, end = c + listed[bin]!; c < end; c++) {
-      const j = list[c]!;
-      const r = 5 * j;
-      const u = (x - at[r]!) * at[r + 1]!;
-      if (!(u > 0 && u < CELLS)) continue;
-      const v = (y - at[r + 2]!) * at[r + 3]!;
-      if (!(v > 0 && v < CELLS)) continue;
-      const iu = u | 0;
-      const iv = v | 0;
-      const fu = u - iu;
-      const fv = v - iv;
-      const k = field[j]!;
-      const node = (k < 0 ? ~k : k) * (NODES * NODES) + iv * NODES + iu;
-      const a = nodes[node]!;
-      const c0 = nodes[node + NODES]!;
-      const lower = a + fu * (nodes[node + 1]! - a);
-      const upper = c0 + fu * (nodes[node + NODES + 1]! - c0);
-      const depth = lower + fv * (upper - lower);
-      if (depth > 0) {
-        total += at[r + 4]! * depth;
-        if (total >= bound) return total;
+    for (let word = 0; word < words; word++) {
+      let left = column[inColumn + word]! & row[inRow + word]!;
+      while (left !== 0) {
+        const lowest = left & -left;
+        left ^= lowest;
+        const j = word * 32 + 31 - Math.clz32(lowest);
+        const r = 5 * j;
+        const u = (x - at[r]!) * at[r + 1]!;
+        if (!(u > 0 && u < CELLS)) continue;
+        const v = (y - at[r + 2]!) * at[r + 3]!;
+        if (!(v > 0 && v < CELLS)) continue;
+        const iu = u | 0;
+        const iv = v | 0;
+        const fu = u - iu;
+        const fv = v - iv;
+        const k = field[j]!;
+        const node = (k < 0 ? ~k : k) * (NODES * NODES) + iv * NODES + iu;
+        const a = nodes[node]!;
+        const c0 = nodes[node + NODES]!;
+        const lower = a + fu * (nodes[node + 1]! - a);
+        const upper = c0 + fu * (nodes[node + NODES + 1]! - c0);
+        const depth = lower + fv * (upper - lower);
+        if (depth > 0) {
+          total += at[r + 4]! * depth;
+          if (total >= bound) return total;
+        }
       }
     }
     return total;
   }
 
   function exact(x: number, y: number, bound: number): number {
-    const bin = (((y - range[2]!) * binY) | 0) * BINS_X + (((x - range[0]!) * binX) | 0);
+    const inColumn = (((x - range[0]!) * perColumn) | 0) * words;
+    const inRow = (((y - range[2]!) * perRow) | 0) * words;
     let total = 0;
     hitCount = 0;
-    for (let c = bin * n, end = c + listed[bin]!; c < end; c++) {
-      const j = list[c]!;
-      const r = 5 * j;
-      const u = (x - at[r]!) * at[r + 1]!;
-      if (!(u > 0 && u < CELLS)) continue;
-      const v = (y - at[r + 2]!) * at[r + 3]!;
-      if (!(v > 0 && v < CELLS)) continue;
-      const s = field[j]! < 0 ? -1 : 1;
-      const k = s < 0 ? ~field[j]! : field[j]!;
-      const depth = exactDepth(fields, k, s * (x - stood.x[j]!), s * (y - stood.y[j]!)) + clear;
-      if (depth > 0) {
-        total += at[r + 4]! * depth;
-        if (total >= bound) return total;
-        const len = Math.sqrt(way[0]! * way[0]! + way[1]! * way[1]!);
-        const h = 4 * hitCount++;
-        hits[h] = at[r + 4]!;
-        hits[h + 1] = depth;
-        // Inside, the way leads out; within the clearance but outside, out is away from the outline.
-        const out = (depth >= clear ? s : -s) / (len || 1);
-        hits[h + 2] = way[0]! * out;
-        hits[h + 3] = way[1]! * out;
+    for (let word = 0; word < words; word++) {
+      let left = column[inColumn + word]! & row[inRow + word]!;
+      while (left !== 0) {
+        const lowest = left & -left;
+        left ^= lowest;
+        const j = word * 32 + 31 - Math.clz32(lowest);
+        const r = 5 * j;
+        const u = (x - at[r]!) * at[r + 1]!;
+        if (!(u > 0 && u < CELLS)) continue;
+        const v = (y - at[r + 2]!) * at[r + 3]!;
+        if (!(v > 0 && v < CELLS)) continue;
+        const s = field[j]! < 0 ? -1 : 1;
+        const k = s < 0 ? ~field[j]! : field[j]!;
+        const depth = exactDepth(fields, k, s * (x - stood.x[j]!), s * (y - stood.y[j]!)) + clear;
+        if (depth > 0) {
+          total += at[r + 4]! * depth;
+          if (total >= bound) return total;
+          const len = Math.sqrt(way[0]! * way[0]! + way[1]! * way[1]!);
+          const h = 4 * hitCount++;
+          hits[h] = at[r + 4]!;
+          hits[h + 1] = depth;
+          // Inside, the way leads out; within the clearance but outside, out is away from the outline.
+          const out = (depth >= clear ? s : -s) / (len || 1);
+          hits[h + 2] = way[0]! * out;
+          hits[h + 3] = way[1]! * out;
+        }
       }
     }
     return total;
