@@ -4,8 +4,12 @@ import { crew, handWork } from './crew.ts';
 import type { Lay, LayJob } from './lay-job.ts';
 import { layTogether } from './lay.ts';
 import { proveLay } from './prove-lay.ts';
+import type { Kept } from './kept.ts';
 import { randomJob } from './random-job.test-case.ts';
+import { readyStrip } from './ready-strip.ts';
 import { spreadJob } from './spread.ts';
+import type { SavedSearch } from './strip-search.ts';
+import { stripSearch } from './strip-search.ts';
 
 /** Hands without threads: the same insides, messages copied as a thread would get them. `dies` is the one whose thread ends at once. */
 function hands(count: number, dies = -1): { hands: Hand[]; closed: () => number; sent: ToHand['kind'][] } {
@@ -95,4 +99,41 @@ describe('several hands', () => {
     const alone = crew(spreadJob(job).strip, { seed: 1, seconds: 1 }, hands(1, 0).hands);
     await expect(alone.next()).rejects.toThrow('the thread died');
   });
+});
+
+describe('a hand that is offered a shorter arrangement', () => {
+  const shapes = [5, 7, 8, 11, 13].map((size, k) => ({
+    outline: Float64Array.from([0, 0, size, 1, size + 2, size, k, size + 3]),
+    count: 3,
+    turns: [{ angle: 0 }, { angle: 180 }],
+  }));
+  const job = { width: 31, shapes };
+  /** What the hand has in the end, offered `kept` early on; the clock runs a millisecond at each look, and stands `asleep` seconds after the offer. */
+  const endsWith = (kept: Kept, asleep: number): number => {
+    let clock = 0;
+    let next: () => void = () => undefined;
+    let ended: SavedSearch | null = null;
+    const tell = handWork(
+      (message) => {
+        if (message.kind === 'ended') ended = message.saved;
+      },
+      () => ++clock,
+      (then) => (next = then),
+    );
+    tell({ kind: 'begin', job, from: 1, seconds: 100, known: null });
+    for (let k = 0; k < 6; k++) next();
+    tell({ kind: 'adopt', kept });
+    next();
+    clock += asleep * 1000;
+    next();
+    tell({ kind: 'stop' });
+    next();
+    return ended!.best!.length;
+  };
+  const search = stripSearch(readyStrip(job), 2);
+  for (let k = 0; k < 4000; k++) search.step(k / 4000);
+  const kept = search.best()!;
+  it('keeps to its own while that grows better', () =>
+    expect(endsWith(kept, 0)).toBeGreaterThan(kept.length));
+  it('takes it over when it is stuck', () => expect(endsWith(kept, 20)).toBeLessThanOrEqual(kept.length));
 });

@@ -3,7 +3,6 @@ import { keptFrom, plainKept } from './kept.ts';
 import type { SavedSearch } from './strip-search.ts';
 import type { StripRun } from './strip-run.ts';
 import { startStrip } from './strip-run.ts';
-import type { Weighing } from './separation.ts';
 import type { StripJob } from './strip.ts';
 
 /** What a hand is told. */
@@ -13,7 +12,8 @@ export type ToHand =
       readonly job: StripJob;
       readonly from: number | SavedSearch;
       readonly seconds: number;
-      readonly weighing: Weighing;
+      /** What was found before, to go on from. */
+      readonly known: Kept | null;
     }
   | { readonly kind: 'adopt'; readonly kept: Kept }
   | { readonly kind: 'stop' };
@@ -34,6 +34,12 @@ export interface Hand {
 const SLICE_MS = 60;
 /** However long the preparing took, this share of the time is left to search in. */
 const LEAST_SEARCH = 0.5;
+/**
+ * A hand goes on from what another found once it has not bettered its own for `STUCK` of the time, or when `ALONE` of it is over. Until then each
+ * has an arrangement of its own: hands that take over every find are stuck in one and the same (shirts: no better than one hand).
+ */
+const STUCK = 0.12;
+const ALONE = 0.7;
 /** Seeds of the hands lie apart by this (a prime): a run with the next seed does not repeat the other hand's. */
 const SEED_STEP = 7919;
 
@@ -51,6 +57,10 @@ export function handWork(
   let began = 0;
   let told = Infinity;
   let stopped = false;
+  /** The shortest that another hand found and this one has not taken over. */
+  let offered: Kept | null = null;
+  /** Share of the time at which this hand last grew better. */
+  let bettered = 0;
   const slice = (): void => {
     if (!run) return;
     const share = Math.min(1, (now() - began) / (seconds * 1000));
@@ -68,22 +78,31 @@ export function handWork(
     const kept = run.found();
     if (kept && kept.length < told) {
       told = kept.length;
+      bettered = share;
       send({ kind: 'found', kept });
+    }
+    if (offered && (share > ALONE || share - bettered > STUCK)) {
+      // What came from another hand is not told again.
+      told = Math.min(told, offered.length);
+      bettered = share;
+      run.adopt(offered);
+      offered = null;
     }
     later(slice);
   };
   return (message) => {
     if (message.kind === 'stop') stopped = true;
     else if (message.kind === 'adopt') {
-      // What came from another hand is not told again.
-      told = Math.min(told, message.kept.length);
-      run?.adopt(message.kept);
+      offered = message.kept;
     } else {
-      run = startStrip(message.job, message.from, message.weighing);
+      run = startStrip(message.job, message.from);
+      if (message.known) run.adopt(message.known);
       seconds = message.seconds;
       began = now();
-      told = Infinity;
+      told = message.known?.length ?? Infinity;
       stopped = false;
+      offered = null;
+      bettered = 0;
       later(slice);
     }
   };
@@ -118,6 +137,7 @@ export async function* crew(
     working.delete(hand);
     wake();
   };
+  const known = keptFrom(options.from?.best ?? null);
   hands.forEach((hand, k) => {
     hand.hear(
       (message) => {
@@ -139,12 +159,8 @@ export async function* crew(
       },
     );
     const from = k === 0 && options.from ? options.from : options.seed + k * SEED_STEP;
-    hand.send({ kind: 'begin', job, from, seconds: options.seconds, weighing: k % 2 ? 'size' : 'root' });
+    hand.send({ kind: 'begin', job, from, seconds: options.seconds, known });
   });
-  if (options.from?.best) {
-    const kept = keptFrom(options.from.best)!;
-    working.forEach((h) => h.send({ kind: 'adopt', kept }));
-  }
   options.signal?.addEventListener('abort', stop, { once: true });
   if (options.signal?.aborted) stop();
   try {

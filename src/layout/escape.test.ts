@@ -25,7 +25,7 @@ const strip = readyStrip({
 /** Them at random on a length of 60. */
 function layout(seed: number): Disturbed {
   const random = seeded(seed);
-  const sep = separation(strip, random, 'root');
+  const sep = separation(strip, random);
   sep.start(60);
   const free = strip.itemShape.map((_, i) => i).filter((i) => !strip.pinned[i]);
   sep.places.x[0] = 3;

@@ -2,6 +2,8 @@ import type { Places } from './place-kernel.ts';
 import { pairDepth, placeKernel } from './place-kernel.ts';
 import type { Found, MoveEffort } from './move.ts';
 import { EFFORT, mover, onRail } from './move.ts';
+import type { Hollows, SavedHollows } from './hollows.ts';
+import { hollows, NO_HOLLOWS } from './hollows.ts';
 import type { Random } from './random.ts';
 import type { Strip } from './strip.ts';
 
@@ -33,6 +35,7 @@ export interface Separation {
   readonly scatter: (i: number) => boolean;
   readonly depth: Float64Array;
   readonly weights: Float64Array;
+  readonly hollows: Hollows;
 }
 
 /** A first seat is looked for harder than a move is. */
@@ -50,19 +53,14 @@ export const CLEAR = 5e-9;
 const GROW = 0.5;
 const GROW_MOST = 0.6;
 const DECAY = 0.96;
-/** How a pair's first weight goes with its size (root of the product of both areas): by its root, or by itself. */
-export type Weighing = 'root' | 'size';
-/**
- * By the size itself small pieces stay jammed for long (shirts, 84 % dense from a random start: 2.9 s, by the root 1.0 s), but albano came out
- * a point denser after 10 s, so neither is best for all: hands that work together take turns.
- */
-const POWER: Readonly<Record<Weighing, number>> = { root: 0.5, size: 1 };
-
-export function separation(strip: Strip, random: Random, weighing: Weighing): Separation {
+/** Two hollows of a form nearer than this (in mean piece sizes, along both axes) are one. */
+const CLOSE = 0.25;
+export function separation(strip: Strip, random: Random, from: SavedHollows = NO_HOLLOWS): Separation {
   const n = strip.itemShape.length;
   const clear = strip.scale * CLEAR;
   const kernel = placeKernel(strip, clear * 2);
-  const move = mover(strip, kernel, random);
+  const known = hollows(strip.forms.length, strip.scale * CLOSE, from);
+  const move = mover(strip, kernel, random, known);
   const places = emptyPlaces(n);
   const depth = new Float64Array(n * n);
   const base = new Float64Array(n * n);
@@ -78,7 +76,8 @@ export function separation(strip: Strip, random: Random, weighing: Weighing): Se
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) {
       const a = strip.area[strip.itemShape[i]!]! * strip.area[strip.itemShape[j]!]!;
-      base[i * n + j] = Math.pow(Math.sqrt(a) / (strip.scale * strip.scale), POWER[weighing]);
+      // By the root of both sizes: by the size itself small pieces stay jammed for long (shirts, marques).
+      base[i * n + j] = Math.sqrt(Math.sqrt(a)) / strip.scale;
     }
   }
 
@@ -224,5 +223,6 @@ export function separation(strip: Strip, random: Random, weighing: Weighing): Se
     scatter,
     depth,
     weights,
+    hollows: known,
   };
 }

@@ -4,7 +4,6 @@ import type { Kept } from './kept.ts';
 import { keptFrom, plainKept, reach } from './kept.ts';
 import type { SavedSearch, StripSearch } from './strip-search.ts';
 import { stripSearch, unbegun } from './strip-search.ts';
-import type { Weighing } from './separation.ts';
 import type { StripForms, StripJob } from './strip.ts';
 import { stripForms } from './strip.ts';
 
@@ -28,7 +27,7 @@ export interface StripRun {
 }
 
 /** Begins or continues: a first arrangement by the shapes' upright boxes at once, then the search, prepared step by step. */
-export function startStrip(job: StripJob, from: number | SavedSearch, weighing: Weighing = 'root'): StripRun {
+export function startStrip(job: StripJob, from: number | SavedSearch): StripRun {
   const forms = stripForms(job);
   const preparing = readyStepwise(forms);
   let search: StripSearch | null = null;
@@ -43,7 +42,7 @@ export function startStrip(job: StripJob, from: number | SavedSearch, weighing: 
     step(share) {
       if (!search) {
         const { done, value } = preparing.next();
-        if (done) search = stripSearch(value, from, weighing);
+        if (done) search = stripSearch(value, from);
         return false;
       }
       const before = found();

@@ -24,7 +24,7 @@ describe('the search of a strip', () => {
       turns: [{ angle: 0 }],
     }));
     const strip = readyStrip({ width: 104, shapes });
-    const sep = separation(strip, seeded(1), 'root');
+    const sep = separation(strip, seeded(1));
     let top = 0;
     heights.forEach((high, i) => {
       sep.places.y[i] = top + (i % 2 ? 0.3 : -0.3);
@@ -69,5 +69,7 @@ describe('the search of a strip', () => {
     expect(later.best()!.length).toBe(whole.best()!.length);
     expect([...later.best()!.places.x]).toEqual([...whole.best()!.places.x]);
     expect(later.save().escapes).toEqual(whole.save().escapes);
+    expect(later.save().hollows).toEqual(whole.save().hollows);
+    expect(whole.save().hollows.places.some((of) => of.length > 0)).toBe(true);
   });
 });

@@ -1,5 +1,7 @@
 import type { SavedEscapes } from './escape.ts';
 import { escapes, NO_ESCAPES } from './escape.ts';
+import type { SavedHollows } from './hollows.ts';
+import { NO_HOLLOWS } from './hollows.ts';
 import type { Kept, SavedKept, SavedPlaces } from './kept.ts';
 import {
   clonePlaces,
@@ -12,7 +14,6 @@ import {
   typedPlaces,
 } from './kept.ts';
 import { seeded } from './random.ts';
-import type { Weighing } from './separation.ts';
 import { CLEAR, copyPlaces, emptyPlaces, separation } from './separation.ts';
 import { squeezeOnce } from './squeeze.ts';
 import type { Strip } from './strip.ts';
@@ -55,6 +56,7 @@ export interface SavedSearch {
   readonly least: SavedPlaces;
   readonly numbers: Readonly<Progress>;
   readonly escapes: SavedEscapes;
+  readonly hollows: SavedHollows;
 }
 interface Progress {
   leastTotal: number;
@@ -104,16 +106,13 @@ export const unbegun = (seed: number, best: Kept | null): SavedSearch => ({
   least: NO_PLACES,
   numbers: fresh(),
   escapes: NO_ESCAPES,
+  hollows: NO_HOLLOWS,
 });
 
-export function stripSearch(
-  strip: Strip,
-  from: number | SavedSearch,
-  weighing: Weighing = 'root',
-): StripSearch {
+export function stripSearch(strip: Strip, from: number | SavedSearch): StripSearch {
   const saved = typeof from === 'number' ? null : from;
   const random = seeded(saved ? saved.random : (from as number));
-  const sep = separation(strip, random, weighing);
+  const sep = separation(strip, random, saved?.hollows);
   const n = strip.itemShape.length;
   const bound = leastLength(strip);
   const patience = Math.max(PATIENCE, PATIENCE_PER_ITEM * n);
@@ -314,6 +313,7 @@ export function stripSearch(
       least: plainPlaces(least),
       numbers: { ...now },
       escapes: out.save(),
+      hollows: sep.hollows.save(),
     }),
   };
 }
