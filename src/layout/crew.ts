@@ -95,8 +95,7 @@ export function handWork(
     else if (message.kind === 'adopt') {
       offered = message.kept;
     } else {
-      run = startStrip(message.job, message.from);
-      if (message.known) run.adopt(message.known);
+      run = startStrip(message.job, message.from, message.known);
       seconds = message.seconds;
       began = now();
       told = message.known?.length ?? Infinity;
@@ -112,6 +111,8 @@ export interface CrewOptions {
   readonly seed: number;
   readonly seconds: number;
   readonly from?: SavedSearch;
+  /** The shortest arrangement there is so far: what `from` found, or a first one. */
+  readonly known?: Kept | null;
   /** Stops all hands; what was found stays. */
   readonly signal?: AbortSignal;
 }
@@ -137,7 +138,7 @@ export async function* crew(
     working.delete(hand);
     wake();
   };
-  const known = keptFrom(options.from?.best ?? null);
+  const known = options.known ?? keptFrom(options.from?.best ?? null);
   hands.forEach((hand, k) => {
     hand.hear(
       (message) => {

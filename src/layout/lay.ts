@@ -1,4 +1,5 @@
 import { ringArea } from '../geometry/index.ts';
+import { boxArrangement } from './box-arrangement.ts';
 import { openedOutline } from './cutting-outline.ts';
 import { checkJob } from './lay-limits.ts';
 import type { Lay, LayJob, Placement } from './lay-job.ts';
@@ -8,6 +9,7 @@ import { proveLay } from './prove-lay.ts';
 import type { CrewOptions, Hand } from './crew.ts';
 import { crew } from './crew.ts';
 import type { Kept } from './kept.ts';
+import { keptFrom } from './kept.ts';
 import type { SavedSearch } from './strip-search.ts';
 import type { StripRun } from './strip-run.ts';
 import { startStrip } from './strip-run.ts';
@@ -26,7 +28,7 @@ export interface LayOptions {
 }
 
 /** A lay in the making: step it, read the best so far at any time, save it, go on later. Steps and the rest as in a run of its strip. */
-export interface LayRun extends Omit<StripRun, 'forms'> {
+export interface LayRun extends StripRun {
   /** The shortest lay so far that `proveLay` finds nothing against; the first is there from the beginning. */
   readonly best: () => Lay | null;
 }
@@ -37,8 +39,13 @@ export interface LayRun extends Omit<StripRun, 'forms'> {
  */
 export function startLay(job: LayJob, from: number | SavedSearch): LayRun {
   const spread = spreadJob(job);
-  checkJob(job, spread, stripForms(spread.strip));
-  const { forms, ...run } = startStrip(spread.strip, from);
+  const forms = stripForms(spread.strip);
+  checkJob(job, spread, forms);
+  const run = startStrip(
+    spread.strip,
+    from,
+    typeof from === 'number' ? boxArrangement(spread.strip, forms) : null,
+  );
   const judge = laysOf(job, spread, forms);
   return { ...run, best: () => judge(run.found()) };
 }
@@ -101,9 +108,10 @@ export async function* layTogether(
   try {
     checkJob(job, spread, forms);
     const judge = laysOf(job, spread, forms);
-    let last = judge(startStrip(spread.strip, options.from ?? options.seed).found());
+    const known = keptFrom(options.from?.best ?? null) ?? boxArrangement(spread.strip, forms);
+    let last = judge(known);
     if (last) yield last;
-    working = crew(spread.strip, options, hands);
+    working = crew(spread.strip, { ...options, known }, hands);
     for (;;) {
       const { done, value } = await working.next();
       if (done) return value;

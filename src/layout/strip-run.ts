@@ -1,10 +1,9 @@
-import { flatBox } from './flat.ts';
-import { readyStepwise, readyStrip } from './ready-strip.ts';
+import { readyStepwise } from './ready-strip.ts';
 import type { Kept } from './kept.ts';
-import { keptFrom, plainKept, reach } from './kept.ts';
+import { keptFrom, plainKept } from './kept.ts';
 import type { SavedSearch, StripSearch } from './strip-search.ts';
 import { stripSearch, unbegun } from './strip-search.ts';
-import type { StripForms, StripJob } from './strip.ts';
+import type { StripJob } from './strip.ts';
 import { stripForms } from './strip.ts';
 
 /** A search in the making, from the first moment on: step it, read what it found, hand it what others found. */
@@ -16,29 +15,26 @@ export interface StripRun {
   readonly step: (share: number) => boolean;
   /** Everything is prepared and the search is on. */
   readonly ready: () => boolean;
-  /** The shortest arrangement so far; the first is there from the beginning. Plain data, fit to be sent to another thread. */
+  /** The shortest arrangement so far, what was known included; null before there is any. Plain data, fit to be sent to another thread. */
   readonly found: () => Kept | null;
   /** Takes a shorter arrangement found by another run of the same job. */
   readonly adopt: (kept: Kept) => void;
   /** Nothing shorter exists. */
   readonly done: () => boolean;
   readonly save: () => SavedSearch;
-  readonly forms: StripForms;
 }
 
-/** Begins or continues: a first arrangement by the shapes' upright boxes at once, then the search, prepared step by step. */
-export function startStrip(job: StripJob, from: number | SavedSearch): StripRun {
-  const forms = stripForms(job);
-  const preparing = readyStepwise(forms);
+/** Begins or continues: the search is prepared step by step. `known` is a first arrangement to go on from (see `boxArrangement`), or none. */
+export function startStrip(job: StripJob, from: number | SavedSearch, known: Kept | null): StripRun {
+  const preparing = readyStepwise(stripForms(job));
   let search: StripSearch | null = null;
-  let given: Kept | null = typeof from === 'number' ? boxLay(job, forms) : keptFrom(from.best);
+  let given = typeof from === 'number' ? known : (keptFrom(from.best) ?? known);
 
   const found = (): Kept | null => {
     const own = search?.best() ?? null;
     return own && (!given || own.length < given.length) ? own : given;
   };
   return {
-    forms,
     step(share) {
       if (!search) {
         const { done, value } = preparing.next();
@@ -71,24 +67,4 @@ export function startStrip(job: StripJob, from: number | SavedSearch): StripRun 
       return saved.best || !given ? saved : { ...saved, best: plainKept(given) };
     },
   };
-}
-
-/** An arrangement of upright boxes round the shapes, which needs no more than a moment; null where it finds none (pins that only fit by their outlines). */
-function boxLay(job: StripJob, forms: StripForms): Kept | null {
-  const boxes = job.shapes.map((shape) => {
-    const [x0, y0, x1, y1] = flatBox(shape.outline);
-    return { ...shape, outline: Float64Array.from([x0, y0, x1, y0, x1, y1, x0, y1]) };
-  });
-  const strip = readyStrip({ ...job, shapes: boxes });
-  const search = stripSearch(strip, 1);
-  search.step(0);
-  const kept = search.best();
-  if (!kept) return null;
-  // Turns that are alike for a box need not be for its shape: the search of boxes knows fewer of them.
-  const form = kept.places.form.map((k) => {
-    const { shape, turn } = strip.forms[k]!;
-    return forms.forms.findIndex((f) => f.shape === shape && f.turn === turn);
-  });
-  const places = { ...kept.places, form };
-  return { places, length: reach(forms, places), overlap: 0 };
 }
