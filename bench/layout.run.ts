@@ -100,7 +100,7 @@ const stripJob = (instance: Instance): StripJob => ({
 async function reached(job: StripJob, seconds: number, seed: number, threads: number): Promise<number> {
   let best: Kept | null = null;
   const hands = nodeHands(new URL('./layout-hand.mjs', import.meta.url), threads);
-  for await (const kept of crew(job, { seed, seconds }, hands)) best = kept;
+  for await (const kept of crew(job, { seed, seconds, known: null }, hands)) best = kept;
   if (!best) return 0;
   const forms = stripForms(job);
   const fault = faultOf(forms, best);

@@ -1,5 +1,5 @@
 import type { Kept } from './kept.ts';
-import { keptFrom, plainKept } from './kept.ts';
+import { plainKept } from './kept.ts';
 import type { SavedSearch } from './strip-search.ts';
 import type { StripRun } from './strip-run.ts';
 import { startStrip } from './strip-run.ts';
@@ -111,8 +111,8 @@ export interface CrewOptions {
   readonly seed: number;
   readonly seconds: number;
   readonly from?: SavedSearch;
-  /** The shortest arrangement there is so far: what `from` found, or a first one. */
-  readonly known?: Kept | null;
+  /** The shortest arrangement there is so far, that of `from` too; all hands go on from it. */
+  readonly known: Kept | null;
   /** Stops all hands; what was found stays. */
   readonly signal?: AbortSignal;
 }
@@ -138,7 +138,6 @@ export async function* crew(
     working.delete(hand);
     wake();
   };
-  const known = options.known ?? keptFrom(options.from?.best ?? null);
   hands.forEach((hand, k) => {
     hand.hear(
       (message) => {
@@ -160,7 +159,7 @@ export async function* crew(
       },
     );
     const from = k === 0 && options.from ? options.from : options.seed + k * SEED_STEP;
-    hand.send({ kind: 'begin', job, from, seconds: options.seconds, known });
+    hand.send({ kind: 'begin', job, from, seconds: options.seconds, known: options.known });
   });
   options.signal?.addEventListener('abort', stop, { once: true });
   if (options.signal?.aborted) stop();

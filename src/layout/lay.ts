@@ -99,7 +99,7 @@ export function layBest(job: LayJob, options: LayOptions): Lay | null {
  */
 export async function* layTogether(
   job: LayJob,
-  options: CrewOptions,
+  options: Omit<CrewOptions, 'known'>,
   hands: readonly Hand[],
 ): AsyncGenerator<Lay, SavedSearch, void> {
   const spread = spreadJob(job);

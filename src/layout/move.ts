@@ -73,8 +73,8 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random, hollows
   const topY = new Float64Array(8);
   const topCost = new Float64Array(8);
   const topStep = new Float64Array(8);
-  const step = strip.scale * STEP;
-  const known = strip.scale * STEP_KNOWN;
+  const stride = strip.scale * STEP;
+  const strideKnown = strip.scale * STEP_KNOWN;
   const fine = strip.scale * FINE;
   const walls = new Float64Array(3 * 12);
   /** Where a walk or a polish stands: x, y, cost. Numbers that change this often are kept in typed arrays: variables of a closure would each be made anew. */
@@ -210,17 +210,17 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random, hollows
       const h = range[3]! - range[2]!;
       kept = 0;
       for (let k = f * hollows.held, end = k + hollows.held; k < end && hollows.x[k] === hollows.x[k]; k++)
-        sample(hollows.x[k]!, hollows.y[k]!, rx, ry, effort.walked, known);
+        sample(hollows.x[k]!, hollows.y[k]!, rx, ry, effort.walked, strideKnown);
       for (let k = 0; k < effort.wide; k++)
-        sample(range[0]! + random.next() * w, range[2]! + random.next() * h, rx, ry, effort.walked, step);
+        sample(range[0]! + random.next() * w, range[2]! + random.next() * h, rx, ry, effort.walked, stride);
       const reach = strip.scale * REACH;
       const ox = cx - (form.box[0] + form.box[2]) / 2;
       const oy = cy - (form.box[1] + form.box[3]) / 2;
-      if (f === places.form[i]) sample(places.x[i]!, places.y[i]!, rx, ry, effort.walked, step);
+      if (f === places.form[i]) sample(places.x[i]!, places.y[i]!, rx, ry, effort.walked, stride);
       for (let k = 0; k < effort.near; k++) {
         const r = reach * random.next();
         const t = random.next() * 2 * Math.PI;
-        sample(ox + r * Math.cos(t), oy + r * Math.sin(t), rx, ry, effort.walked, step);
+        sample(ox + r * Math.cos(t), oy + r * Math.sin(t), rx, ry, effort.walked, stride);
       }
       let bestX = 0;
       let bestY = 0;

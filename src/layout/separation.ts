@@ -55,6 +55,8 @@ const GROW_MOST = 0.6;
 const DECAY = 0.96;
 /** Two hollows of a form nearer than this (in mean piece sizes, along both axes) are one. */
 const CLOSE = 0.25;
+
+/** Begins with no layout: fill `places`, then `start`. `from` are the hollows of a search that was saved. */
 export function separation(strip: Strip, random: Random, from: SavedHollows = NO_HOLLOWS): Separation {
   const n = strip.itemShape.length;
   const clear = strip.scale * CLEAR;
