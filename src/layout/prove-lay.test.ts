@@ -104,6 +104,10 @@ describe('a search', () => {
     const run = () => layBest(job, { seed: 9, budget: { sweeps: 80 } });
     expect(run()).toEqual(run());
   });
+  it('has a proven lay before its first step', () => {
+    const many = square(150, 9);
+    expect(proveLay(many, startLay(many, 1).best()!)).toEqual([]);
+  });
   it('stopped and continued never loses its best', () => {
     const run = startLay(job, 3);
     for (let k = 0; k < 60; k++) run.step(k / 200);
