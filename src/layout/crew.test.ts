@@ -140,5 +140,5 @@ describe('a hand that is offered a shorter arrangement', () => {
   it('keeps to its own while that grows better', () =>
     expect(endsWith(kept, 6, 0)).toBeGreaterThan(kept.length));
   it('takes it over when it is stuck', () => expect(endsWith(kept, 40, 20)).toBeLessThanOrEqual(kept.length));
-  it('takes it over towards the end', () => expect(endsWith(kept, 3, 75)).toBeLessThanOrEqual(kept.length));
+  it('takes it over towards the end', () => expect(endsWith(kept, 2, 75)).toBeLessThanOrEqual(kept.length));
 });

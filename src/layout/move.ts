@@ -1,7 +1,7 @@
 import type { Hollows } from './hollows.ts';
 import type { Places, PlaceKernel } from './place-kernel.ts';
 import type { Random } from './random.ts';
-import type { Rail, Strip } from './strip.ts';
+import type { Form, Rail, Strip } from './strip.ts';
 
 /** How hard one move looks. */
 export interface MoveEffort {
@@ -23,6 +23,9 @@ const REACH = 0.5;
 const STEP = 0.16;
 const STEP_KNOWN = 0.04;
 const FINE = 0.02;
+/** How far about a given place is looked (in mean piece sizes), and with how many samples beside the place itself. */
+const BESIDE = 0.25;
+const BESIDE_SAMPLES = 2;
 
 /** Nearest value on the rail within [low, high], or NaN where it has none there. */
 export function onRail(rail: Rail | null, value: number, low: number, high: number): number {
@@ -55,6 +58,16 @@ export interface Mover {
     length: number,
     i: number,
     effort: MoveEffort,
+    found: Found,
+  ) => boolean;
+  /** As `seek`, but only for places that have the middle of the item's box at (cx, cy) or close by; quick, and no hollow is learnt from it. */
+  readonly seekBeside: (
+    places: Places,
+    weights: Float64Array,
+    length: number,
+    i: number,
+    cx: number,
+    cy: number,
     found: Found,
   ) => boolean;
   /** Places a sample at random without regard to cost; false where the form does not fit. */
@@ -189,6 +202,48 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random, hollows
     topStep[k] = step;
   }
 
+  /** Measures `count` samples that have the middle of the form's box within `reach` of (cx, cy). */
+  function sampleAbout(form: Form, cx: number, cy: number, reach: number, count: number, most: number): void {
+    const ox = cx - (form.box[0] + form.box[2]) / 2;
+    const oy = cy - (form.box[1] + form.box[3]) / 2;
+    for (let k = 0; k < count; k++) {
+      const r = reach * random.next();
+      const t = random.next() * 2 * Math.PI;
+      sample(ox + r * Math.cos(t), oy + r * Math.sin(t), form.railX, form.railY, most, stride);
+    }
+  }
+
+  /** Walks from every sample kept, polishes the best, and writes it into `found` where that is cheaper. `learn`: each end is remembered as a hollow. */
+  function settle(f: number, learn: boolean, found: Found): boolean {
+    const { railX, railY } = strip.forms[f]!;
+    let bestX = 0;
+    let bestY = 0;
+    let bestCost = Infinity;
+    for (let k = 0; k < kept; k++) {
+      at[0] = topX[k]!;
+      at[1] = topY[k]!;
+      at[2] = topCost[k]!;
+      walk(topStep[k]!, railX, railY);
+      if (learn) hollows.remember(f, at[0]!, at[1]!);
+      if (at[2]! < bestCost) {
+        bestX = at[0]!;
+        bestY = at[1]!;
+        bestCost = at[2]!;
+      }
+    }
+    // The coarse table errs by a few parts in a hundred: a form that is clearly dearer is not worth polishing.
+    if (bestCost > found.cost * 1.25 || bestCost === Infinity) return false;
+    at[0] = bestX;
+    at[1] = bestY;
+    polish(railX, railY);
+    if (!(at[2]! < found.cost)) return false;
+    found.x = at[0]!;
+    found.y = at[1]!;
+    found.form = f;
+    found.cost = at[2]!;
+    return true;
+  }
+
   function seek(
     places: Places,
     weights: Float64Array,
@@ -213,42 +268,30 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random, hollows
         sample(hollows.x[k]!, hollows.y[k]!, rx, ry, effort.walked, strideKnown);
       for (let k = 0; k < effort.wide; k++)
         sample(range[0]! + random.next() * w, range[2]! + random.next() * h, rx, ry, effort.walked, stride);
-      const reach = strip.scale * REACH;
-      const ox = cx - (form.box[0] + form.box[2]) / 2;
-      const oy = cy - (form.box[1] + form.box[3]) / 2;
       if (f === places.form[i]) sample(places.x[i]!, places.y[i]!, rx, ry, effort.walked, stride);
-      for (let k = 0; k < effort.near; k++) {
-        const r = reach * random.next();
-        const t = random.next() * 2 * Math.PI;
-        sample(ox + r * Math.cos(t), oy + r * Math.sin(t), rx, ry, effort.walked, stride);
-      }
-      let bestX = 0;
-      let bestY = 0;
-      let bestCost = Infinity;
-      for (let k = 0; k < kept; k++) {
-        at[0] = topX[k]!;
-        at[1] = topY[k]!;
-        at[2] = topCost[k]!;
-        walk(topStep[k]!, rx, ry);
-        hollows.remember(f, at[0]!, at[1]!);
-        if (at[2]! < bestCost) {
-          bestX = at[0]!;
-          bestY = at[1]!;
-          bestCost = at[2]!;
-        }
-      }
-      // The coarse table errs by a few parts in a hundred: a form that is clearly dearer is not worth polishing.
-      if (bestCost > found.cost * 1.25 || bestCost === Infinity) continue;
-      at[0] = bestX;
-      at[1] = bestY;
-      polish(rx, ry);
-      if (at[2]! < found.cost) {
-        found.x = at[0]!;
-        found.y = at[1]!;
-        found.form = f;
-        found.cost = at[2]!;
-        better = true;
-      }
+      sampleAbout(form, cx, cy, strip.scale * REACH, effort.near, effort.walked);
+      if (settle(f, true, found)) better = true;
+    }
+    return better;
+  }
+
+  function seekBeside(
+    places: Places,
+    weights: Float64Array,
+    length: number,
+    i: number,
+    cx: number,
+    cy: number,
+    found: Found,
+  ): boolean {
+    let better = false;
+    for (const f of strip.itemForms[i]!) {
+      if (!kernel.gather(places, weights, length, i, f)) continue;
+      const form = strip.forms[f]!;
+      kept = 0;
+      sampleAbout(form, cx, cy, 0, 1, 1);
+      sampleAbout(form, cx, cy, strip.scale * BESIDE, BESIDE_SAMPLES, 1);
+      if (settle(f, false, found)) better = true;
     }
     return better;
   }
@@ -282,5 +325,5 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random, hollows
     return false;
   }
 
-  return { seek, scatter };
+  return { seek, seekBeside, scatter };
 }

@@ -1,3 +1,4 @@
+import { exchanger } from './exchange.ts';
 import type { Places } from './place-kernel.ts';
 import { pairDepth, placeKernel } from './place-kernel.ts';
 import type { Found, MoveEffort } from './move.ts';
@@ -25,7 +26,7 @@ export interface Separation {
   readonly start: (length: number) => void;
   /** Recomputes every pair after `places` was changed from outside. */
   readonly refresh: () => void;
-  /** One sweep over the pieces in conflict; returns the sum of overlap left (0: free). */
+  /** One sweep over the pieces in conflict: each looks for a better place or, where it finds none, for one to exchange with. Returns the sum of overlap left (0: free). */
   readonly sweep: (effort?: MoveEffort) => number;
   readonly total: () => number;
   /** Grows weights of pairs in conflict, lets the others relax. */
@@ -73,6 +74,14 @@ export function separation(strip: Strip, random: Random, from: SavedHollows = NO
   const isHot = new Uint8Array(n * n);
   let hotCount = 0;
   const found: Found = { x: 0, y: 0, form: 0, cost: 0 };
+  const exchange = exchanger(strip, random, move, {
+    places,
+    weights,
+    depth,
+    length: () => length,
+    costOf,
+    refreshItem,
+  });
   let length = 0;
   let total = 0;
   for (let i = 0; i < n; i++) {
@@ -169,7 +178,7 @@ export function separation(strip: Strip, random: Random, from: SavedHollows = NO
         places.y[i] = found.y;
         places.form[i] = found.form;
         refreshItem(i);
-      }
+      } else exchange(i);
     }
     // Running sums drift; the end of a sweep is the place to be exact. Always in one order: a search that was saved and continued sums alike.
     hot.subarray(0, hotCount).sort();

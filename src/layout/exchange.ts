@@ -1,0 +1,73 @@
+import type { Found, Mover } from './move.ts';
+import { EFFORT } from './move.ts';
+import type { Places } from './place-kernel.ts';
+import type { Random } from './random.ts';
+import type { Strip } from './strip.ts';
+
+/** Of two that exchange, neither is larger than the other by more than this. */
+const ALIKE = 2.5;
+
+/** A layout with overlap, as its separation keeps it: weights and depths are of pairs, i · n + j both ways. */
+export interface Jam {
+  readonly places: Places;
+  readonly weights: Float64Array;
+  readonly depth: Float64Array;
+  readonly length: () => number;
+  /** Weighted overlap of one item with all others. */
+  readonly costOf: (i: number) => number;
+  /** Measures one item's pairs after it was moved. */
+  readonly refreshItem: (i: number) => void;
+}
+
+/**
+ * One item takes the place of another, unlike but of about its size, which looks for a new place anywhere: done when both together cost less then.
+ * One move after another gets there only through a place where both lie on each other, and that is dearer than any.
+ */
+export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): (i: number) => boolean {
+  const n = strip.itemShape.length;
+  const { places, weights, depth } = jam;
+  const mayExchange = (i: number, j: number): boolean => {
+    const a = strip.itemShape[i]!;
+    const b = strip.itemShape[j]!;
+    if (a === b || strip.pinned[j]) return false;
+    return strip.area[a]! <= ALIKE * strip.area[b]! && strip.area[b]! <= ALIKE * strip.area[a]!;
+  };
+  const alone = strip.itemShape.map((_, i) => !strip.itemShape.some((_other, j) => mayExchange(i, j)));
+  const taken: Found = { x: 0, y: 0, form: 0, cost: 0 };
+  const moved: Found = { x: 0, y: 0, form: 0, cost: 0 };
+  const before: Found = { x: 0, y: 0, form: 0, cost: 0 };
+  const put = (i: number, to: Found): void => {
+    places.x[i] = to.x;
+    places.y[i] = to.y;
+    places.form[i] = to.form;
+  };
+  return (i) => {
+    if (alone[i]) return false;
+    const j = random.below(n);
+    if (!mayExchange(i, j)) return false;
+    const weight = weights[i * n + j]!;
+    const now = jam.costOf(i) + jam.costOf(j) - weight * depth[i * n + j]!;
+    before.x = places.x[i]!;
+    before.y = places.y[i]!;
+    before.form = places.form[i]!;
+    const { box } = strip.forms[places.form[j]!]!;
+    const cx = places.x[j]! + (box[0] + box[2]) / 2;
+    const cy = places.y[j]! + (box[1] + box[3]) / 2;
+    taken.cost = now;
+    // As if the other were gone already.
+    weights[i * n + j] = 0;
+    const fits = move.seekBeside(places, weights, jam.length(), i, cx, cy, taken);
+    weights[i * n + j] = weight;
+    if (!fits) return false;
+    put(i, taken);
+    moved.cost = now - taken.cost;
+    if (!move.seek(places, weights, jam.length(), j, EFFORT, moved)) {
+      put(i, before);
+      return false;
+    }
+    put(j, moved);
+    jam.refreshItem(i);
+    jam.refreshItem(j);
+    return true;
+  };
+}
