@@ -4,7 +4,7 @@ import type { Places } from './place-kernel.ts';
 import type { Random } from './random.ts';
 import type { Strip } from './strip.ts';
 
-/** Of two that exchange, neither is larger than the other by more than this. */
+/** Of two that exchange, neither has more than this times the area of the other. */
 const ALIKE = 2.5;
 
 /** A layout with overlap, as its separation keeps it: weights and depths are of pairs, i · n + j both ways. */
@@ -23,7 +23,7 @@ export interface Jam {
  * One item takes the place of another, unlike but of about its size, which looks for a new place anywhere: done when both together cost less then.
  * One move after another gets there only through a place where both lie on each other, and that is dearer than any.
  */
-export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): (i: number) => boolean {
+export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): (i: number) => void {
   const n = strip.itemShape.length;
   const { places, weights, depth } = jam;
   const mayExchange = (i: number, j: number): boolean => {
@@ -42,9 +42,9 @@ export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): 
     places.form[i] = to.form;
   };
   return (i) => {
-    if (alone[i]) return false;
+    if (alone[i]) return;
     const j = random.below(n);
-    if (!mayExchange(i, j)) return false;
+    if (!mayExchange(i, j)) return;
     const weight = weights[i * n + j]!;
     const now = jam.costOf(i) + jam.costOf(j) - weight * depth[i * n + j]!;
     before.x = places.x[i]!;
@@ -58,16 +58,15 @@ export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): 
     weights[i * n + j] = 0;
     const fits = move.seekBeside(places, weights, jam.length(), i, cx, cy, taken);
     weights[i * n + j] = weight;
-    if (!fits) return false;
+    if (!fits) return;
     put(i, taken);
     moved.cost = now - taken.cost;
     if (!move.seek(places, weights, jam.length(), j, EFFORT, moved)) {
       put(i, before);
-      return false;
+      return;
     }
     put(j, moved);
     jam.refreshItem(i);
     jam.refreshItem(j);
-    return true;
   };
 }

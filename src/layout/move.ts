@@ -275,15 +275,7 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random, hollows
     return better;
   }
 
-  function seekBeside(
-    places: Places,
-    weights: Float64Array,
-    length: number,
-    i: number,
-    cx: number,
-    cy: number,
-    found: Found,
-  ): boolean {
+  const seekBeside: Mover['seekBeside'] = (places, weights, length, i, cx, cy, found) => {
     let better = false;
     for (const f of strip.itemForms[i]!) {
       if (!kernel.gather(places, weights, length, i, f)) continue;
@@ -294,7 +286,7 @@ export function mover(strip: Strip, kernel: PlaceKernel, random: Random, hollows
       if (settle(f, false, found)) better = true;
     }
     return better;
-  }
+  };
 
   function scatter(places: Places, weights: Float64Array, length: number, i: number, found: Found): boolean {
     const forms = strip.itemForms[i]!;
