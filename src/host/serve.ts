@@ -15,7 +15,7 @@ const TYPES: Readonly<Record<string, string>> = {
 
 /** The page may load its own files and nothing else; said by the server too, for browsers that read only headers. */
 const POLICY =
-  "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' blob: data:; font-src 'self'; connect-src 'self' blob:; worker-src 'self' blob:; manifest-src 'self'; frame-src blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self' 'unsafe-inline'; img-src 'self' blob: data:; font-src 'self'; connect-src 'self' blob:; worker-src 'self' blob:; manifest-src 'self'; frame-src blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
 /** The file for a request path, or null where it leads out of the folder or to nothing. */
 async function fileFor(folder: string, path: string): Promise<string | null> {

@@ -1,4 +1,4 @@
-import { onRail } from './move.ts';
+import { onRail } from './rail.ts';
 import type { Random } from './random.ts';
 import type { Separation } from './separation.ts';
 import type { Strip } from './strip.ts';

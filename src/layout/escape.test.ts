@@ -24,14 +24,13 @@ const strip = readyStrip({
 
 /** Them at random on a length of 60. */
 function layout(seed: number): Disturbed {
-  const random = seeded(seed);
-  const sep = separation(strip, random);
+  const sep = separation(strip, seeded(seed).state());
   sep.start(60);
   const free = strip.itemShape.map((_, i) => i).filter((i) => !strip.pinned[i]);
   sep.places.x[0] = 3;
   sep.places.y[0] = 4;
   for (const i of free) sep.scatter(i);
-  return { strip, sep, random, free };
+  return { strip, sep, random: sep.random, free };
 }
 
 const WAYS = Object.entries({ ...gentle, ...wild });

@@ -20,7 +20,7 @@ function inTwoRooms(above: number, other: number): Separation {
       { outline: bar(other), count: 1, turns },
     ],
   });
-  const sep = separation(strip, seeded(3));
+  const sep = separation(strip, seeded(3).state());
   sep.places.y.set([20.5, 0, 100 - other]);
   sep.places.form.set([0, 1, 2].map((i) => strip.itemForms[i]![0]!));
   sep.start(10);
@@ -73,7 +73,7 @@ describe('two pieces exchanged in a sweep', () => {
         { outline: Float64Array.from([0, 0.3, 10, 0, 10, 17, 0, 17]), count: 1, turns },
       ],
     });
-    const sep = separation(strip, seeded(3));
+    const sep = separation(strip, seeded(3).state());
     sep.places.y.set([0, 19.5]);
     sep.places.form.set([0, 1].map((i) => strip.itemForms[i]![0]!));
     sep.start(10);

@@ -1,18 +1,14 @@
-import type { Found, Mover } from './move.ts';
-import { EFFORT } from './move.ts';
-import type { Places } from './place-kernel.ts';
-import type { Random } from './random.ts';
+import type { Found, Placer } from './placer.ts';
+import { EFFORT } from './placer.ts';
 import type { Strip } from './strip.ts';
 
 /** Of two that exchange, neither has more than this times the area of the other. */
 const ALIKE = 2.5;
 
-/** A layout with overlap, as its separation keeps it: weights and depths are of pairs, i · n + j both ways. */
+/** What a separation knows of the layout as it stands. */
 export interface Jam {
-  readonly places: Places;
-  readonly weights: Float64Array;
+  /** Of pairs, i · n + j both ways. */
   readonly depth: Float64Array;
-  readonly length: () => number;
   /** Weighted overlap of one item with all others. */
   readonly costOf: (i: number) => number;
   /** Measures one item's pairs after it was moved. */
@@ -23,9 +19,9 @@ export interface Jam {
  * One item takes the place of another, unlike but of about its size, which looks for a new place anywhere: done when both together cost less then.
  * One move after another gets there only through a place where both lie on each other, and that is dearer than any.
  */
-export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): (i: number) => void {
+export function exchanger(strip: Strip, move: Placer, jam: Jam): (i: number) => void {
   const n = strip.itemShape.length;
-  const { places, weights, depth } = jam;
+  const { places, weights, random } = move;
   const mayExchange = (i: number, j: number): boolean => {
     const a = strip.itemShape[i]!;
     const b = strip.itemShape[j]!;
@@ -36,17 +32,12 @@ export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): 
   const taken: Found = { x: 0, y: 0, form: 0, cost: 0 };
   const moved: Found = { x: 0, y: 0, form: 0, cost: 0 };
   const before: Found = { x: 0, y: 0, form: 0, cost: 0 };
-  const put = (i: number, to: Found): void => {
-    places.x[i] = to.x;
-    places.y[i] = to.y;
-    places.form[i] = to.form;
-  };
   return (i) => {
     if (alone[i]) return;
     const j = random.below(n);
     if (!mayExchange(i, j)) return;
     const weight = weights[i * n + j]!;
-    const now = jam.costOf(i) + jam.costOf(j) - weight * depth[i * n + j]!;
+    const now = jam.costOf(i) + jam.costOf(j) - weight * jam.depth[i * n + j]!;
     before.x = places.x[i]!;
     before.y = places.y[i]!;
     before.form = places.form[i]!;
@@ -56,16 +47,16 @@ export function exchanger(strip: Strip, random: Random, move: Mover, jam: Jam): 
     taken.cost = now;
     // As if the other were gone already.
     weights[i * n + j] = 0;
-    const fits = move.seekBeside(places, weights, jam.length(), i, cx, cy, taken);
+    const fits = move.seekBeside(i, cx, cy, taken);
     weights[i * n + j] = weight;
     if (!fits) return;
-    put(i, taken);
+    move.put(i, taken);
     moved.cost = now - taken.cost;
-    if (!move.seek(places, weights, jam.length(), j, EFFORT, moved)) {
-      put(i, before);
+    if (!move.seek(j, EFFORT, moved)) {
+      move.put(i, before);
       return;
     }
-    put(j, moved);
+    move.put(j, moved);
     jam.refreshItem(i);
     jam.refreshItem(j);
   };

@@ -1,4 +1,4 @@
-import type { Places } from './place-kernel.ts';
+import type { Places } from './placer.ts';
 import type { StripForms } from './strip.ts';
 
 /** A layout with its length. `overlap` is 0 for one that may be cut. */

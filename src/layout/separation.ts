@@ -1,10 +1,7 @@
 import { exchanger } from './exchange.ts';
-import type { Places } from './place-kernel.ts';
-import { pairDepth, placeKernel } from './place-kernel.ts';
-import type { Found, MoveEffort } from './move.ts';
-import { EFFORT, mover, onRail } from './move.ts';
-import type { Hollows, SavedHollows } from './hollows.ts';
-import { hollows, NO_HOLLOWS } from './hollows.ts';
+import type { Found, MoveEffort, Places, SavedHollows } from './placer.ts';
+import { EFFORT, NO_HOLLOWS, placer } from './placer.ts';
+import { onRail } from './rail.ts';
 import type { Random } from './random.ts';
 import type { Strip } from './strip.ts';
 
@@ -33,10 +30,13 @@ export interface Separation {
   readonly reweigh: () => void;
   /** Puts item i where it meets nothing within the length given; false where no such place was found. */
   readonly seat: (i: number, within: number) => boolean;
+  /** Puts item i anywhere in the strip, in any turn that fits; false where none does. Pairs must be measured anew after it. */
   readonly scatter: (i: number) => boolean;
   readonly depth: Float64Array;
-  readonly weights: Float64Array;
-  readonly hollows: Hollows;
+  readonly weights: Float32Array;
+  /** The one source of chance of the search. */
+  readonly random: Random;
+  readonly saveHollows: () => SavedHollows;
 }
 
 /** A first seat is looked for harder than a move is. */
@@ -54,47 +54,43 @@ export const CLEAR = 5e-9;
 const GROW = 0.5;
 const GROW_MOST = 0.6;
 const DECAY = 0.96;
-/** Two hollows of a form nearer than this (in mean piece sizes, along both axes) are one. */
-const CLOSE = 0.25;
 
-/** Begins with no layout: fill `places`, then `start`. `from` are the hollows of a search that was saved. */
-export function separation(strip: Strip, random: Random, from: SavedHollows = NO_HOLLOWS): Separation {
+/**
+ * Begins with no layout: fill `places`, then `start`.
+ * @param chance the state of its random numbers.
+ * @param from the hollows of a search that was saved.
+ */
+export function separation(
+  strip: Strip,
+  chance: readonly number[],
+  from: SavedHollows = NO_HOLLOWS,
+): Separation {
   const n = strip.itemShape.length;
   const clear = strip.scale * CLEAR;
-  const kernel = placeKernel(strip, clear * 2);
-  const known = hollows(strip.forms.length, strip.scale * CLOSE, from);
-  const move = mover(strip, kernel, random, known);
-  const places = emptyPlaces(n);
+  const move = placer(strip, chance, clear * 2, from);
+  const { places, weights, random } = move;
   const depth = new Float64Array(n * n);
   const base = new Float64Array(n * n);
-  const weights = new Float64Array(n * n);
   const order = new Int32Array(n);
   /** Pairs (i · n + j, i < j) in conflict or still dearer than at first; the others need no look at the end of a sweep. */
   const hot = new Int32Array(n * n);
   const isHot = new Uint8Array(n * n);
   let hotCount = 0;
   const found: Found = { x: 0, y: 0, form: 0, cost: 0 };
-  const exchange = exchanger(strip, random, move, {
-    places,
-    weights,
-    depth,
-    length: () => length,
-    costOf,
-    refreshItem,
-  });
+  const exchange = exchanger(strip, move, { depth, costOf, refreshItem });
   let length = 0;
   let total = 0;
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) {
       const a = strip.area[strip.itemShape[i]!]! * strip.area[strip.itemShape[j]!]!;
       // By the root of both sizes: by the size itself small pieces stay jammed for long (shirts, marques).
-      base[i * n + j] = Math.sqrt(Math.sqrt(a)) / strip.scale;
+      base[i * n + j] = i === j ? 0 : Math.fround(Math.sqrt(Math.sqrt(a)) / strip.scale);
     }
   }
 
   // A pair within the smaller of the two clearances is free: the larger one is only what moves aim for.
   const measure = (i: number, j: number): number => {
-    const d = pairDepth(strip, places, i, j, clear * 2);
+    const d = move.pairDepth(i, j);
     return d > clear * 1.5 ? d : 0;
   };
 
@@ -106,6 +102,7 @@ export function separation(strip: Strip, random: Random, from: SavedHollows = NO
   }
 
   function refresh(): void {
+    move.renew(length);
     total = 0;
     for (let i = 0; i < n; i++) {
       for (let j = i + 1; j < n; j++) {
@@ -173,10 +170,8 @@ export function separation(strip: Strip, random: Random, from: SavedHollows = NO
       const now = costOf(i);
       if (now <= 0) continue;
       found.cost = now;
-      if (move.seek(places, weights, length, i, effort, found)) {
-        places.x[i] = found.x;
-        places.y[i] = found.y;
-        places.form[i] = found.form;
+      if (move.seek(i, effort, found)) {
+        move.put(i, found);
         refreshItem(i);
       } else exchange(i);
     }
@@ -207,19 +202,30 @@ export function separation(strip: Strip, random: Random, from: SavedHollows = NO
 
   function seat(i: number, within: number): boolean {
     found.cost = Infinity;
-    if (!move.seek(places, base, within, i, SEAT, found) || found.cost > 0) return false;
-    places.x[i] = found.x;
-    places.y[i] = found.y;
-    places.form[i] = found.form;
+    weights.set(base);
+    move.renew(within);
+    if (!move.seek(i, SEAT, found) || found.cost > 0) return false;
+    move.put(i, found);
     return true;
   }
 
   function scatter(i: number): boolean {
-    if (!move.scatter(places, weights, length, i, found)) return false;
-    places.x[i] = found.x;
-    places.y[i] = found.y;
-    places.form[i] = found.form;
-    return true;
+    const forms = strip.itemForms[i]!;
+    const first = random.below(forms.length);
+    for (let k = 0; k < forms.length; k++) {
+      const f = forms[(first + k) % forms.length]!;
+      const { box, low, high, railX, railY } = strip.forms[f]!;
+      const most = length - box[2];
+      if (most < -box[0] || high < low) continue;
+      const x = onRail(railX, random.next() * (most + box[0]) - box[0], -box[0], most);
+      const y = onRail(railY, low + random.next() * (high - low), low, high);
+      if (!(x === x && y === y)) continue;
+      places.x[i] = x;
+      places.y[i] = y;
+      places.form[i] = f;
+      return true;
+    }
+    return false;
   }
 
   return {
@@ -234,6 +240,7 @@ export function separation(strip: Strip, random: Random, from: SavedHollows = NO
     scatter,
     depth,
     weights,
-    hollows: known,
+    random,
+    saveHollows: move.saveHollows,
   };
 }

@@ -1,6 +1,6 @@
 import type { Rows } from './interior-point.ts';
 import { leastCost, WIDTH } from './interior-point.ts';
-import type { Places } from './place-kernel.ts';
+import type { Places } from './placer.ts';
 import type { Strip } from './strip.ts';
 
 /** Rows of the programme as they are gathered. */

@@ -24,7 +24,7 @@ describe('the search of a strip', () => {
       turns: [{ angle: 0 }],
     }));
     const strip = readyStrip({ width: 104, shapes });
-    const sep = separation(strip, seeded(1));
+    const sep = separation(strip, seeded(1).state());
     let top = 0;
     heights.forEach((high, i) => {
       sep.places.y[i] = top + (i % 2 ? 0.3 : -0.3);

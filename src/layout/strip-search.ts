@@ -1,7 +1,7 @@
 import type { SavedEscapes } from './escape.ts';
 import { escapes, NO_ESCAPES } from './escape.ts';
-import type { SavedHollows } from './hollows.ts';
-import { NO_HOLLOWS } from './hollows.ts';
+import type { SavedHollows } from './placer.ts';
+import { NO_HOLLOWS } from './placer.ts';
 import type { Kept, SavedKept, SavedPlaces } from './kept.ts';
 import {
   clonePlaces,
@@ -111,8 +111,8 @@ export const unbegun = (seed: number, best: Kept | null): SavedSearch => ({
 
 export function stripSearch(strip: Strip, from: number | SavedSearch): StripSearch {
   const saved = typeof from === 'number' ? null : from;
-  const random = seeded(saved ? saved.random : (from as number));
-  const sep = separation(strip, random, saved?.hollows);
+  const sep = separation(strip, saved ? saved.random : seeded(from as number).state(), saved?.hollows);
+  const { random } = sep;
   const n = strip.itemShape.length;
   const bound = leastLength(strip);
   const patience = Math.max(PATIENCE, PATIENCE_PER_ITEM * n);
@@ -313,7 +313,7 @@ export function stripSearch(strip: Strip, from: number | SavedSearch): StripSear
       least: plainPlaces(least),
       numbers: { ...now },
       escapes: out.save(),
-      hollows: sep.hollows.save(),
+      hollows: sep.saveHollows(),
     }),
   };
 }

@@ -1,12 +1,7 @@
 import type { Flat } from './flat.ts';
 import { flatArea, flatBox, tidyFlat } from './flat.ts';
 import type { DepthFields } from './depth-field.ts';
-
-/** Where a coordinate may stand: at + k · step for whole k; step 0 means only at `at`. */
-export interface Rail {
-  readonly at: number;
-  readonly step: number;
-}
+import type { Rail } from './rail.ts';
 
 /** One way a shape may lie: mirrored (x → −x) first if asked, then turned. */
 export interface Turn {

@@ -3,7 +3,8 @@ import type { Point } from '../geometry/index.ts';
 import { grainAngle } from './cutting-outline.ts';
 import type { Match } from './garment-matches.ts';
 import type { CuttingPiece, LayJob, Repeat } from './lay-job.ts';
-import type { Rail, Turn } from './strip.ts';
+import type { Rail } from './rail.ts';
+import type { Turn } from './strip.ts';
 
 /** Bars that miss by less than this meet, mm. */
 const MEETS_MM = 1;

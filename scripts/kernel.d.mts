@@ -1,0 +1,2 @@
+export const KERNEL_FILE: string;
+export function kernelFile(): Promise<string>;
