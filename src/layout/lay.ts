@@ -41,11 +41,7 @@ export function startLay(job: LayJob, from: number | SavedSearch): LayRun {
   const spread = spreadJob(job);
   const forms = stripForms(spread.strip);
   checkJob(job, spread, forms);
-  const run = startStrip(
-    spread.strip,
-    from,
-    typeof from === 'number' ? boxArrangement(spread.strip, forms) : null,
-  );
+  const run = startStrip(spread.strip, from, typeof from === 'number' ? boxArrangement(forms) : null);
   const judge = laysOf(job, spread, forms);
   return { ...run, best: () => judge(run.found()) };
 }
@@ -108,7 +104,7 @@ export async function* layTogether(
   try {
     checkJob(job, spread, forms);
     const judge = laysOf(job, spread, forms);
-    const known = keptFrom(options.from?.best ?? null) ?? boxArrangement(spread.strip, forms);
+    const known = keptFrom(options.from?.best ?? null) ?? boxArrangement(forms);
     let last = judge(known);
     if (last) yield last;
     working = crew(spread.strip, { ...options, known }, hands);
