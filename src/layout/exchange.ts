@@ -5,6 +5,9 @@ import type { Strip } from './strip.ts';
 /** Of two that exchange, neither has more than this times the area of the other. */
 const ALIKE = 2.5;
 
+/** A piece that has just found a better place tries to exchange all the same if it has so many to do it with: with few it would try the same ones over and over. */
+const MANY = 24;
+
 /** What a separation knows of the layout as it stands. */
 export interface Jam {
   /** Of pairs, i · n + j both ways. */
@@ -19,7 +22,7 @@ export interface Jam {
  * One item takes the place of another, unlike but of about its size, which looks for a new place anywhere: done when both together cost less then.
  * One move after another gets there only through a place where both lie on each other, and that is dearer than any.
  */
-export function exchanger(strip: Strip, move: Placer, jam: Jam): (i: number) => void {
+export function exchanger(strip: Strip, move: Placer, jam: Jam): (i: number, stuck: boolean) => void {
   const n = strip.itemShape.length;
   const { places, weights, random } = move;
   const mayExchange = (i: number, j: number): boolean => {
@@ -28,12 +31,15 @@ export function exchanger(strip: Strip, move: Placer, jam: Jam): (i: number) => 
     if (a === b || strip.pinned[j]) return false;
     return strip.area[a]! <= ALIKE * strip.area[b]! && strip.area[b]! <= ALIKE * strip.area[a]!;
   };
-  const alone = strip.itemShape.map((_, i) => !strip.itemShape.some((_other, j) => mayExchange(i, j)));
+  const partners = strip.itemShape.map(
+    (_, i) => strip.itemShape.filter((_other, j) => mayExchange(i, j)).length,
+  );
   const taken: Found = { x: 0, y: 0, form: 0, cost: 0 };
   const moved: Found = { x: 0, y: 0, form: 0, cost: 0 };
   const before: Found = { x: 0, y: 0, form: 0, cost: 0 };
-  return (i) => {
-    if (alone[i]) return;
+  return (i, stuck) => {
+    // Without any no chance is spent on it.
+    if (partners[i]! < (stuck ? 1 : MANY)) return;
     const j = random.below(n);
     if (!mayExchange(i, j)) return;
     const weight = weights[i * n + j]!;

@@ -23,7 +23,7 @@ export interface Separation {
   readonly start: (length: number) => void;
   /** Recomputes every pair after `places` was changed from outside. */
   readonly refresh: () => void;
-  /** One sweep over the pieces in conflict: each looks for a better place or, where it finds none, for one to exchange with. Returns the sum of overlap left (0: free). */
+  /** One sweep over the pieces in conflict: each looks for a better place, and where it finds none or still overlaps, for one to exchange with. Returns the sum of overlap left (0: free). */
   readonly sweep: (effort?: MoveEffort) => number;
   readonly total: () => number;
   /** Grows weights of pairs in conflict, lets the others relax. */
@@ -173,7 +173,8 @@ export function separation(
       if (move.seek(i, effort, found)) {
         move.put(i, found);
         refreshItem(i);
-      } else exchange(i);
+        if (found.cost > 0) exchange(i, false);
+      } else exchange(i, true);
     }
     // Running sums drift; the end of a sweep is the place to be exact. Always in one order: a search that was saved and continued sums alike.
     hot.subarray(0, hotCount).sort();
