@@ -14,6 +14,7 @@ function desk() {
     writeFile: async (path, content) => {
       files.set(path, typeof content === 'string' ? content : new TextDecoder().decode(content));
     },
+    mustBeWritable: async () => {},
     exists: async (path) => files.has(path),
     out: (text) => (out += text),
     err: (text) => (out += text),
@@ -52,6 +53,22 @@ describe('trial', () => {
     expect(step?.kind === 'alter' && step.entry).toBe('length-above-waist');
     expect(step?.kind === 'alter' && step.params['back']).toBeCloseTo(-50.8, 6);
     expect(step?.note).toBeTruthy();
+  });
+
+  it('makes it before the truing at the end: what is trued stays trued', async () => {
+    const { run, files } = desk();
+    files.set(
+      't.json',
+      writeFitting({ ...demoFitting(), observations: [], steps: [{ id: 'true-1', kind: 'true' }] }),
+    );
+    await run('trial', 't.json', ...saw, '--accept', '1', '--out', 'g.json');
+    expect(readFitting(files.get('g.json')!).steps.map((s) => s.id)).toEqual(['alter-1', 'true-1']);
+    await run('alter', 'g.json', 'length-below-waist', 'amount=5mm', '--out', 'h.json');
+    expect(readFitting(files.get('h.json')!).steps.map((s) => s.id)).toEqual([
+      'alter-1',
+      'alter-2',
+      'true-1',
+    ]);
   });
 
   it('finds the worked example’s note answered', async () => {

@@ -19,6 +19,10 @@ function world(files: Record<string, string | Uint8Array> = {}) {
       wrote.push(path);
       stored.set(path, content);
     },
+    mustBeWritable: async (path) => {
+      if (path.startsWith('gone/'))
+        throw new InputError({ code: 'file', where: { file: path }, message: 'there is no such folder.' });
+    },
     exists: async (path) => stored.has(path),
     out: (text) => (out += text),
     err: (text) => (err += text),
@@ -329,7 +333,7 @@ describe('alter, true and seams', () => {
       expect(side.before[0] - side.after[0], id).toBeWithinMm(20, 1);
     }
     expect(touched).toContain('front-side-lining');
-    expect(readFitting(text('g.json')).steps.map((s) => s.kind)).toEqual(['true', 'alter']);
+    expect(readFitting(text('g.json')).steps.map((s) => s.kind)).toEqual(['alter', 'true']);
     // Taken back, the fitting is what it was.
     await run('alter', 'g.json', '--remove', 'alter-1', '--out', 'h.json');
     expect(text('h.json')).toBe(text('f.json'));
@@ -548,6 +552,21 @@ describe('lay and cloth', () => {
     expect(finding!.code).toBe('lay-too-wide');
     expect(finding!.amount).toBeGreaterThan(200);
     expect(wrote).toEqual(['f.json']);
+  });
+
+  it('tells before the search that a lay could not be written', async () => {
+    const { run, wrote } = await fresh();
+    const where = ['--width', '1400mm', '--seconds', '500'];
+    for (const files of [
+      ['--out', 'gone/lay.svg'],
+      ['--out', 'lay.svg', '--projector', 'gone/p.svg'],
+    ]) {
+      const { code, err } = await run('lay', 'f.json', ...where, ...files);
+      expect(code).toBe(EXIT.input);
+      expect(err).toContain('gone/');
+      expect(err).toContain('there is no such folder');
+      expect(wrote).toEqual(['f.json']);
+    }
   });
 
   it('says what to buy of each cloth, and the cutting list', async () => {

@@ -12,6 +12,8 @@ export interface Io {
   readonly readApart?: (job: ReadJob) => Promise<Proposal>;
   /** Threads to search a lay with, one for each core; without it one thread does. */
   readonly layHands?: () => readonly Hand[];
+  /** Asked before long work whose result goes there. @throws InputError when it can't be written */
+  readonly mustBeWritable: (path: string) => Promise<void>;
   readonly exists: (path: string) => Promise<boolean>;
   /** Results. */
   readonly out: (text: string) => void;

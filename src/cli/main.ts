@@ -54,9 +54,28 @@ async function write(path: string, content: string | Uint8Array): Promise<void> 
   }
 }
 
+async function mustBeWritable(path: string): Promise<void> {
+  if (
+    await stat(path).then(
+      (s) => s.isDirectory(),
+      () => false,
+    )
+  )
+    throw fileError(path, { code: 'EISDIR' }, 'write it');
+  const beside = `${path}.${randomUUID().slice(0, 8)}.part`;
+  try {
+    await writeFile(beside, '');
+  } catch (error) {
+    throw fileError(path, error, 'write it');
+  } finally {
+    await rm(beside, { force: true });
+  }
+}
+
 const io: Io = {
   readFile: read,
   writeFile: write,
+  mustBeWritable,
   layHands: () => nodeHands(new URL(import.meta.url), availableParallelism()),
   readApart: (job) => readApart(new URL(import.meta.url), job),
   exists: (path) =>

@@ -1,5 +1,5 @@
 import { writeFitting, type Fitting, type Step } from '../garment/index.ts';
-import { make, type StepResult } from '../pipeline/index.ts';
+import { make, stepsAdded, type StepResult } from '../pipeline/index.ts';
 import type { Io } from './io.ts';
 import { tellStep } from './tell-step.ts';
 import type { Answer } from './verb.ts';
@@ -21,7 +21,7 @@ function tellRefused({ step, sentence, findings }: StepResult): Answer {
 }
 
 /**
- * Adds a step at the end of a fitting and tells what it does. Written to `out` when given, unless the step can't be done at all:
+ * Adds a step to a fitting, before the truing at its end, and tells what it does. Written to `out` when given, unless the step can't be done at all:
  * then its findings say why and nothing is written. What a truing step leaves unmended is told as an error and written all the same.
  */
 export async function addStep(
@@ -30,10 +30,10 @@ export async function addStep(
   out: string | undefined,
   io: Io,
 ): Promise<Answer> {
-  const longer: Fitting = { ...fitting, on: io.today(), steps: [...fitting.steps, step] };
+  const longer: Fitting = { ...stepsAdded(fitting, [step]), on: io.today() };
   const before = make(fitting);
   const after = make(longer);
-  const result = after.steps.at(-1)!;
+  const result = after.steps.find((s) => s.step.id === step.id)!;
   if (result.touched.length === 0 && result.findings.some((f) => f.severity === 'error'))
     return tellRefused(result);
   if (out !== undefined) await io.writeFile(out, writeFitting(longer));

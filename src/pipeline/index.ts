@@ -6,6 +6,7 @@ export type { NewFitting } from './new-fitting.ts';
 export { edgeName } from './edge-name.ts';
 export { movableEdges } from './movable-edges.ts';
 export { planFor, planInput } from './plan-input.ts';
+export { stepsAdded } from './steps-added.ts';
 export { sizeWords } from './size-words.ts';
 export { toTrue } from './to-true.ts';
 export { cuttingPieces } from './cutting-pieces.ts';

@@ -183,6 +183,12 @@ async function run(call: Call): Promise<Answer> {
   const fold = choiceOption(options, 'fold', FOLDS) ?? 'none';
   const said = readLay(options, io, SECONDS);
   const fitting = await loadFitting(io, file);
+  const projector = textOption(options, 'projector');
+  const wrote = [
+    out,
+    ...(projector === undefined ? [] : [projector, projector.replace(/(\.svg)?$/i, '-calibrate.svg')]),
+  ];
+  for (const path of wrote) await io.mustBeWritable(path);
   const { job, findings } = layJob(make(fitting).garment, cloth, width, fold, said);
   try {
     const lay = await search(job, said, call);
@@ -200,11 +206,6 @@ async function run(call: Call): Promise<Answer> {
       };
     }
     const proof = proveLay(job, lay);
-    const projector = textOption(options, 'projector');
-    const wrote = [
-      out,
-      ...(projector === undefined ? [] : [projector, projector.replace(/(\.svg)?$/i, '-calibrate.svg')]),
-    ];
     await io.writeFile(
       out,
       /\.dxf$/i.test(out)

@@ -1,6 +1,6 @@
 import { answeredBy, answering, observe, OBSERVABLES, type Proposal } from '../../alter/index.ts';
 import { writeFitting, type Fitting, type Observation, type Step } from '../../garment/index.ts';
-import { make } from '../../pipeline/index.ts';
+import { make, stepsAdded } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, textOption, textOptions } from '../option.ts';
 import { freshId } from '../step.ts';
@@ -61,7 +61,7 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
       { ...proposal.step, id: freshId(so, 'alter'), note: proposal.why.slice(0, 2_000) },
       proposal,
     );
-    return { ...so, steps: [...so.steps, step] };
+    return stepsAdded(so, [step]);
   }, fitting);
 }
 

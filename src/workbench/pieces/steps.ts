@@ -1,20 +1,16 @@
 import type { Fitting, ParamValue, Step } from '../../garment/index.ts';
+import { stepsAdded } from '../../pipeline/index.ts';
 
 /** Acts on the list of steps, each giving a new fitting. */
 type Act = (f: Fitting) => Fitting;
 
 const withSteps = (f: Fitting, steps: readonly Step[]): Fitting => ({ ...f, steps });
 
-/** Adds steps after the other alterations and before the truing at the end, if there is one: what is trued stays trued. */
+/** Adds steps where they belong: see `stepsAdded`. */
 export const addSteps =
   (...steps: readonly Step[]): Act =>
-  (f) => {
-    const last = f.steps.at(-1);
-    const allTrue = last?.kind === 'true' && !last.seams;
-    if (!allTrue) return withSteps(f, [...f.steps, ...steps]);
-    const [alter, rest] = [steps.filter((s) => s.kind === 'alter'), steps.filter((s) => s.kind !== 'alter')];
-    return withSteps(f, [...f.steps.slice(0, -1), ...alter, last, ...rest]);
-  };
+  (f) =>
+    stepsAdded(f, steps);
 
 /** Puts one amount of one alteration; `undefined` leaves it blank. */
 export const putParam =
