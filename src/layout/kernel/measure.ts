@@ -15,7 +15,20 @@ import {
   placeY,
   words,
 } from './memory';
-import { column, item, minX, minY, perColumn, perRow, RECORD, record, row, weight } from './table';
+import {
+  column,
+  COLUMNS,
+  item,
+  minX,
+  minY,
+  perColumn,
+  perRow,
+  RECORD,
+  record,
+  row,
+  ROWS,
+  weight,
+} from './table';
 
 /** Bytes from one row of nodes to the next. */
 const NODE_ROW: i32 = NODES * 4;
@@ -24,12 +37,12 @@ const WHOLE: f32 = 12582912;
 /** Bytes of a hit: weight, depth, way out (unit), f64. */
 export const HIT: i32 = 32;
 
-/** Where the bits of a spot's column and row stand. */
+/** Where the bits of a spot's column and row stand. A rail may lead beyond the range by a rounding: the last are meant then. */
 function columnOf(x: f64): usize {
-  return column + ((i32((x - minX) * perColumn) * words) << 3);
+  return column + ((min(i32((x - minX) * perColumn), COLUMNS - 1) * words) << 3);
 }
 function rowOf(y: f64): usize {
-  return row + ((i32((y - minY) * perRow) * words) << 3);
+  return row + ((min(i32((y - minY) * perRow), ROWS - 1) * words) << 3);
 }
 
 /**

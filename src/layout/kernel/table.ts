@@ -22,8 +22,8 @@ import {
  * Of every form is kept where each item's no-fit region stands for it, and who may be met at a spot: a bit an item, by column along the strip
  * and by row across it. From one move to the next few items are moved, and only those are brought up to date when the form is looked for again.
  */
-const COLUMNS: i32 = 64;
-const ROWS: i32 = 32;
+export const COLUMNS: i32 = 64;
+export const ROWS: i32 = 32;
 /**
  * Bytes of a record: where the region's first corner stands, cells per length along either axis (f32, under 0 where it is read turned by half);
  * address of its nodes; field, its complement where turned (i32); first and last column and row (u8; the last before the first: none).
