@@ -2,6 +2,7 @@ import type { Cloth } from '../../garment/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { FOLDS, NAPS, type LaySettings } from './lay-settings.ts';
+import { percent } from './percent.ts';
 import { SpoiltPlaces } from './spoilt-places.tsx';
 import { WashedSquare } from './washed-square.tsx';
 import { WIDTHS } from './widths.ts';
@@ -15,6 +16,13 @@ export interface ChoicesProps {
 
 /** How the cloth lies, and what is particular to it. */
 export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
+  const { shrinkLength, shrinkWidth } = settings;
+  const set = [
+    ...(settings.repeatAlong || settings.repeatAcross ? ['striped'] : []),
+    ...(shrinkLength || shrinkWidth
+      ? [`shrinks ${percent(shrinkLength)} along, ${percent(shrinkWidth)} across`]
+      : []),
+  ];
   const usual = WIDTHS[show].includes(settings.width);
   return (
     <section className="sheet stack tight" aria-label={`How the ${cloth} lies`}>
@@ -59,8 +67,7 @@ export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
       <details>
         <summary>
           Stripes, selvage, gap, shrinkage
-          {settings.repeatAlong || settings.repeatAcross ? ' · striped' : ''}
-          {settings.shrinkLength || settings.shrinkWidth ? ' · shrinks' : ''}
+          {set.length > 0 && ` (set: ${set.join('; ')})`}
         </summary>
         <div className="stack tight">
           <div className="row about">

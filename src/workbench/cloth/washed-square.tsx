@@ -2,10 +2,10 @@ import { useState } from 'react';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import type { ChoicesProps } from './cloth-choices.tsx';
+import { percent } from './percent.ts';
 
 /** A test square as cut before washing: ten inches or 25 cm (common practice). mm. */
 const SQUARE = { in: 254, cm: 250 };
-const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
 
 /** Shrinkage from a square of the cloth that was washed as the garment will be: its sides before and after. */
 export function WashedSquare({ settings, show, put }: Omit<ChoicesProps, 'cloth'>) {
