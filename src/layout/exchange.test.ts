@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { exchanger } from './exchange.ts';
+import { NO_HOLLOWS, placer } from './placer.ts';
 import { readyStrip } from './ready-strip.ts';
 import { seeded } from './random.ts';
 import type { Separation } from './separation.ts';
@@ -29,6 +31,43 @@ function inTwoRooms(above: number, other: number): Separation {
 
 /** One in three draws picks the other piece. */
 const SWEEPS = 20;
+
+describe('a piece that has just found a better place', () => {
+  /** How often it looks beside another in 200 tries; a try that picks itself is none. */
+  const looks = (partners: number, stuck: boolean): number => {
+    const turns = [{ angle: 0 }];
+    const strip = readyStrip({
+      width: 100,
+      shapes: [
+        { outline: bar(20), count: 1, turns },
+        { outline: bar(21), count: partners, turns },
+      ],
+    });
+    let looked = 0;
+    const random = seeded(1);
+    const move = {
+      ...placer(strip, random.state(), 1e-9, NO_HOLLOWS),
+      seekBeside: () => {
+        looked++;
+        return false;
+      },
+    };
+    const jam = {
+      depth: new Float64Array((partners + 1) ** 2),
+      costOf: () => 1,
+      refreshItem: () => undefined,
+    };
+    const exchange = exchanger(strip, move, jam);
+    for (let k = 0; k < 200; k++) exchange(0, stuck);
+    return looked;
+  };
+  it('tries to exchange where it has two dozen to do it with, else only when stuck', () => {
+    expect(looks(23, false)).toBe(0);
+    expect(looks(24, false)).toBeGreaterThan(150);
+    expect(looks(23, true)).toBeGreaterThan(150);
+    expect(looks(1, true)).toBeGreaterThan(50);
+  });
+});
 
 describe('two pieces exchanged in a sweep', () => {
   it('lie right at once where one after the other would have to lie on each other first', () => {

@@ -7,7 +7,7 @@ import type { Found } from './placer.ts';
 import { EFFORT, NO_HOLLOWS, placer } from './placer.ts';
 import { seeded } from './random.ts';
 import { readyStrip } from './ready-strip.ts';
-import type { Strip } from './strip.ts';
+import type { Strip, Turn } from './strip.ts';
 
 const TURNS = [{ angle: 0 }, { angle: 180 }];
 const LENGTH = 90;
@@ -119,6 +119,70 @@ describe('tables kept from one move to the next', () => {
       expect([...kept.places.x, ...kept.places.y]).toEqual([...anew.places.x, ...anew.places.y]);
     }
     expect(moves).toBeGreaterThan(400);
+  });
+});
+
+/** Looks nowhere but where it is told to. */
+const NOWHERE = { wide: 0, near: 0, walked: 3 };
+const DEAR = 1e9;
+
+describe('a move', () => {
+  const square = Float64Array.from([0, 0, 10, 0, 10, 10, 0, 10]);
+  /** A square that lies 2 to the right of another's left edge, on a strip of 100 by 10. */
+  const two = (turn: Partial<Turn> = {}, hollows = NO_HOLLOWS) => {
+    const turns = [{ angle: 0, ...turn }];
+    const shapes = [
+      { outline: square, count: 1, turns: [{ angle: 0 }], pinned: { x: 40, y: 0 } },
+      { outline: square, count: 1, turns },
+    ];
+    const move = placer(readyStrip({ width: 10, shapes }), seeded(2).state(), 1e-9, hollows);
+    move.places.x.set([40, 42]);
+    move.places.form.set([0, 1]);
+    move.weights.set([0, 1, 1, 0]);
+    move.renew(100);
+    return move;
+  };
+  const spot = (): Found => ({ x: -1, y: -1, form: -1, cost: DEAR });
+
+  it('slides off what it lies on, the short way (worked by hand: by 8, and less than a step of 1.6 beyond)', () => {
+    const at = spot();
+    expect(two().seek(1, NOWHERE, at)).toBe(true);
+    expect(at.x).toBeGreaterThan(50);
+    expect(at.x).toBeLessThan(51.61);
+    expect(at.cost).toBe(0);
+  });
+
+  it('goes to a hollow that is known', () => {
+    const at = spot();
+    const move = two({}, { places: [[], [71, 0]], next: [0, 0] });
+    // Further right is as free, but the hollow is measured first.
+    expect(move.seek(1, NOWHERE, at)).toBe(true);
+    expect(at.x).toBeCloseTo(71, 6);
+  });
+
+  it('learns where it came to, but not when it looks beside a place', () => {
+    const move = two();
+    move.seekBeside(1, 25, 5, spot());
+    expect(move.saveHollows().places[1]).toEqual([]);
+    move.seek(1, NOWHERE, spot());
+    expect(move.saveHollows().places[1]).toHaveLength(2);
+  });
+
+  it('stands on its rails only', () => {
+    const far = { wide: 20, near: 20, walked: 3 };
+    const move = two({ railX: { at: 3, step: 7 }, railY: { at: 0, step: 0 } });
+    for (let k = 0; k < 30; k++) {
+      const at = spot();
+      expect(move.seek(1, far, at)).toBe(true);
+      expect((at.x - 3) / 7).toBeCloseTo(Math.round((at.x - 3) / 7), 9);
+      expect(at.y).toBe(0);
+    }
+    const nowhere = two({ railX: { at: 95, step: 0 } });
+    expect(nowhere.seek(1, far, spot())).toBe(false);
+    const one = two({ railX: { at: 60, step: 0 } });
+    const at = spot();
+    expect(one.seek(1, far, at)).toBe(true);
+    expect(at.x).toBe(60);
   });
 });
 
