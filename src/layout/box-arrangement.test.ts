@@ -36,10 +36,12 @@ describe('boxes laid one after another (worked by hand)', () => {
       [0, 30],
     ]);
   });
-  it('lie in the turn that ends soonest', () => {
-    const kept = boxArrangement(
-      stripForms({ width: 50, shapes: [shape(40, 30, 1, { turns: [{ angle: 0 }, { angle: 90 }] })] }),
-    );
+  it.each([
+    [0, 90],
+    [90, 0],
+  ])('lie in the turn that ends soonest (of %d and %d degrees)', (...angles) => {
+    const turns = angles.map((angle) => ({ angle }));
+    const kept = boxArrangement(stripForms({ width: 50, shapes: [shape(40, 30, 1, { turns })] }));
     expect(kept!.length).toBeCloseTo(30, 9);
   });
   it('keep off flaws and pinned pieces', () => {
