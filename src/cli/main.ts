@@ -42,9 +42,11 @@ async function read(path: string): Promise<Uint8Array> {
   }
 }
 
+const besideOf = (path: string): string => `${path}.${randomUUID().slice(0, 8)}.part`;
+
 /** Written beside its place and then moved there, so that a half-written file is never left. */
 async function write(path: string, content: string | Uint8Array): Promise<void> {
-  const beside = `${path}.${randomUUID().slice(0, 8)}.part`;
+  const beside = besideOf(path);
   try {
     await writeFile(beside, content);
     await rename(beside, path);
@@ -54,15 +56,11 @@ async function write(path: string, content: string | Uint8Array): Promise<void> 
   }
 }
 
+/** Tried with an empty file beside its place: what is there already stays. */
 async function mustBeWritable(path: string): Promise<void> {
-  if (
-    await stat(path).then(
-      (s) => s.isDirectory(),
-      () => false,
-    )
-  )
-    throw fileError(path, { code: 'EISDIR' }, 'write it');
-  const beside = `${path}.${randomUUID().slice(0, 8)}.part`;
+  const there = await stat(path).catch(() => null);
+  if (there?.isDirectory()) throw fileError(path, { code: 'EISDIR' }, 'write it');
+  const beside = besideOf(path);
   try {
     await writeFile(beside, '');
   } catch (error) {

@@ -65,6 +65,13 @@ describe('boxes laid one after another (worked by hand)', () => {
       [8, 25],
     ]);
   });
+  it('fill a lane to its edge, rounding or not', () => {
+    // 0.1 + 0.2 is a little more than 0.3.
+    const turns = [{ angle: 0, lane: [0, 0.3] as const }];
+    expect(0.1 + 0.2).toBeGreaterThan(0.3);
+    const laid = spots(5, [shape(1, 0.2, 1, { turns }), shape(1, 0.1, 1, { turns })]);
+    expect(laid!.map(([x]) => x)).toEqual([0, 0]);
+  });
   it('are none where the cloth ends before they do', () => {
     expect(spots(50, [shape(40, 30, 2)], 79)).toBeNull();
     expect(spots(50, [shape(40, 30, 2)], 80)).toEqual([

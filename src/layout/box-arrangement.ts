@@ -70,7 +70,7 @@ function firstSpot(
     const beside = laid.filter((b) => b[0] < x + box[2] - touch && b[2] > x + box[0] + touch);
     const ys = [low + box[1], ...beside.map((b) => b[3])]
       .map((y) => railFrom(railY, Math.max(low, y - box[1])))
-      .filter((y) => y <= high)
+      .filter((y) => y <= high + touch)
       .sort((a, b) => a - b);
     const y = ys.find((v) => beside.every((b) => b[1] >= v + box[3] - touch || b[3] <= v + box[1] + touch));
     if (y !== undefined) return { x, y };

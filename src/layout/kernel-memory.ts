@@ -73,6 +73,7 @@ export function kernelMemory(strip: Strip, clear: number): KernelMemory {
     return at;
   };
   const header = take(26 * 4);
+  // In the order in which kernel/memory.ts reads them, and with its numbers of bytes.
   const at = {
     placeX: take(8 * n),
     placeY: take(8 * n),
