@@ -13,7 +13,7 @@ import type { DrawnPiece, Edge, Garment, ParamValue } from '../src/garment/index
 import { distance, nearestPlace, pathAt, pathEnd, pathLength, pathStart } from '../src/geometry/index.ts';
 
 /*
- * One amount per catalogue entry, worked by hand on the plain garments (src/alter/schematic.ts: straight lines, round numbers, mm).
+ * One amount per catalogue entry, worked by hand on the plain garments (src/alter/drawn/schematic.ts: straight lines, round numbers, mm).
  * The working stands beside each. Source of the rules: docs/trade.md section 5; the arithmetic is derived.
  */
 const { bodice, plain, panels, skirt, trousers } = SCHEMATIC;

@@ -11,8 +11,8 @@ import {
   slidePart,
   transferStrip,
 } from '../src/alter/index.ts';
-import { apart } from '../src/alter/apart.ts';
-import { Refusal } from '../src/alter/refusal.ts';
+import { apart } from '../src/alter/move/apart.ts';
+import { Refusal } from '../src/alter/move/refusal.ts';
 import { girthAt, trueGarment } from '../src/check/index.ts';
 import { garmentAtSize } from '../src/garment/index.ts';
 import type { DrawnPiece, Garment, ParamValue } from '../src/garment/index.ts';

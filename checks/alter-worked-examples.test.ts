@@ -11,7 +11,7 @@ import {
   hingePart,
   blend,
 } from '../src/alter/index.ts';
-import { bustTurn, slashBust } from '../src/alter/full-bust.ts';
+import { bustTurn, slashBust } from '../src/alter/ways/full-bust.ts';
 import type {
   DrawnPiece,
   Edge,

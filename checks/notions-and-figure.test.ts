@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { beforeWashing, notions, yardsUp } from '../src/layout/index.ts';
-import { buttonOverlap, widestButton } from '../src/layout/button.ts';
-import { repeatRule } from '../src/layout/cloth-needs.ts';
+import { buttonOverlap, widestButton } from '../src/layout/shop/button.ts';
+import { repeatRule } from '../src/layout/shop/cloth-needs.ts';
 import { linePath } from '../src/geometry/index.ts';
 import type { DrawnPiece, Garment } from '../src/garment/index.ts';
 import { bodyShape } from '../src/workbench/drawing/body-shape.ts';

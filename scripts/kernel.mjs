@@ -1,10 +1,10 @@
-// `npm run kernel`: makes src/layout/kernel-bytes.ts of the AssemblyScript in src/layout/kernel.
+// `npm run kernel`: makes src/layout/search/kernel-bytes.ts of the AssemblyScript in src/layout/search/kernel.
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ensureInstalled, root } from './ensure.mjs';
 
-export const KERNEL_FILE = join(root, 'src/layout/kernel-bytes.ts');
+export const KERNEL_FILE = join(root, 'src/layout/search/kernel-bytes.ts');
 
 const OPTIONS = [
   '-O3',
@@ -26,7 +26,7 @@ export async function kernelFile() {
   const out = 'kernel.wasm';
   let bytes;
   const { error, stderr } = await main(
-    ['src/layout/kernel/index.ts', '-o', out, ...OPTIONS, '--baseDir', root],
+    ['src/layout/search/kernel/index.ts', '-o', out, ...OPTIONS, '--baseDir', root],
     {
       writeFile(name, contents) {
         if (name.endsWith(out)) bytes = contents;
@@ -35,7 +35,7 @@ export async function kernelFile() {
   );
   if (error || !bytes)
     throw new Error(`The kernel cannot be compiled: ${stderr.toString()}`, { cause: error });
-  return `/** src/layout/kernel compiled, in base 64: made by \`npm run kernel\`. */
+  return `/** src/layout/search/kernel compiled, in base 64: made by \`npm run kernel\`. */
 export const KERNEL_BYTES =
   '${Buffer.from(bytes).toString('base64')}';
 `;

@@ -21,6 +21,28 @@ const FLOOR: Record<string, number> = {
   workbench: 6,
   host: 6,
 };
+/** Floors inside the rooms that have folders of their own; what stands beside `index.ts` is on top of them all. */
+const INSIDE: Record<string, Record<string, number>> = {
+  garment: { measure: 1, read: 3, shape: 3 },
+  alter: {
+    blend: 2,
+    move: 1,
+    role: 2,
+    dart: 3,
+    follow: 4,
+    entry: 5,
+    ways: 6,
+    catalogue: 7,
+    step: 8,
+    trial: 9,
+    drawn: 9,
+  },
+  layout: { search: 1, job: 2, stripes: 3, lay: 4, drawn: 5, shop: 5 },
+  exchange: { drawing: 1, read: 2, write: 2, tiles: 3, find: 4, make: 5, photo: 5 },
+};
+/** Rooms whose ground floor is the files beside the door: the nouns, which everything in the folders speaks of. */
+const GROUND: Record<string, number> = { garment: 2 };
+
 /** The one neighbourly door: paper writes its PDF with exchange's writer. */
 const NEIGHBOURS = new Set(['paper>exchange']);
 
@@ -32,14 +54,18 @@ function files(folder: string): string[] {
   });
 }
 
+/** What a file imports by a path, from `src`. */
+const targetsOf = (path: string): string[] =>
+  [...readFileSync(path, 'utf8').matchAll(/(?:from|import)\s*\(?\s*['"](\.[^'"]+)['"]/g)].map((m) =>
+    relative(src, resolve(dirname(path), m[1]!.replace(/\?.*$/, ''))),
+  );
+
 function imports(
   path: string,
 ): { from: string; room: string; target: string; door: boolean; path: string }[] {
   const from = relative(src, path).split(sep)[0]!;
-  const text = readFileSync(path, 'utf8');
   const found: ReturnType<typeof imports> = [];
-  for (const m of text.matchAll(/(?:from|import)\s*\(?\s*['"](\.[^'"]+)['"]/g)) {
-    const target = relative(src, resolve(dirname(path), m[1]!.replace(/\?.*$/, '')));
+  for (const target of targetsOf(path)) {
     const room = target.split(sep)[0]!;
     if (target.startsWith('..') || room === from) continue;
     found.push({
@@ -76,6 +102,27 @@ describe('the house', () => {
       .filter((i) => !i.door)
       .map((i) => `${i.path} imports ${i.target}`);
     expect(round).toEqual([]);
+  });
+
+  it.each(Object.keys(INSIDE))('imports only downwards inside %s', (room) => {
+    const floors = INSIDE[room]!;
+    const floorOf = (path: string): number => {
+      const [, folder, ...rest] = path.split(sep);
+      if (rest.length === 0) return folder === 'index.ts' ? 99 : (GROUND[room] ?? 98);
+      expect(floors, `${room}/${folder}`).toHaveProperty(folder!);
+      return floors[folder!]!;
+    };
+    const climbing = all
+      .filter((path) => relative(src, path).startsWith(room + sep) && !/\.test(-case)?\.tsx?$/.test(path))
+      .flatMap((path) => {
+        const from = relative(src, path);
+        return targetsOf(path)
+          .filter((t) => t.startsWith(room + sep))
+          .filter((t) => t.split(sep)[1] !== from.split(sep)[1] && floorOf(t) >= floorOf(from))
+          .filter((t) => floorOf(t) !== floorOf(from) || t.split(sep).length > 2)
+          .map((t) => `${from} imports ${t}`);
+      });
+    expect(climbing).toEqual([]);
   });
 
   it('keeps files short enough to read in one sitting', () => {

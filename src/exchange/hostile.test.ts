@@ -3,18 +3,18 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
-import { ReadError } from './budget.ts';
-import type { Drawing } from './drawing.ts';
-import { readDxf } from './dxf/drawing.ts';
-import { DxfError } from './dxf/pairs.ts';
+import { ReadError } from './drawing/budget.ts';
+import type { Drawing } from './drawing/drawing.ts';
+import { readDxf } from './read/dxf/drawing.ts';
+import { DxfError } from './read/dxf/pairs.ts';
 import { sample } from '../samples/index.ts';
 import { plainDxf } from './plain-dxf.test-case.ts';
 import { writeDxf } from './write/dxf.ts';
 import { recognise } from './find/recognise.ts';
 import { mutated, seeded } from './hostile.test-case.ts';
-import { readPdf } from './pdf/read.ts';
+import { readPdf } from './read/pdf/read.ts';
 import { plainPdf } from './plain-pdf.test-case.ts';
-import { readSvg } from './svg/read.ts';
+import { readSvg } from './read/svg/read.ts';
 
 const COUNT = process.env['PINTRUE_FULL'] ? 5000 : 150;
 const LIMIT_MS = 2000;

@@ -1,11 +1,11 @@
-import { ReadError } from './budget.ts';
-import type { Drawing } from './drawing.ts';
-import { readDxf } from './dxf/drawing.ts';
+import { ReadError } from './drawing/budget.ts';
+import type { Drawing } from './drawing/drawing.ts';
+import { readDxf } from './read/dxf/drawing.ts';
 import type { Proposal } from './find/proposal.ts';
 import { recognise } from './find/recognise.ts';
 import type { RecogniseOptions } from './find/recognise.ts';
-import { readPdf } from './pdf/read.ts';
-import { readSvg } from './svg/read.ts';
+import { readPdf } from './read/pdf/read.ts';
+import { readSvg } from './read/svg/read.ts';
 
 /** How PNG, JPEG, GIF and the two kinds of TIFF begin, as single-byte letters. */
 const PICTURES = ['\u0089PNG', '\u00FF\u00D8', 'GIF8', 'II*', 'MM\u0000'];

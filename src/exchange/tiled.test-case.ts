@@ -1,7 +1,7 @@
 import { boxesTouch, pathMove, pointsBox } from '../geometry/index.ts';
 import type { Pattern } from '../garment/index.ts';
-import { writePdf } from './pdf-write/write.ts';
-import type { PdfPage } from './pdf-write/write.ts';
+import { writePdf } from './write/pdf-text.ts';
+import type { PdfPage } from './write/pdf-text.ts';
 import { patternSheet } from './write/sheet.ts';
 
 /** A nested pattern as home-print pages: A4, each a window on the sheet, row by row from the top, every page with whatever touches its window. */

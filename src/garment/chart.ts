@@ -1,5 +1,5 @@
 import type { Level } from './piece.ts';
-import type { MeasureId } from './measure-id.ts';
+import type { MeasureId } from './measure/measure-id.ts';
 
 export interface Size {
   /** As printed: `88`, `14`, `116`. Unique in its pattern; sizes are listed smallest first. */

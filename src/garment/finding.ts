@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/index.ts';
 import type { EdgeId, Level, PieceId } from './piece.ts';
-import type { MeasureId } from './measure-id.ts';
+import type { MeasureId } from './measure/measure-id.ts';
 import type { Step } from './fitting.ts';
 
 /** error: cannot be cut as it is. warning: a careful sewist would stop and look. note: worth knowing. */

@@ -1,4 +1,4 @@
-import type { Body } from './body.ts';
+import type { Body } from './measure/body.ts';
 import type { Level } from './piece.ts';
 import type { Pattern } from './pattern.ts';
 

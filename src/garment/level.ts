@@ -1,5 +1,5 @@
 import type { Level } from './piece.ts';
-import type { MeasureId } from './measure-id.ts';
+import type { MeasureId } from './measure/measure-id.ts';
 
 /**
  * Levels of a garment, top to bottom. Those with a girth name the body measure they are compared with.

@@ -1,15 +1,15 @@
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { eachCap } from '../cap-follows.ts';
-import { draw } from '../change.ts';
-import { edgeRole, edgesOf } from '../edge-role.ts';
-import { notchShare } from '../height.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import type { Pull } from '../pull.ts';
-import { withEdge } from '../roles.ts';
-import { outward } from '../run-on.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { eachCap } from '../follow/cap-follows.ts';
+import { draw } from '../follow/change.ts';
+import { edgeRole, edgesOf } from '../role/edge-role.ts';
+import { notchShare } from '../role/height.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import type { Pull } from '../move/pull.ts';
+import { withEdge } from '../role/roles.ts';
+import { outward } from '../move/run-on.ts';
 
 /** The underarm corner moved along the side seam; the curve redrawn up to the notch. */
 function lowerUnderarm(piece: DrawnPiece, mm: number): Pull[] {

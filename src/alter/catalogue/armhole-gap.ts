@@ -1,5 +1,5 @@
-import type { Alteration } from '../alteration.ts';
-import { closeGap, gapParams, sayGap } from '../close-gap.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { closeGap, gapParams, sayGap } from '../ways/close-gap.ts';
 
 export const armholeGap: Alteration = {
   id: 'armhole-gap',

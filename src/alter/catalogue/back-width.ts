@@ -1,15 +1,15 @@
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { cut, draw } from '../change.ts';
-import { changeIntake, dartsAt } from '../dart-intake.ts';
-import { clearUpright, extent, upDown } from '../height.ts';
-import { slidePart } from '../slide.ts';
-import { makeDartOn } from '../dart-change.ts';
-import { easeSeams } from '../dart-seams.ts';
-import { edgesOf, hasEdge } from '../edge-role.ts';
-import { choiceParam, inch, lengthParam, wider } from '../param.ts';
-import { needPanels, withEdge } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { cut, draw } from '../follow/change.ts';
+import { changeIntake, dartsAt } from '../dart/dart-intake.ts';
+import { clearUpright, extent, upDown } from '../role/height.ts';
+import { slidePart } from '../move/slide.ts';
+import { makeDartOn } from '../follow/dart-change.ts';
+import { easeSeams } from '../follow/dart-seams.ts';
+import { edgesOf, hasEdge } from '../role/edge-role.ts';
+import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
+import { needPanels, withEdge } from '../role/roles.ts';
 import { pathAt } from '../../geometry/index.ts';
 
 /** A back shoulder dart is about this long (common practice). */

@@ -1,9 +1,9 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { turnCap } from '../cap-notch.ts';
-import { chestLine } from '../chest-line.ts';
-import { inch, lengthParam } from '../param.ts';
-import { slideHalf } from '../slide-half.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { turnCap } from '../follow/cap-notch.ts';
+import { chestLine } from '../ways/chest-line.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { slideHalf } from '../ways/slide-half.ts';
 
 export const balance: Alteration = {
   id: 'balance',

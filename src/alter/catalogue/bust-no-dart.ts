@@ -1,15 +1,15 @@
 import { nearestPlace, shareAtPlace } from '../../geometry/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { dartFronts } from '../bust-fronts.ts';
-import { BUST_REACH, bustWidth, sayBust } from '../bust-words.ts';
-import { cut } from '../change.ts';
-import { makeDartOn } from '../dart-change.ts';
-import { dartOf } from '../dart.ts';
-import { edgesOf } from '../edge-role.ts';
-import { armholeHinge, bustPoint, sideDart, slashBust } from '../full-bust.ts';
-import { inch } from '../param.ts';
-import { Refusal } from '../refusal.ts';
-import { isTurned } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { dartFronts } from '../ways/bust-fronts.ts';
+import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
+import { cut } from '../follow/change.ts';
+import { makeDartOn } from '../follow/dart-change.ts';
+import { dartOf } from '../dart/dart.ts';
+import { edgesOf } from '../role/edge-role.ts';
+import { armholeHinge, bustPoint, sideDart, slashBust } from '../ways/full-bust.ts';
+import { inch } from '../entry/param.ts';
+import { Refusal } from '../move/refusal.ts';
+import { isTurned } from '../role/roles.ts';
 
 /** A new side dart starts this far below the bust point's height at the seam and stops this far short of it (trade.md 5.10). */
 const BELOW = inch(1.5);

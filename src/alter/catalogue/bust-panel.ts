@@ -1,16 +1,16 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { panelFronts } from '../bust-fronts.ts';
-import { BUST_REACH, bustWidth, sayBust } from '../bust-words.ts';
-import { cut, draw, newChange } from '../change.ts';
-import { across, levelHeight } from '../height.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import { Refusal } from '../refusal.ts';
-import { slidePart } from '../slide.ts';
-import { widenLevel } from '../widen-level.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { panelFronts } from '../ways/bust-fronts.ts';
+import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
+import { cut, draw, newChange } from '../follow/change.ts';
+import { across, levelHeight } from '../role/height.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import { Refusal } from '../move/refusal.ts';
+import { slidePart } from '../move/slide.ts';
+import { widenLevel } from '../ways/widen-level.ts';
 import { pathLength } from '../../geometry/index.ts';
-import type { Change } from '../change.ts';
+import type { Change } from '../follow/change.ts';
 import type { DrawnPiece, Garment } from '../../garment/index.ts';
 
 /** How much the front lengthens per width added: the mean of the slash table (0.454 / 0.5 … 0.831 / 1; trade.md 5.10). */

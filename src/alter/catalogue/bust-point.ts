@@ -1,18 +1,18 @@
 import { pathAt, pathEnd, pathStart, sub, unit } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { panelFronts } from '../bust-fronts.ts';
-import { draw } from '../change.ts';
-import { dartOf } from '../dart.ts';
-import { edgesOf, hasEdge } from '../edge-role.ts';
-import { bustDarts, bustPoint } from '../full-bust.ts';
-import { levelShare } from '../height.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import type { Pull } from '../pull.ts';
-import { Refusal } from '../refusal.ts';
-import { needPanels } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { panelFronts } from '../ways/bust-fronts.ts';
+import { draw } from '../follow/change.ts';
+import { dartOf } from '../dart/dart.ts';
+import { edgesOf, hasEdge } from '../role/edge-role.ts';
+import { bustDarts, bustPoint } from '../ways/full-bust.ts';
+import { levelShare } from '../role/height.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import type { Pull } from '../move/pull.ts';
+import { Refusal } from '../move/refusal.ts';
+import { needPanels } from '../role/roles.ts';
 
 /**
  * The dart box moved: a dart in the side seam goes up or down along that seam with its point; a dart from below keeps its mouth's height and goes sideways,

@@ -1,11 +1,11 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { dartFronts } from '../bust-fronts.ts';
-import { BUST_REACH, bustWidth, sayBust } from '../bust-words.ts';
-import { cut, tell } from '../change.ts';
-import { dartOf } from '../dart.ts';
-import { armholeHinge, bustPoint, bustTurn, sideDart, slashBust } from '../full-bust.ts';
-import { Refusal } from '../refusal.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { dartFronts } from '../ways/bust-fronts.ts';
+import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
+import { cut, tell } from '../follow/change.ts';
+import { dartOf } from '../dart/dart.ts';
+import { armholeHinge, bustPoint, bustTurn, sideDart, slashBust } from '../ways/full-bust.ts';
+import { Refusal } from '../move/refusal.ts';
 
 export const bustSideDart: Alteration = {
   id: 'bust-side-dart',

@@ -1,10 +1,10 @@
-import type { Alteration } from '../alteration.ts';
-import { dartFronts } from '../bust-fronts.ts';
-import { BUST_REACH, bustWidth, sayBust } from '../bust-words.ts';
-import { cut } from '../change.ts';
-import { dartsAt } from '../dart-intake.ts';
-import { armholeHinge, bustDarts, bustPoint, slashBust } from '../full-bust.ts';
-import { Refusal } from '../refusal.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { dartFronts } from '../ways/bust-fronts.ts';
+import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
+import { cut } from '../follow/change.ts';
+import { dartsAt } from '../dart/dart-intake.ts';
+import { armholeHinge, bustDarts, bustPoint, slashBust } from '../ways/full-bust.ts';
+import { Refusal } from '../move/refusal.ts';
 
 export const bustWaistDart: Alteration = {
   id: 'bust-waist-dart',

@@ -1,13 +1,13 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { raiseCrown, solveLength } from '../cap-follows.ts';
-import { capLength } from '../cap-settle.ts';
-import { draw } from '../change.ts';
-import { easeSeams } from '../dart-seams.ts';
-import { edgesOf } from '../edge-role.ts';
-import { inch, lengthParam } from '../param.ts';
-import { Refusal } from '../refusal.ts';
-import { needSleeves } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { raiseCrown, solveLength } from '../follow/cap-follows.ts';
+import { capLength } from '../ways/cap-settle.ts';
+import { draw } from '../follow/change.ts';
+import { easeSeams } from '../follow/dart-seams.ts';
+import { edgesOf } from '../role/edge-role.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { Refusal } from '../move/refusal.ts';
+import { needSleeves } from '../role/roles.ts';
 
 export const capEase: Alteration = {
   id: 'cap-ease',

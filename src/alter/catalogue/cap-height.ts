@@ -1,14 +1,14 @@
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { crown, raiseCrown, solveLength, widenAt } from '../cap-follows.ts';
-import { capEaseMeant, capLength, capRoom } from '../cap-settle.ts';
-import { draw, tell } from '../change.ts';
-import type { Change } from '../change.ts';
-import { edgesOf } from '../edge-role.ts';
-import { inch, lengthParam } from '../param.ts';
-import { Refusal } from '../refusal.ts';
-import { needSleeves, pieceOf } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { crown, raiseCrown, solveLength, widenAt } from '../follow/cap-follows.ts';
+import { capEaseMeant, capLength, capRoom } from '../ways/cap-settle.ts';
+import { draw, tell } from '../follow/change.ts';
+import type { Change } from '../follow/change.ts';
+import { edgesOf } from '../role/edge-role.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { Refusal } from '../move/refusal.ts';
+import { needSleeves, pieceOf } from '../role/roles.ts';
 
 /**
  * The crown raised as far as the armhole takes the fuller cap. A lowered cap that would no longer fill its armhole is let out under the arm: a flatter cap is a

@@ -1,8 +1,8 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { chestLine } from '../chest-line.ts';
-import { inch, lengthParam, longer } from '../param.ts';
-import { slideHalf } from '../slide-half.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { chestLine } from '../ways/chest-line.ts';
+import { inch, lengthParam, longer } from '../entry/param.ts';
+import { slideHalf } from '../ways/slide-half.ts';
 
 export const chestLength: Alteration = {
   id: 'chest-length',

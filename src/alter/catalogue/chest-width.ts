@@ -1,7 +1,7 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { widenAcross } from '../across-width.ts';
-import { inch, lengthParam, wider } from '../param.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { widenAcross } from '../ways/across-width.ts';
+import { inch, lengthParam, wider } from '../entry/param.ts';
 
 export const chestWidth: Alteration = {
   id: 'chest-width',

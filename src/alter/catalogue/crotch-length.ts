@@ -1,9 +1,9 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw } from '../change.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import { forkPulls, legs } from '../trousers.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw } from '../follow/change.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import { forkPulls, legs } from '../ways/trousers.ts';
 
 const LIMIT = {
   most: inch(1),

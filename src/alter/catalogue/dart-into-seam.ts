@@ -11,16 +11,16 @@ import {
 import type { Path, Point } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw, tell } from '../change.ts';
-import { easeDart } from '../dart-change.ts';
-import { chosenDart, DART_PARAMS } from '../dart-choice.ts';
-import { dartOf } from '../dart.ts';
-import { edgeRole } from '../edge-role.ts';
-import { pullEdges } from '../pull.ts';
-import type { Pull } from '../pull.ts';
-import { Refusal } from '../refusal.ts';
-import { mapSeams } from '../change.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw, tell } from '../follow/change.ts';
+import { easeDart } from '../follow/dart-change.ts';
+import { chosenDart, DART_PARAMS } from '../ways/dart-choice.ts';
+import { dartOf } from '../dart/dart.ts';
+import { edgeRole } from '../role/edge-role.ts';
+import { pullEdges } from '../move/pull.ts';
+import type { Pull } from '../move/pull.ts';
+import { Refusal } from '../move/refusal.ts';
+import { mapSeams } from '../follow/change.ts';
 
 interface Way {
   /** The edge between the dart and the seam that takes it in, and which of its ends meets that seam. */

@@ -1,6 +1,6 @@
-import type { Alteration } from '../alteration.ts';
-import { rotateOn } from '../dart-change.ts';
-import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS } from '../dart-choice.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { rotateOn } from '../follow/dart-change.ts';
+import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS } from '../ways/dart-choice.ts';
 
 export const dartSplit: Alteration = {
   id: 'dart-split',

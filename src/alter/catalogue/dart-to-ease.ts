@@ -1,9 +1,9 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { tell } from '../change.ts';
-import { easeDart } from '../dart-change.ts';
-import { chosenDart, DART_PARAMS } from '../dart-choice.ts';
-import { inch } from '../param.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { tell } from '../follow/change.ts';
+import { easeDart } from '../follow/dart-change.ts';
+import { chosenDart, DART_PARAMS } from '../ways/dart-choice.ts';
+import { inch } from '../entry/param.ts';
 
 /** What a seam of ordinary woven cloth can take in without tucks (trade.md 6.1: 1/4 to 1/2 in). */
 const EASY_MM = inch(0.5);

@@ -1,16 +1,16 @@
 import { pathLineIntersections, shareAtPlace } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece, Edge } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { cut, tell } from '../change.ts';
-import { makeDartOn } from '../dart-change.ts';
-import { easeSeams } from '../dart-seams.ts';
-import { edgesOf } from '../edge-role.ts';
-import { across, extent, levelHeight } from '../height.ts';
-import { choiceParam, inch, lengthParam } from '../param.ts';
-import { Refusal } from '../refusal.ts';
-import { isTurned, needSleeves, pieceOf } from '../roles.ts';
-import { slidePart } from '../slide.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { cut, tell } from '../follow/change.ts';
+import { makeDartOn } from '../follow/dart-change.ts';
+import { easeSeams } from '../follow/dart-seams.ts';
+import { edgesOf } from '../role/edge-role.ts';
+import { across, extent, levelHeight } from '../role/height.ts';
+import { choiceParam, inch, lengthParam } from '../entry/param.ts';
+import { Refusal } from '../move/refusal.ts';
+import { isTurned, needSleeves, pieceOf } from '../role/roles.ts';
+import { slidePart } from '../move/slide.ts';
 
 /** An elbow dart reaches about this far in from the back seam (common practice). */
 const DART_MM = 75;

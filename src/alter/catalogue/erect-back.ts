@@ -1,7 +1,7 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { inch, lengthParam } from '../param.ts';
-import { upperBackWedge } from '../upper-wedge.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { upperBackWedge } from '../ways/upper-wedge.ts';
 
 export const erectBack: Alteration = {
   id: 'erect-back',

@@ -1,8 +1,8 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { turnCap } from '../cap-notch.ts';
-import { inch, lengthParam } from '../param.ts';
-import { moveStrip, needSeams, startsAt } from '../seam-strip.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { turnCap } from '../follow/cap-notch.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { moveStrip, needSeams, startsAt } from '../ways/seam-strip.ts';
 
 const LIMIT = {
   most: inch(0.75),

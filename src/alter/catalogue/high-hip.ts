@@ -1,14 +1,14 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw } from '../change.ts';
-import { choiceParam, inch, lengthParam } from '../param.ts';
-import { partSides } from '../part-sides.ts';
-import { pullEdges } from '../pull.ts';
-import { needPanels } from '../roles.ts';
-import { waistRise } from '../waist-rise.ts';
-import { edgesOf } from '../edge-role.ts';
-import { levelShare } from '../height.ts';
-import { widenLevel } from '../widen-level.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw } from '../follow/change.ts';
+import { choiceParam, inch, lengthParam } from '../entry/param.ts';
+import { partSides } from '../follow/part-sides.ts';
+import { pullEdges } from '../move/pull.ts';
+import { needPanels } from '../role/roles.ts';
+import { waistRise } from '../ways/waist-rise.ts';
+import { edgesOf } from '../role/edge-role.ts';
+import { levelShare } from '../role/height.ts';
+import { widenLevel } from '../ways/widen-level.ts';
 
 export const highHip: Alteration = {
   id: 'high-hip',

@@ -1,4 +1,4 @@
-import type { Alteration } from '../alteration.ts';
+import type { Alteration } from '../entry/alteration.ts';
 import { abdomen } from './abdomen.ts';
 import { armholeDepth } from './armhole-depth.ts';
 import { armholeGap } from './armhole-gap.ts';

@@ -1,9 +1,9 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { inch, lengthParam, longer } from '../param.ts';
-import { needTrousers } from '../trousers.ts';
-import { lineBetween, slideHalf } from '../slide-half.ts';
-import { levelHeight } from '../height.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { inch, lengthParam, longer } from '../entry/param.ts';
+import { needTrousers } from '../ways/trousers.ts';
+import { lineBetween, slideHalf } from '../ways/slide-half.ts';
+import { levelHeight } from '../role/height.ts';
 
 export const inseam: Alteration = {
   id: 'inseam',

@@ -1,11 +1,11 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw } from '../change.ts';
-import { choiceParam, inch, lengthParam, wider } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import { needTrousers } from '../trousers.ts';
-import { widenLevel } from '../widen-level.ts';
-import { Refusal } from '../refusal.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw } from '../follow/change.ts';
+import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import { needTrousers } from '../ways/trousers.ts';
+import { widenLevel } from '../ways/widen-level.ts';
+import { Refusal } from '../move/refusal.ts';
 
 export const legWidth: Alteration = {
   id: 'leg-width',

@@ -1,7 +1,7 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { inch, lengthParam, longer } from '../param.ts';
-import { lineBetween, slideHalf } from '../slide-half.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { inch, lengthParam, longer } from '../entry/param.ts';
+import { lineBetween, slideHalf } from '../ways/slide-half.ts';
 
 const LIMIT = {
   most: inch(1),

@@ -1,9 +1,9 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { choiceParam, inch, lengthParam } from '../param.ts';
-import { partSides } from '../part-sides.ts';
-import { needPanels } from '../roles.ts';
-import { slopeShoulder } from '../slope-shoulder.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { choiceParam, inch, lengthParam } from '../entry/param.ts';
+import { partSides } from '../follow/part-sides.ts';
+import { needPanels } from '../role/roles.ts';
+import { slopeShoulder } from '../ways/slope-shoulder.ts';
 
 export const lowShoulder: Alteration = {
   id: 'low-shoulder',

@@ -1,14 +1,14 @@
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw } from '../change.ts';
-import { edgeRole, edgesOf } from '../edge-role.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import type { Pull } from '../pull.ts';
-import { panels } from '../roles.ts';
-import { outward } from '../run-on.ts';
-import { Refusal } from '../refusal.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw } from '../follow/change.ts';
+import { edgeRole, edgesOf } from '../role/edge-role.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import type { Pull } from '../move/pull.ts';
+import { panels } from '../role/roles.ts';
+import { outward } from '../move/run-on.ts';
+import { Refusal } from '../move/refusal.ts';
 
 /** Both ends of the neckline moved along the edges they meet: down the centre and out along the shoulder. */
 function cutNeck(piece: DrawnPiece, down: number, out: number): Pull[] {

@@ -1,7 +1,7 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { choiceParam, inch, lengthParam } from '../param.ts';
-import { upperBackWedge } from '../upper-wedge.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { choiceParam, inch, lengthParam } from '../entry/param.ts';
+import { upperBackWedge } from '../ways/upper-wedge.ts';
 
 export const roundBack: Alteration = {
   id: 'round-back',

@@ -1,6 +1,6 @@
-import type { Alteration } from '../alteration.ts';
-import { amountAndWidth, inch, lengthParam } from '../param.ts';
-import { overCurve } from '../over-curve.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { amountAndWidth, inch, lengthParam } from '../entry/param.ts';
+import { overCurve } from '../ways/over-curve.ts';
 
 export const seat: Alteration = {
   id: 'seat',

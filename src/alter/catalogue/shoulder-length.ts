@@ -1,17 +1,17 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { capEaseOf, eachCap, raiseCrown, solveLength } from '../cap-follows.ts';
-import type { Cap } from '../cap-follows.ts';
-import { capEaseMeant, capLength, capRoom } from '../cap-settle.ts';
-import { draw, tell } from '../change.ts';
-import type { Change } from '../change.ts';
-import { edgesOf, edgeRole } from '../edge-role.ts';
-import { notchShare } from '../height.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import type { Pull } from '../pull.ts';
-import { withEdge } from '../roles.ts';
-import { runEnd } from '../run-on.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { capEaseOf, eachCap, raiseCrown, solveLength } from '../follow/cap-follows.ts';
+import type { Cap } from '../follow/cap-follows.ts';
+import { capEaseMeant, capLength, capRoom } from '../ways/cap-settle.ts';
+import { draw, tell } from '../follow/change.ts';
+import type { Change } from '../follow/change.ts';
+import { edgesOf, edgeRole } from '../role/edge-role.ts';
+import { notchShare } from '../role/height.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import type { Pull } from '../move/pull.ts';
+import { withEdge } from '../role/roles.ts';
+import { runEnd } from '../move/run-on.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 
 /** The tip moved along the shoulder line by mm; the armhole redrawn from there to its notch, below which the sleeve is set without ease. */

@@ -1,7 +1,7 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { inch, lengthParam } from '../param.ts';
-import { slopeShoulder } from '../slope-shoulder.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { slopeShoulder } from '../ways/slope-shoulder.ts';
 
 export const shoulderSlope: Alteration = {
   id: 'shoulder-slope',

@@ -1,8 +1,8 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { inch, lengthParam } from '../param.ts';
-import { moveStrip, needSeams } from '../seam-strip.ts';
-import { pieceOf } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { moveStrip, needSeams } from '../ways/seam-strip.ts';
+import { pieceOf } from '../role/roles.ts';
 import { pathAt } from '../../geometry/index.ts';
 
 const LIMIT = {

@@ -1,12 +1,12 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { choiceParam, inch, lengthParam, longer } from '../param.ts';
-import { edgesOf, hasEdge } from '../edge-role.ts';
-import { draw } from '../change.ts';
-import { pullEdges } from '../pull.ts';
-import { needPanels } from '../roles.ts';
-import { runOn } from '../run-on.ts';
-import { lineBetween, slideHalf } from '../slide-half.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { choiceParam, inch, lengthParam, longer } from '../entry/param.ts';
+import { edgesOf, hasEdge } from '../role/edge-role.ts';
+import { draw } from '../follow/change.ts';
+import { pullEdges } from '../move/pull.ts';
+import { needPanels } from '../role/roles.ts';
+import { runOn } from '../move/run-on.ts';
+import { lineBetween, slideHalf } from '../ways/slide-half.ts';
 
 export const skirtLength: Alteration = {
   id: 'skirt-length',

@@ -1,11 +1,11 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { cut } from '../change.ts';
-import { adjustHeights, extent, levelHeight } from '../height.ts';
-import { across } from '../height.ts';
-import { inch, lengthParam, longer } from '../param.ts';
-import { needSleeves } from '../roles.ts';
-import { slidePart } from '../slide.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { cut } from '../follow/change.ts';
+import { adjustHeights, extent, levelHeight } from '../role/height.ts';
+import { across } from '../role/height.ts';
+import { inch, lengthParam, longer } from '../entry/param.ts';
+import { needSleeves } from '../role/roles.ts';
+import { slidePart } from '../move/slide.ts';
 
 const LIMIT = { most: inch(2), say: 'Check where the elbow lies before cutting.', source: 'common practice' };
 

@@ -1,10 +1,10 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw } from '../change.ts';
-import { edgesOf } from '../edge-role.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import { withEdge } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw } from '../follow/change.ts';
+import { edgesOf } from '../role/edge-role.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import { withEdge } from '../role/roles.ts';
 
 export const swaybackSeam: Alteration = {
   id: 'swayback-seam',

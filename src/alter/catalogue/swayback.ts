@@ -1,14 +1,14 @@
 import { pathEnd, pathStart } from '../../geometry/index.ts';
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { tell } from '../change.ts';
-import { edgesOf } from '../edge-role.ts';
-import { extent, levelHeight } from '../height.ts';
-import { choiceParam, inch, lengthParam } from '../param.ts';
-import { slideHalf } from '../slide-half.ts';
-import { panels } from '../roles.ts';
-import { giveAtSide, onFold, uprightCentre } from '../upright-centre.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { tell } from '../follow/change.ts';
+import { edgesOf } from '../role/edge-role.ts';
+import { extent, levelHeight } from '../role/height.ts';
+import { choiceParam, inch, lengthParam } from '../entry/param.ts';
+import { slideHalf } from '../ways/slide-half.ts';
+import { panels } from '../role/roles.ts';
+import { giveAtSide, onFold, uprightCentre } from '../ways/upright-centre.ts';
 
 /** In a bodice that ends at the waist the fold lies this much above its edge (1 to 2 in, trade.md 5.9). */
 const ABOVE_MM = 38;

@@ -1,12 +1,12 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw } from '../change.ts';
-import { levelHeight } from '../height.ts';
-import { inch, lengthParam } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import { Refusal } from '../refusal.ts';
-import { slideHalf } from '../slide-half.ts';
-import { forkPulls, legs } from '../trousers.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw } from '../follow/change.ts';
+import { levelHeight } from '../role/height.ts';
+import { inch, lengthParam } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import { Refusal } from '../move/refusal.ts';
+import { slideHalf } from '../ways/slide-half.ts';
+import { forkPulls, legs } from '../ways/trousers.ts';
 
 export const trouserSeat: Alteration = {
   id: 'trouser-seat',

@@ -1,15 +1,15 @@
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { raiseCrown, solveLength } from '../cap-follows.ts';
-import { capEaseMeant, capLength, capRoom } from '../cap-settle.ts';
-import { draw, tell } from '../change.ts';
-import { edgeRole, edgesOf } from '../edge-role.ts';
-import { choiceParam, inch, lengthParam, wider } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import type { Pull } from '../pull.ts';
-import { Refusal } from '../refusal.ts';
-import { needSleeves } from '../roles.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { raiseCrown, solveLength } from '../follow/cap-follows.ts';
+import { capEaseMeant, capLength, capRoom } from '../ways/cap-settle.ts';
+import { draw, tell } from '../follow/change.ts';
+import { edgeRole, edgesOf } from '../role/edge-role.ts';
+import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import type { Pull } from '../move/pull.ts';
+import { Refusal } from '../move/refusal.ts';
+import { needSleeves } from '../role/roles.ts';
 
 /** Both underarm corners moved out by half the amount each, easing to nothing at the elbow (or the hem where no elbow is known). */
 function underarmPulls(piece: DrawnPiece, mm: number): Pull[] {

@@ -1,9 +1,9 @@
 import { say } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { draw } from '../change.ts';
-import { choiceParam, inch, lengthParam, wider } from '../param.ts';
-import { pullEdges } from '../pull.ts';
-import { movableAt, needLevel, widenLevel } from '../widen-level.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { draw } from '../follow/change.ts';
+import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
+import { pullEdges } from '../move/pull.ts';
+import { movableAt, needLevel, widenLevel } from '../ways/widen-level.ts';
 
 const LEVELS = [
   { id: 'hip', name: 'hip' },

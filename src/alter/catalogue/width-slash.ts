@@ -1,13 +1,13 @@
 import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import type { Alteration } from '../alteration.ts';
-import { cut, draw } from '../change.ts';
-import { changeIntake, dartsAt } from '../dart-intake.ts';
-import { dartOf } from '../dart.ts';
-import { clearUpright, extent, upDown } from '../height.ts';
-import { choiceParam, inch, lengthParam, wider } from '../param.ts';
-import { needPanels, timesCut } from '../roles.ts';
-import { slidePart } from '../slide.ts';
+import type { Alteration } from '../entry/alteration.ts';
+import { cut, draw } from '../follow/change.ts';
+import { changeIntake, dartsAt } from '../dart/dart-intake.ts';
+import { dartOf } from '../dart/dart.ts';
+import { clearUpright, extent, upDown } from '../role/height.ts';
+import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
+import { needPanels, timesCut } from '../role/roles.ts';
+import { slidePart } from '../move/slide.ts';
 
 /** Where to slash upright: midway between centre and side, beside a dart rather than through it. */
 function slashAt(piece: DrawnPiece): number {

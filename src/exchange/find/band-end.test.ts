@@ -1,7 +1,7 @@
 // Closed forms: a skirt, a sleeve and bands as long as what they are sewn to, in two sizes. Common practice: a cuff is closed to a ring, a waistband over an opening is not.
 import { describe, expect, it } from 'vitest';
 import { sample } from '../../samples/index.ts';
-import { readSvg } from '../svg/read.ts';
+import { readSvg } from '../read/svg/read.ts';
 import { patternSheet } from '../write/sheet.ts';
 import type { Proposal } from './proposal.ts';
 import { recognise } from './recognise.ts';

@@ -1,6 +1,6 @@
 import { distance, pathEnd, pathIsStraight, pathLength, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import type { DrawnText } from '../drawing.ts';
+import type { DrawnText } from '../drawing/drawing.ts';
 import type { LooseRun } from './outline.ts';
 import type { ProposedMark } from './proposal.ts';
 

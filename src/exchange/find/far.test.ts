@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { linePath } from '../../geometry/index.ts';
-import type { Drawing } from '../drawing.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import { withoutFar } from './far.ts';
 
 const drawing = (...ends: readonly number[]): Drawing => ({

@@ -1,4 +1,4 @@
-import type { Drawing } from '../drawing.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 
 /** Nothing farther out than ten kilometres belongs to a pattern, whatever units it was meant in: the number is damaged. */
 const FAR_MM = 1e7;

@@ -1,7 +1,7 @@
 import { distance, pathBox } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
-import { drawingBox } from '../drawing.ts';
-import type { Drawing, Stroke } from '../drawing.ts';
+import { drawingBox } from '../drawing/drawing.ts';
+import type { Drawing, Stroke } from '../drawing/drawing.ts';
 import { isUprightBox, styleKey } from '../tiles/window.ts';
 import { chainPaths } from './chain.ts';
 import { scaled } from './scaled.ts';

@@ -1,7 +1,7 @@
 import { ringContains } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
 import type { Cloth } from '../../garment/index.ts';
-import type { DrawnText } from '../drawing.ts';
+import type { DrawnText } from '../drawing/drawing.ts';
 
 export interface PieceLabel {
   readonly name: string;

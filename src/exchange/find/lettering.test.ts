@@ -1,7 +1,7 @@
 // Closed forms and our own samples: small pieces are no letters. Letters themselves: tunic.test.ts.
 import { describe, expect, it } from 'vitest';
 import { SAMPLES, sample } from '../../samples/index.ts';
-import { readSvg } from '../svg/read.ts';
+import { readSvg } from '../read/svg/read.ts';
 import { patternSheet } from '../write/sheet.ts';
 import { letterStrokes } from './lettering.ts';
 import { recognise } from './recognise.ts';

@@ -1,8 +1,8 @@
 import { cubicCount, pathLength, pathsArea, pointsBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
-import { boxInside } from '../drawing.ts';
-import type { Stroke } from '../drawing.ts';
+import { boxInside } from '../drawing/drawing.ts';
+import type { Stroke } from '../drawing/drawing.ts';
 import { isUprightBox } from '../tiles/window.ts';
 import { Groups } from './groups.ts';
 

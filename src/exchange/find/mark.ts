@@ -14,7 +14,7 @@ import {
   shareAtPlace,
 } from '../../geometry/index.ts';
 import type { Path, Point, Ring } from '../../geometry/index.ts';
-import type { DrawnText } from '../drawing.ts';
+import type { DrawnText } from '../drawing/drawing.ts';
 import type { LooseRun, Outline } from './outline.ts';
 import type { ProposedLine, ProposedNotch } from './proposal.ts';
 

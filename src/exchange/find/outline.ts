@@ -15,8 +15,8 @@ import {
   pointsBox,
 } from '../../geometry/index.ts';
 import type { Box, Path, Point, Ring } from '../../geometry/index.ts';
-import type { Budget } from '../budget.ts';
-import type { Stroke } from '../drawing.ts';
+import type { Budget } from '../drawing/budget.ts';
+import type { Stroke } from '../drawing/drawing.ts';
 import { styleKey } from '../tiles/window.ts';
 import { chainPaths } from './chain.ts';
 import type { Chain } from './chain.ts';

@@ -12,7 +12,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
 import type { EdgeKind, Finding } from '../../garment/index.ts';
-import type { DrawnText } from '../drawing.ts';
+import type { DrawnText } from '../drawing/drawing.ts';
 import { alignCorners, cutAtPlaces } from './align.ts';
 import type { AlignedCorner } from './align.ts';
 import { findCrosses } from './cross.ts';

@@ -1,6 +1,6 @@
 import type { Box, Path, Point } from '../../geometry/index.ts';
 import type { Cloth, EdgeKind, EdgeRef, Finding, LineKind, Pattern, Size } from '../../garment/index.ts';
-import type { Drawing } from '../drawing.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import type { Assembly } from '../tiles/assembly.ts';
 
 /** Something found, with why it was taken so: every proposal carries its evidence, shown to the person. */

@@ -1,9 +1,9 @@
 import type { Finding } from '../../garment/index.ts';
 import { pathBox, pointsBox, ringContains } from '../../geometry/index.ts';
-import { ReadError, openBudget } from '../budget.ts';
-import type { ReadOptions } from '../budget.ts';
-import { boxInside } from '../drawing.ts';
-import type { Drawing, Stroke } from '../drawing.ts';
+import { ReadError, openBudget } from '../drawing/budget.ts';
+import type { ReadOptions } from '../drawing/budget.ts';
+import { boxInside } from '../drawing/drawing.ts';
+import type { Drawing, Stroke } from '../drawing/drawing.ts';
 import { wholePattern } from '../write/structure.ts';
 import type { Structure } from '../write/structure.ts';
 import { findAssembly } from '../tiles/assembly.ts';

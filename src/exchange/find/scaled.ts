@@ -1,5 +1,5 @@
-import { affinePath } from '../affine.ts';
-import type { Drawing } from '../drawing.ts';
+import { affinePath } from '../drawing/affine.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 
 /** The drawing with every length k times as long. */
 export function scaled(sheet: Drawing, k: number): Drawing {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { linePath, pathsArea, throughPoints } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
-import { readSvg } from '../svg/read.ts';
+import { readSvg } from '../read/svg/read.ts';
 import { recognise } from './recognise.ts';
 import { sharedOutlines } from './shared-line.ts';
 

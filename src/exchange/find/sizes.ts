@@ -1,6 +1,6 @@
 import { distance, pathEnd, pathIsStraight, pathStart } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
-import type { DrawnText, Stroke } from '../drawing.ts';
+import type { DrawnText, Stroke } from '../drawing/drawing.ts';
 import type { Nest } from './nest.ts';
 import type { Outline } from './outline.ts';
 import type { ProposedSize } from './proposal.ts';

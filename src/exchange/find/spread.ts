@@ -1,6 +1,6 @@
 import { boxAround, pathMove, pointsBox } from '../../geometry/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
-import type { Drawing } from '../drawing.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 
 const GAP_MM = 40;
 const WIDE_MM = 2500;

@@ -1,6 +1,6 @@
 // Closed forms: a known length of 100 mm drawn as it should be, and drawn 2 % short.
 import { describe, expect, it } from 'vitest';
-import { readSvg } from '../svg/read.ts';
+import { readSvg } from '../read/svg/read.ts';
 import { findScale } from './square.ts';
 
 const sheet = (mm: number, body: string) =>

@@ -1,6 +1,6 @@
 import type { Finding } from '../../garment/index.ts';
-import { ReadError } from '../budget.ts';
-import type { Drawing } from '../drawing.ts';
+import { ReadError } from '../drawing/budget.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import { barsOf, lengthIn, marksInAnyUnits, squaresOf } from './known-length.ts';
 import type { Square } from './known-length.ts';
 import type { ScaleFound } from './proposal.ts';

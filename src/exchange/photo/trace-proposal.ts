@@ -14,7 +14,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import type { Cloth } from '../../garment/index.ts';
-import type { Drawing } from '../drawing.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import { findFollowers } from '../find/follower.ts';
 import { findDarts, nameEdges } from '../find/piece.ts';
 import type { Proposal, ProposedEdge, ProposedPiece, ProposedSize } from '../find/proposal.ts';

@@ -1,10 +1,10 @@
 import { pointsBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
-import { ReadError } from '../budget.ts';
-import type { ReadOptions } from '../budget.ts';
-import { boxInside } from '../drawing.ts';
-import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
+import { ReadError } from '../drawing/budget.ts';
+import type { ReadOptions } from '../drawing/budget.ts';
+import { boxInside } from '../drawing/drawing.ts';
+import type { DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 import { boxed } from './crossing.ts';
 import { cellsQuality, findLayout } from './layout.ts';
 import type { Cell, Layout } from './layout.ts';

@@ -1,7 +1,7 @@
 import { pathMove, pointsBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
-import { cutToBox } from '../cut-to-box.ts';
-import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
+import { cutToBox } from '../drawing/cut-to-box.ts';
+import type { DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 import type { Assembly } from './assembly.ts';
 import { joinWords } from './words.ts';
 import { liesOnBorder, pageFurniture } from './window.ts';

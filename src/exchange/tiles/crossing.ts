@@ -1,7 +1,7 @@
 import { cubicCount, cubicOf, placePoint, placeTangent } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
-import { valueCrossings } from '../cut-to-box.ts';
-import type { Stroke } from '../drawing.ts';
+import { valueCrossings } from '../drawing/cut-to-box.ts';
+import type { Stroke } from '../drawing/drawing.ts';
 import { styleKey } from './window.ts';
 
 export type Side = 'left' | 'right' | 'bottom' | 'top';

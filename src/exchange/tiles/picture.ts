@@ -1,5 +1,5 @@
 import { boxAround, pathMove, pointsBox } from '../../geometry/index.ts';
-import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
+import type { DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 import { drawingSvg } from '../write/svg.ts';
 import type { Assembly } from './assembly.ts';
 import { assemble } from './compose.ts';

@@ -1,6 +1,6 @@
 import { boxAround, pathBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
-import type { Drawing, Stroke } from '../drawing.ts';
+import type { Drawing, Stroke } from '../drawing/drawing.ts';
 
 /** What tells two sizes' lines apart: a line goes on over a page border in the same colour, dash, width and layer. */
 export const styleKey = (stroke: Stroke): string =>

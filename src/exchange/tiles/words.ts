@@ -1,4 +1,4 @@
-import type { DrawnText } from '../drawing.ts';
+import type { DrawnText } from '../drawing/drawing.ts';
 
 /** Two words stand on one base line within this share of their height. */
 const LEVEL = 0.15;

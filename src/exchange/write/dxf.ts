@@ -2,7 +2,7 @@ import { offsetOutline } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
 import { pieceAtSize } from '../../garment/index.ts';
 import type { DrawnPiece, Pattern } from '../../garment/index.ts';
-import { writeDxfText } from '../dxf/write.ts';
+import { writeDxfText } from './dxf-text.ts';
 
 /** The cut line round a piece: each edge's allowance outside of it, mitred. Dart legs are stitching inside the cloth and get none. */
 export function cuttingRing(piece: DrawnPiece): Ring {

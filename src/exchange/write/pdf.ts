@@ -1,5 +1,5 @@
 import type { Pattern } from '../../garment/index.ts';
-import { writePdf } from '../pdf-write/write.ts';
+import { writePdf } from './pdf-text.ts';
 import { patternSheet } from './sheet.ts';
 
 /** What a PDF has no place for, in words: shown beside every file written. */

@@ -13,7 +13,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
-import type { Belongs, DrawnText, Drawing, Stroke } from '../drawing.ts';
+import type { Belongs, DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 
 /** Where each piece's own origin lies on the sheet, mm. */
 export type Placement = Readonly<Record<string, Point>>;

@@ -2,7 +2,7 @@ import { pathMove } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import { readPattern } from '../../garment/index.ts';
 import type { Pattern } from '../../garment/index.ts';
-import type { Drawing } from '../drawing.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import type { Placement } from './sheet.ts';
 
 /** Everything of a pattern but its lines: those stay in the drawing, where an editor may improve them. */

@@ -1,6 +1,6 @@
 import type { Path, Point } from '../../geometry/index.ts';
 import type { Pattern } from '../../garment/index.ts';
-import type { DrawnText, Drawing, Stroke } from '../drawing.ts';
+import type { DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 import { structureOf } from './structure.ts';
 import { patternSheet } from './sheet.ts';
 

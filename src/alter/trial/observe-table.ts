@@ -1,0 +1,426 @@
+import type { Garment, Observation, ParamValue } from '../../garment/index.ts';
+import { edgesOf, hasEdge } from '../role/edge-role.ts';
+import { panels } from '../role/roles.ts';
+
+/** An alteration an observation asks for, before its amounts are merged with others'. */
+export interface Ask {
+  readonly entry: string;
+  readonly params: Readonly<Record<string, ParamValue>>;
+  readonly why: string;
+}
+
+/** A line that can be seen to sit wrong on the body, and what its two amounts mean. */
+export interface Observable {
+  readonly id: string;
+  readonly name: string;
+  /** Words by which a line of that kind is known in an observation. */
+  readonly words: RegExp;
+  readonly directions: readonly Observation['direction'][];
+  /** What `centre` and `side` measure on this line. */
+  readonly ends: readonly [string, string];
+  /** The alteration for it (docs/formulas.md, "Observations become amounts"); undefined when this direction says nothing to a fitter here. */
+  readonly ask: (seen: Observation, garment: Garment) => Ask | undefined;
+}
+
+const larger = (seen: Observation): number =>
+  Math.abs(seen.centre) >= Math.abs(seen.side) ? seen.centre : seen.side;
+const sign = (seen: Observation, plus: Observation['direction']): number =>
+  seen.direction === plus ? 1 : -1;
+const half = (seen: Observation): 'front' | 'back' => (seen.where === 'back' ? 'back' : 'front');
+const oneSide = (seen: Observation): seen is Observation & { where: 'left' | 'right' } =>
+  seen.where === 'left' || seen.where === 'right';
+
+/** Width of a level all round; a statement about one half goes to that half. */
+const girth =
+  (level: string) =>
+  (seen: Observation): Ask | undefined => {
+    if (seen.direction !== 'tight' && seen.direction !== 'loose') return undefined;
+    return {
+      entry: 'width-seams',
+      params: {
+        level,
+        total: sign(seen, 'tight') * larger(seen),
+        front: seen.where === 'front' ? 1 : seen.where === 'back' ? 0 : 0.5,
+        below: level === 'hip' ? 'parallel' : 'taper',
+      },
+      why: `The ${level.replace('-', ' ')} is ${seen.direction}.`,
+    };
+  };
+
+/** Which bust alteration suits the front: by its panel seam, its side dart, its waist dart, or none. */
+function bustEntry(garment: Garment): string {
+  const fronts = panels(garment, 'front');
+  if (fronts.some((p) => hasEdge(p, 'panel'))) return 'bust-panel';
+  const darts = fronts.flatMap((p) => p.darts.map((d) => ({ p, d })));
+  const onSide = darts.some(({ p, d }) => {
+    const i = p.edges.findIndex((e) => e.id === d.legs[0]);
+    const before = p.edges[(i + p.edges.length - 1) % p.edges.length];
+    return before !== undefined && edgesOf(p, 'side').includes(before);
+  });
+  if (onSide) return 'bust-side-dart';
+  return darts.some(({ d }) => d.serves === 'bust') ? 'bust-waist-dart' : 'bust-no-dart';
+}
+
+/** What brings the hem down or up: the legs of trousers, a skirt below its hip (which stays where it is), the body below the waist else. */
+function hemLength(garment: Garment, amount: number): Pick<Ask, 'entry' | 'params'> {
+  if (hasInseam(garment)) return { entry: 'inseam', params: { amount } };
+  return garment.pieces.some((p) => hasEdge(p, 'armhole'))
+    ? { entry: 'length-below-waist', params: { amount } }
+    : { entry: 'skirt-length', params: { amount, where: 'line' } };
+}
+
+const hasInseam = (garment: Garment): boolean => garment.pieces.some((p) => hasEdge(p, 'inseam'));
+
+/**
+ * A skirt's or trousers' own waist that sits low at one half is pulled down over the seat or the abdomen; trousers low all round are short from waist to
+ * crotch (trade.md 5.13, 5.2). What the side seam says too is no part of the wedge; a statement without a side of its own is about the centre.
+ */
+function waistBelow(seen: Observation, garment: Garment): Ask | undefined {
+  const amount = sign(seen, 'low') * (seen.side === seen.centre ? seen.centre : seen.centre - seen.side);
+  const where = seen.where === 'front' || seen.where === 'back' ? ` at the ${seen.where}` : '';
+  const why = `The waist line sits ${seen.direction}${where}.`;
+  if (seen.where === 'front') return { entry: 'abdomen', params: { amount }, why };
+  if (seen.where === 'back')
+    return { entry: hasInseam(garment) ? 'trouser-seat' : 'seat', params: { amount }, why };
+  if (!hasInseam(garment)) return undefined;
+  return { entry: 'crotch-depth', params: { amount: sign(seen, 'low') * larger(seen) }, why };
+}
+
+/** The lines, the more particular word first (`sleeve hem` before `hem`, `waist` last among the levels). */
+export const OBSERVABLES: readonly Observable[] = [
+  {
+    id: 'sleeve-hem',
+    name: 'sleeve hem',
+    words: /sleeve (hem|end)|wrist/,
+    directions: ['low', 'high'],
+    ends: ['how far', ''],
+    ask: (seen) => {
+      const each = (-sign(seen, 'low') * larger(seen)) / 2;
+      return {
+        entry: 'sleeve-length',
+        params: { above: each, below: each },
+        why: `The sleeve ends too ${seen.direction}; half goes above, half below the elbow.`,
+      };
+    },
+  },
+  {
+    id: 'upper-arm',
+    name: 'upper arm',
+    words: /upper arm|biceps|sleeve/,
+    directions: ['tight', 'loose'],
+    ends: ['all round', ''],
+    ask: (seen) =>
+      seen.direction === 'tight' || seen.direction === 'loose'
+        ? {
+            entry: 'upper-arm',
+            params: { amount: sign(seen, 'tight') * larger(seen), cap: 'line' },
+            why: `The sleeve is ${seen.direction} round the upper arm.`,
+          }
+        : undefined,
+  },
+  {
+    id: 'shoulder',
+    name: 'shoulder seam',
+    words: /shoulder/,
+    directions: ['forward', 'back', 'folds', 'tight'],
+    ends: ['at the neck', 'at the armhole'],
+    ask: (seen) => {
+      if (seen.direction === 'forward' || seen.direction === 'back') {
+        const s = sign(seen, 'back');
+        return {
+          entry: 'forward-shoulder',
+          params: { neck: s * seen.centre, tip: s * seen.side },
+          why: `The seam sits ${seen.direction === 'back' ? 'behind' : 'in front of'} the top of the shoulder.`,
+        };
+      }
+      if (seen.direction !== 'folds' && seen.direction !== 'tight') return undefined;
+      const amount = larger(seen);
+      if (oneSide(seen) && seen.direction === 'folds') {
+        return {
+          entry: 'low-shoulder',
+          params: { side: seen.where, amount },
+          why: `Folds on the ${seen.where} only: that shoulder is lower.`,
+        };
+      }
+      return {
+        entry: 'shoulder-slope',
+        params: { amount: seen.direction === 'tight' ? amount : -amount },
+        why:
+          seen.direction === 'tight'
+            ? 'It pulls from tip to tip: the shoulders are squarer.'
+            : 'Folds run from neck to underarm: the shoulders slope more.',
+      };
+    },
+  },
+  {
+    id: 'neckline',
+    name: 'neckline',
+    words: /neck/,
+    directions: ['gapes', 'tight', 'low', 'high'],
+    ends: ['at the centre', 'at the shoulder'],
+    ask: (seen) => {
+      if (seen.direction === 'gapes')
+        return {
+          entry: 'neckline-gap',
+          params: { gap: larger(seen), half: half(seen) },
+          why: 'A gap is folded out to the nearest dart or seam.',
+        };
+      if (!['tight', 'high', 'low'].includes(seen.direction)) return undefined;
+      const s = seen.direction === 'low' ? -1 : 1;
+      const at = seen.where === 'back' ? 'back' : 'front';
+      return {
+        entry: 'neck-depth',
+        params: { front: 0, [at]: s * seen.centre, side: s * seen.side },
+        why: `The neckline is too ${seen.direction}.`,
+      };
+    },
+  },
+  {
+    id: 'armhole',
+    name: 'armhole',
+    words: /arm ?hole|scye/,
+    directions: ['gapes', 'high', 'tight', 'low'],
+    ends: ['at the across line', 'at the underarm'],
+    ask: (seen) => {
+      if (seen.direction === 'gapes')
+        return {
+          entry: 'armhole-gap',
+          params: { gap: larger(seen), half: half(seen) },
+          why: 'A gap is folded out to the nearest dart or seam.',
+        };
+      if (seen.direction === 'low')
+        return { entry: 'armhole-depth', params: { amount: -larger(seen) }, why: 'The armhole hangs low.' };
+      return seen.direction === 'high' || seen.direction === 'tight'
+        ? {
+            entry: 'armhole-depth',
+            params: { amount: larger(seen) },
+            why: 'The armhole cuts in under the arm.',
+          }
+        : undefined;
+    },
+  },
+  {
+    id: 'bust',
+    name: 'bust',
+    words: /bust/,
+    directions: ['drags', 'tight', 'loose', 'low', 'high'],
+    ends: ['length missing in front', 'width missing on each half'],
+    ask: (seen, garment) => {
+      if (seen.direction === 'low' || seen.direction === 'high') {
+        return {
+          entry: 'bust-point',
+          params: { up: -sign(seen, 'low') * seen.centre, out: 0 },
+          why: `The darts point too ${seen.direction}.`,
+        };
+      }
+      if (!['drags', 'tight', 'loose'].includes(seen.direction)) return undefined;
+      const s = seen.direction === 'loose' ? -1 : 1;
+      const entry = bustEntry(garment);
+      const width = s * (seen.side !== 0 ? seen.side : seen.centre);
+      return {
+        entry,
+        params: entry === 'bust-panel' && seen.centre !== 0 ? { width, length: s * seen.centre } : { width },
+        why:
+          s > 0
+            ? 'Drag lines to the bust point: width and length are missing there.'
+            : 'The front is loose over the bust.',
+      };
+    },
+  },
+  {
+    id: 'crotch',
+    name: 'crotch',
+    words: /crotch|rise/,
+    directions: ['low', 'high', 'tight', 'folds'],
+    ends: ['at the centre', 'at the side'],
+    ask: (seen) => {
+      if (seen.direction === 'low' || seen.direction === 'high') {
+        return {
+          entry: 'crotch-depth',
+          params: { amount: -sign(seen, 'low') * larger(seen) },
+          why: `The crotch hangs too ${seen.direction}.`,
+        };
+      }
+      if (seen.direction !== 'tight' && seen.direction !== 'folds') return undefined;
+      const amount = sign(seen, 'tight') * larger(seen);
+      const at = half(seen);
+      return {
+        entry: 'crotch-length',
+        params: { front: 0, back: 0, [at]: amount },
+        why: `Folds or pulls fan out from the crotch point at the ${at}.`,
+      };
+    },
+  },
+  {
+    id: 'seat',
+    name: 'seat',
+    words: /seat/,
+    directions: ['drags', 'tight', 'folds', 'loose'],
+    ends: ['length at centre back', 'width behind'],
+    ask: (seen, garment) => {
+      const s = seen.direction === 'drags' || seen.direction === 'tight' ? 1 : -1;
+      const legs = panels(garment, 'back').some((p) => hasEdge(p, 'crotch'));
+      return legs
+        ? {
+            entry: 'trouser-seat',
+            params: { amount: s * seen.centre, point: s * seen.side },
+            why: s > 0 ? 'The seat needs more length.' : 'The seat hangs in folds.',
+          }
+        : {
+            entry: 'seat',
+            params: { amount: s * seen.centre, width: s * seen.side },
+            why: s > 0 ? 'The hem rises behind: the seat needs length.' : 'The seat hangs in folds.',
+          };
+    },
+  },
+  {
+    id: 'abdomen',
+    name: 'abdomen',
+    words: /abdomen|stomach|belly|tummy/,
+    directions: ['drags', 'tight', 'folds', 'loose'],
+    ends: ['length at centre front', 'width in front'],
+    ask: (seen) => {
+      const s = seen.direction === 'drags' || seen.direction === 'tight' ? 1 : -1;
+      return {
+        entry: 'abdomen',
+        params: { amount: s * seen.centre, width: s * seen.side },
+        why:
+          s > 0
+            ? 'The hem rises in front: length is missing over the abdomen.'
+            : 'The front sags below the waist.',
+      };
+    },
+  },
+  {
+    id: 'side',
+    name: 'side seam',
+    words: /side seam|^side/,
+    directions: ['forward', 'back'],
+    ends: ['at the top', 'at the bottom'],
+    ask: (seen) => {
+      if (seen.direction !== 'forward' && seen.direction !== 'back') return undefined;
+      const s = sign(seen, 'back');
+      return {
+        entry: 'side-seam-moved',
+        params: { top: s * seen.centre, bottom: s * seen.side },
+        why: `The seam swings to the ${seen.direction === 'back' ? 'back' : 'front'}; it is moved the other way.`,
+      };
+    },
+  },
+  {
+    id: 'upper-back',
+    name: 'upper back',
+    words: /upper back|blade|across the back|back width/,
+    directions: ['tight', 'loose', 'folds', 'high'],
+    ends: ['at the centre', 'on each half'],
+    ask: (seen) => {
+      if (seen.direction === 'tight' || seen.direction === 'loose') {
+        return {
+          entry: 'back-width',
+          params: {
+            amount: sign(seen, 'tight') * (seen.side !== 0 ? seen.side : seen.centre),
+            shoulder: 'ease',
+          },
+          why:
+            seen.direction === 'tight'
+              ? 'Tight on reaching: width is missing between the armholes.'
+              : 'Upright folds between the armholes.',
+        };
+      }
+      if (seen.direction === 'folds')
+        return {
+          entry: 'erect-back',
+          params: { amount: seen.centre },
+          why: 'Level folds below the neck: the upper back is shorter.',
+        };
+      return seen.direction === 'high'
+        ? {
+            entry: 'round-back',
+            params: { amount: seen.centre, excess: 'ease' },
+            why: 'The back rides up: the upper back is longer.',
+          }
+        : undefined;
+    },
+  },
+  {
+    id: 'chest',
+    name: 'chest',
+    words: /chest/,
+    directions: ['tight', 'loose', 'folds'],
+    ends: ['at the centre', 'on each half'],
+    ask: (seen) => ({
+      entry: 'chest-width',
+      params: { amount: sign(seen, 'tight') * (seen.side !== 0 ? seen.side : seen.centre) },
+      why:
+        seen.direction === 'tight'
+          ? 'The front cuts in at the armholes.'
+          : 'Upright folds between the armholes in front.',
+    }),
+  },
+  {
+    id: 'hem',
+    name: 'hem',
+    words: /hem/,
+    directions: ['low', 'high', 'tight', 'loose'],
+    ends: ['at the centre', 'at the side'],
+    ask: (seen, garment) => {
+      if (seen.direction === 'tight' || seen.direction === 'loose') {
+        if (!hasInseam(garment)) return girth('hem')(seen);
+        const amount = sign(seen, 'tight') * larger(seen);
+        return {
+          entry: 'leg-width',
+          params: { level: 'hem', amount },
+          why: `The legs are ${seen.direction} at the hem.`,
+        };
+      }
+      if (seen.direction !== 'low' && seen.direction !== 'high') return undefined;
+      return {
+        ...hemLength(garment, -sign(seen, 'low') * larger(seen)),
+        why: `The hem ends too ${seen.direction}.`,
+      };
+    },
+  },
+  {
+    id: 'hip',
+    name: 'hip',
+    words: /hip/,
+    directions: ['tight', 'loose', 'high'],
+    ends: ['all round', 'at the side'],
+    ask: (seen) =>
+      seen.direction === 'high' && oneSide(seen)
+        ? {
+            entry: 'high-hip',
+            params: { side: seen.where, amount: larger(seen) },
+            why: `The ${seen.where} hip is higher.`,
+          }
+        : girth('hip')(seen),
+  },
+  {
+    id: 'waist',
+    name: 'waist line',
+    words: /waist/,
+    directions: ['low', 'high', 'folds', 'tight', 'loose'],
+    ends: ['at the centre', 'at the side'],
+    ask: (seen, garment) => {
+      const below = !garment.pieces.some((p) => hasEdge(p, 'armhole'));
+      if (below && (seen.direction === 'low' || seen.direction === 'high')) return waistBelow(seen, garment);
+      if (seen.direction === 'folds')
+        return {
+          entry: 'swayback',
+          params: { amount: seen.centre, centre: 'straight' },
+          why: 'Level folds above the seat at centre back.',
+        };
+      if (seen.direction !== 'low' && seen.direction !== 'high') return girth('waist')(seen);
+      const s = -sign(seen, 'low');
+      return {
+        entry: 'length-above-waist',
+        params: {
+          ...(seen.where === 'front' ? {} : { back: s * seen.centre }),
+          ...(seen.where === 'back' ? {} : { front: s * seen.centre }),
+          side: s * seen.side,
+        },
+        why: `The waist line sits ${seen.direction}.`,
+      };
+    },
+  },
+];

@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import type { Observation } from '../../garment/index.ts';
+import { applyStep } from '../step/apply-step.ts';
+import { observe } from './observe.ts';
+import { OBSERVABLES } from './observe-table.ts';
+import { BODICE, PANELS, SKIRT, TROUSERS } from '../drawn/schematic.ts';
+
+const IN = 25.4;
+let n = 0;
+const seen = (
+  line: string,
+  where: Observation['where'],
+  direction: Observation['direction'],
+  centre: number,
+  side: number,
+): Observation => ({
+  id: `o${++n}`,
+  line,
+  where,
+  direction,
+  centre,
+  side,
+});
+
+// Rows of docs/formulas.md, "Observations become amounts" (common practice), amounts derived.
+describe('observations become alterations', () => {
+  it('the waist sits 2 in low at centre back and 1 1/4 in at centre front; the hem should end 3/4 in lower', () => {
+    const proposals = observe(
+      [
+        seen('hem', 'all', 'high', 0.75 * IN, 0.75 * IN),
+        seen('waist line', 'back', 'low', 2 * IN, 1.25 * IN),
+        seen('waist line', 'front', 'low', 1.25 * IN, 1.25 * IN),
+      ],
+      PANELS,
+    );
+    expect(proposals.map((p) => p.step?.entry)).toEqual(['length-above-waist', 'length-below-waist']);
+    expect(proposals[0]!.step!.params).toEqual({ back: -2 * IN, front: -1.25 * IN, side: -1.25 * IN });
+    // The hem rises by 1 1/4 in with the waist; it should be 3/4 in lower than now: 2 in in all.
+    expect(proposals[1]!.step!.params['amount']).toBeWithinMm(2 * IN, 1e-9);
+    expect(proposals[1]!.why).toMatch(/32 mm/);
+    expect(proposals[0]!.sentence).toBe(
+      'Back: shorten 51 mm (2 in) above the waist, tapering to 32 mm (1 1/4 in) at the side seam. Front: shorten 32 mm (1 1/4 in) above the waist',
+    );
+    for (const p of proposals) expect(p.blocked).toBeUndefined();
+    // Taken in order they can be made.
+    const after = proposals.reduce((g, p) => applyStep(g, p.step!).garment, PANELS);
+    expect(after).not.toBe(PANELS);
+  });
+
+  it('puts length before shoulder before width, whatever the order of telling', () => {
+    const proposals = observe(
+      [
+        seen('hip', 'all', 'tight', 20, 0),
+        seen('shoulder seam', 'all', 'back', 0, 12),
+        seen('waist', 'all', 'high', 10, 10),
+      ],
+      PANELS,
+    );
+    expect(proposals.map((p) => p.step?.entry)).toEqual([
+      'length-above-waist',
+      'forward-shoulder',
+      'width-seams',
+    ]);
+    expect(proposals[1]!.step!.params).toEqual({ neck: 0, tip: 12 });
+  });
+
+  it('a shoulder seam that sits forward gives its strip from back to front', () => {
+    const [p] = observe([seen('shoulder seam', 'all', 'forward', 3, 10)], BODICE);
+    expect(p!.step!.params).toEqual({ neck: -3, tip: -10 });
+    expect(p!.sentence).toMatch(/10 mm \(3\/8 in\) back at the armhole/);
+  });
+
+  it('averages two readings of one line and says so', () => {
+    const [p] = observe([seen('waist', 'back', 'low', 20, 10), seen('waist', 'back', 'low', 30, 10)], BODICE);
+    expect(p!.step!.params['back']).toBe(-25);
+    expect(p!.from).toHaveLength(2);
+    expect(p!.conflicts.join(' ')).toMatch(/different amounts .* -25 mm/);
+  });
+
+  it('explains opposite readings and alterations that answer one sight twice', () => {
+    const [opposite] = observe(
+      [seen('waist', 'back', 'low', 20, 0), seen('waist', 'back', 'high', 10, 0)],
+      BODICE,
+    );
+    expect(opposite!.conflicts.join(' ')).toMatch(/opposite/);
+    const folds = observe(
+      [seen('waist', 'back', 'folds', 12, 0), seen('hip', 'all', 'tight', 30, 0)],
+      PANELS,
+    );
+    expect(folds.map((p) => p.step!.entry)).toEqual(['swayback', 'width-seams']);
+    for (const p of folds) expect(p.conflicts.join(' ')).toMatch(/hip makes the same folds/);
+  });
+
+  it('chooses the bust alteration by the front', () => {
+    const bust = seen('bust', 'front', 'drags', 10, 15);
+    expect(observe([bust], BODICE)[0]!.step!.entry).toBe('bust-side-dart');
+    expect(observe([bust], PANELS)[0]!.step).toMatchObject({
+      entry: 'bust-panel',
+      params: { width: 15, length: 10 },
+    });
+  });
+
+  it('lengthens legs on trousers and the skirt below its hip on a skirt, where the hem alone is off', () => {
+    const on = (garment: typeof SKIRT) => observe([seen('hem', 'all', 'high', 20, 20)], garment)[0]!;
+    expect(on(TROUSERS).step).toMatchObject({ entry: 'inseam', params: { amount: 20 } });
+    expect(on(SKIRT).step).toMatchObject({ entry: 'skirt-length', params: { amount: 20, where: 'line' } });
+    expect(on(BODICE).step).toMatchObject({ entry: 'length-below-waist', params: { amount: 20 } });
+    for (const garment of [TROUSERS, SKIRT]) expect(on(garment).blocked).toBeUndefined();
+    const [tight] = observe([seen('hem', 'all', 'tight', 20, 20)], TROUSERS);
+    expect(tight!.step).toMatchObject({ entry: 'leg-width', params: { level: 'hem', amount: 20 } });
+  });
+
+  it('reads the waist of a skirt or of trousers by its half: seat, abdomen, or the depth to the crotch', () => {
+    const ask = (where: Observation['where'], centre: number, side: number, garment: typeof SKIRT) =>
+      observe([seen('waist line', where, 'low', centre, side)], garment)[0]!;
+    expect(ask('back', 12, 0, SKIRT).step).toMatchObject({ entry: 'seat', params: { amount: 12 } });
+    expect(ask('front', 12, 4, SKIRT).step).toMatchObject({ entry: 'abdomen', params: { amount: 8 } });
+    expect(ask('back', 15, 15, TROUSERS).step).toMatchObject({
+      entry: 'trouser-seat',
+      params: { amount: 15 },
+    });
+    expect(ask('all', 10, 10, TROUSERS).step).toMatchObject({
+      entry: 'crotch-depth',
+      params: { amount: 10 },
+    });
+    for (const p of [ask('back', 12, 0, SKIRT), ask('back', 15, 15, TROUSERS), ask('all', 10, 10, TROUSERS)])
+      expect(p.blocked).toBeUndefined();
+    // A skirt that sits low all round is loose, not short: nothing of length answers it.
+    expect(ask('all', 10, 10, SKIRT).step).toBeUndefined();
+  });
+
+  it('says what cannot be done here, and drops nothing', () => {
+    const proposals = observe(
+      [
+        seen('crotch', 'back', 'tight', 10, 0),
+        seen('pocket', 'front', 'low', 5, 5),
+        seen('hem', 'all', 'gapes', 5, 5),
+      ],
+      SKIRT,
+    );
+    expect(proposals[0]!.blocked).toMatch(/No crotch seam/);
+    expect(proposals.filter((p) => !p.step)).toHaveLength(2);
+    expect(proposals[1]!.why).toMatch(/can be stated: .*waist line/);
+  });
+
+  it('answers every line and direction that it offers', () => {
+    for (const o of OBSERVABLES) {
+      for (const direction of o.directions) {
+        const where = o.id === 'hip' && direction === 'high' ? 'left' : 'all';
+        for (const garment of [BODICE, TROUSERS]) {
+          const [p] = observe([seen(o.name, where, direction, 8, 8)], garment);
+          expect(p!.step, `${o.name} ${direction}`).toBeDefined();
+        }
+      }
+    }
+  });
+});

@@ -1,0 +1,219 @@
+import { say } from '../../garment/index.ts';
+import type { Garment, Observation, ParamValue } from '../../garment/index.ts';
+import { alterationOf, applyStep, describeStep } from '../step/apply-step.ts';
+import type { AlterStep } from '../step/apply-step.ts';
+import { CATALOGUE } from '../catalogue/index.ts';
+import { OBSERVABLES } from './observe-table.ts';
+import type { Ask, Observable } from './observe-table.ts';
+
+/** Two statements nearer than this say the same: less than a tape can tell. */
+const SAME_MM = 1.6;
+
+/** What a trial suggests, to be accepted one by one. */
+export interface Proposal {
+  /** The observations it answers. */
+  readonly from: readonly string[];
+  /** The step to record; absent when nothing in the catalogue answers the observation. */
+  readonly step?: AlterStep;
+  readonly sentence: string;
+  /** Why, in the fitter's words. */
+  readonly why: string;
+  /** What else it touches or contradicts, in plain words. */
+  readonly conflicts: readonly string[];
+  /** Why it cannot be done on this pattern, when it cannot. */
+  readonly blocked?: string;
+}
+
+/** The kind of line an observation speaks of. */
+export const observableOf = (line: string): Observable | undefined =>
+  OBSERVABLES.find((o) => o.words.test(line.toLowerCase()));
+
+interface Wanted {
+  readonly from: string[];
+  readonly entry: string;
+  params: Record<string, ParamValue>;
+  readonly why: string[];
+  readonly conflicts: string[];
+}
+
+/** Amounts of two statements for one alteration brought together: what only one says is taken, what both say is averaged and told. */
+function merge(into: Wanted, ask: Ask, from: string): void {
+  into.from.push(from);
+  if (!into.why.includes(ask.why)) into.why.push(ask.why);
+  for (const [id, value] of Object.entries(ask.params)) {
+    const have = into.params[id];
+    if (have === undefined) into.params[id] = value;
+    else if (typeof have === 'number' && typeof value === 'number') {
+      if (Math.abs(have - value) <= SAME_MM) continue;
+      const mean = (have + value) / 2;
+      into.conflicts.push(
+        have * value < 0
+          ? `Two observations say the opposite (${say(have)} and ${say(value)} for ${nameOf(ask.entry, id)}); look again before accepting. The mean is ${say(mean)}.`
+          : `Two observations give different amounts for ${nameOf(ask.entry, id)} (${say(have)} and ${say(value)}); the mean of ${say(mean)} is proposed.`,
+      );
+      into.params[id] = mean;
+    } else if (have !== value) {
+      into.conflicts.push(
+        `Two observations name different places for ${nameOf(ask.entry, id)} (${have} and ${value}); the first is kept.`,
+      );
+    }
+  }
+}
+
+const nameOf = (entry: string, param: string): string =>
+  alterationOf(entry)?.params.find((p) => p.id === param)?.name ?? param;
+
+/** Alterations of these are kept apart by this parameter: two levels are two alterations. */
+const APART: Readonly<Record<string, string>> = {
+  'width-seams': 'level',
+  'neckline-gap': 'half',
+  'armhole-gap': 'half',
+  'low-shoulder': 'side',
+  'high-hip': 'side',
+};
+
+const keyOf = (ask: Ask): string => `${ask.entry} ${String(ask.params[APART[ask.entry] ?? ''] ?? '')}`;
+
+const num = (wanted: Wanted | undefined, id: string): number => {
+  const v = wanted?.params[id];
+  return typeof v === 'number' ? v : 0;
+};
+
+/**
+ * The hem is seen as it hangs now: what is taken out above the waist lifts it, so that much more is let down below
+ * (docs/formulas.md: lengthen below the waist by the difference).
+ */
+function hemAllowsForWaist(wanted: readonly Wanted[]): void {
+  const above = wanted.find((w) => w.entry === 'length-above-waist');
+  const below = wanted.find((w) => w.entry === 'length-below-waist');
+  if (!above) return;
+  const at = above.params['side'] !== undefined ? num(above, 'side') : num(above, 'front');
+  if (at === 0) return;
+  if (!below) {
+    above.conflicts.push(
+      `The hem ${at < 0 ? 'rises' : 'drops'} by ${say(Math.abs(at))} at the side with it. If it should stay where it is, state how far the hem is off.`,
+    );
+    return;
+  }
+  const seen = num(below, 'amount');
+  below.params['amount'] = seen - at;
+  below.why.push(
+    `Of the ${say(Math.abs(seen - at))}, ${say(Math.abs(at))} make good what the waist alteration takes (${at < 0 ? 'the hem would rise' : 'the hem would drop'} by it).`,
+  );
+}
+
+/** Pairs that answer one sight twice, or hide one another (trade.md 5.9, 5.10, 5.14). */
+const TOGETHER: readonly (readonly [string, string, string])[] = [
+  [
+    'length-above-waist',
+    'swayback',
+    'Both take length out of the centre back. Do the length first, then look whether folds are left.',
+  ],
+  [
+    'width-seams hip',
+    'swayback',
+    'Too tight a hip makes the same folds above the seat: let the hip out first and look again.',
+  ],
+  [
+    'bust-side-dart',
+    'armhole-gap',
+    'A fuller front often closes the armhole gap by itself: do the bust first.',
+  ],
+  ['bust-panel', 'armhole-gap', 'A fuller front often closes the armhole gap by itself: do the bust first.'],
+  [
+    'bust-side-dart',
+    'width-seams bust',
+    'Both add width at the bust: state only what is still missing after the bust alteration.',
+  ],
+  [
+    'bust-panel',
+    'width-seams bust',
+    'Both add width at the bust: state only what is still missing after the bust alteration.',
+  ],
+  ['back-width', 'shoulder-length', 'Both change the back shoulder: do the back width first.'],
+  [
+    'shoulder-slope',
+    'forward-shoulder',
+    'Both move the shoulder tip: make them in this order and walk the armhole afterwards.',
+  ],
+];
+
+function warnTogether(wanted: readonly Wanted[]): void {
+  const find = (key: string): Wanted | undefined => {
+    const [entry, word] = key.split(' ');
+    return wanted.find((w) => w.entry === entry && (word === undefined || w.params['level'] === word));
+  };
+  for (const [a, b, words] of TOGETHER) {
+    const [one, two] = [find(a), find(b)];
+    if (!one || !two) continue;
+    one.conflicts.push(words);
+    two.conflicts.push(words);
+  }
+}
+
+const rank = new Map(CATALOGUE.map((a, i) => [a.id, i]));
+
+/**
+ * From the statements of a trial to a list of alterations with amounts, in the order a fitter would make them: length, shoulder, then width.
+ * Statements about the same alteration are brought together, contradictions explained; a statement that no alteration answers is listed too, without a step.
+ * Step ids are `seen-1`, `seen-2` … in that order.
+ */
+export function observe(observations: readonly Observation[], garment: Garment): Proposal[] {
+  const wanted = new Map<string, Wanted>();
+  const unanswered: Proposal[] = [];
+  for (const seen of observations) {
+    const line = observableOf(seen.line);
+    const ask = line?.ask(seen, garment);
+    if (!ask || (seen.centre === 0 && seen.side === 0)) {
+      unanswered.push(noAnswer(seen, line));
+      continue;
+    }
+    const have = wanted.get(keyOf(ask));
+    if (have) merge(have, ask, seen.id);
+    else
+      wanted.set(keyOf(ask), {
+        from: [seen.id],
+        entry: ask.entry,
+        params: { ...ask.params },
+        why: [ask.why],
+        conflicts: [],
+      });
+  }
+  const list = [...wanted.values()].toSorted((a, b) => rank.get(a.entry)! - rank.get(b.entry)!);
+  hemAllowsForWaist(list);
+  warnTogether(list);
+  return [...list.map((w, i) => proposal(w, i, garment)), ...unanswered];
+}
+
+function proposal(wanted: Wanted, index: number, garment: Garment): Proposal {
+  const step: AlterStep = {
+    id: `seen-${index + 1}`,
+    kind: 'alter',
+    entry: wanted.entry,
+    params: wanted.params,
+  };
+  const refused = applyStep(garment, step).findings.find((f) => f.severity === 'error');
+  return {
+    from: wanted.from,
+    step,
+    sentence: describeStep(step),
+    why: wanted.why.join(' '),
+    conflicts: wanted.conflicts,
+    ...(refused ? { blocked: refused.message } : {}),
+  };
+}
+
+function noAnswer(seen: Observation, line: Observable | undefined): Proposal {
+  const why =
+    seen.centre === 0 && seen.side === 0
+      ? 'It has no amount yet: measure how far the line is off at its two ends.'
+      : line
+        ? `Known for the ${line.name}: ${line.directions.join(', ')}.`
+        : `Lines that can be stated: ${OBSERVABLES.map((o) => o.name).join(', ')}.`;
+  return {
+    from: [seen.id],
+    sentence: `${seen.line}, ${seen.direction}: no alteration is known for this`,
+    why,
+    conflicts: [],
+  };
+}

@@ -1,0 +1,37 @@
+import type { DrawnPiece, Garment } from '../../garment/index.ts';
+import { edgesOf, hasEdge } from '../role/edge-role.ts';
+import { Refusal } from '../move/refusal.ts';
+import { panels } from '../role/roles.ts';
+
+/** Fronts that carry the bust in darts: a piece with armhole and side seam. Refusal `no-dart-front` where the front is in panels. */
+export function dartFronts(garment: Garment): DrawnPiece[] {
+  const found = panels(garment, 'front').filter(
+    (p) => hasEdge(p, 'armhole') && hasEdge(p, 'side') && !hasEdge(p, 'panel'),
+  );
+  if (found.length === 0) {
+    throw new Refusal(
+      'no-dart-front',
+      'The front of this pattern is not one piece from centre to side; use the bust alteration for panel seams.',
+    );
+  }
+  return found;
+}
+
+/** Panel fronts: [centre panel, side panel] pairs. Refusal `no-panel-seam`. */
+export function panelFronts(
+  garment: Garment,
+): { centre: DrawnPiece; side: DrawnPiece; centreEdge: string; sideEdge: string }[] {
+  const front = panels(garment, 'front').filter((p) => hasEdge(p, 'panel'));
+  const found = front.flatMap((centre) => {
+    if (hasEdge(centre, 'side')) return [];
+    const side = front.find((p) => hasEdge(p, 'side') && p.bodySide === centre.bodySide);
+    const centreEdge = edgesOf(centre, 'panel')[0];
+    const sideEdge = side && edgesOf(side, 'panel')[0];
+    return side && centreEdge && sideEdge
+      ? [{ centre, side, centreEdge: centreEdge.id, sideEdge: sideEdge.id }]
+      : [];
+  });
+  if (found.length === 0)
+    throw new Refusal('no-panel-seam', 'No front panel seam was found on this pattern.');
+  return found;
+}

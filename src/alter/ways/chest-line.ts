@@ -1,0 +1,18 @@
+import type { DrawnPiece, Garment } from '../../garment/index.ts';
+import { edgesOf, hasEdge } from '../role/edge-role.ts';
+import { Refusal } from '../move/refusal.ts';
+import { withEdge } from '../role/roles.ts';
+import type { Half } from '../role/roles.ts';
+
+/**
+ * Height of the across-chest line of a half: midway down the armhole of the panel that reaches the shoulder. Only panels that reach the shoulder are
+ * cut there, so that a side panel that ends in the armhole keeps its panel seam.
+ */
+export function chestLine(garment: Garment, half: Half): (piece: DrawnPiece) => number | undefined {
+  const top = withEdge(garment, half, 'armhole').filter((p) => hasEdge(p, 'shoulder'));
+  const heights = top.flatMap((p) => edgesOf(p, 'armhole').flatMap((e) => e.path.map((q) => q.y)));
+  if (heights.length === 0)
+    throw new Refusal('no-shoulder', `No shoulder seam was found on the ${half} of this pattern.`);
+  const y = (Math.min(...heights) + Math.max(...heights)) / 2;
+  return (piece) => (hasEdge(piece, 'shoulder') ? y : undefined);
+}

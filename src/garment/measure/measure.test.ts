@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import {
+  bodyReading,
+  bodyValue,
+  doubtEntry,
+  doubts,
+  levelNamed,
+  MEASURE_IDS,
+  MEASURES,
+  measureNamed,
+  nearestWord,
+  type Body,
+  type Reading,
+} from '../index.ts';
+
+function person(readings: Record<string, (number | Reading)[]>, wearer: Body['wearer'] = 'woman'): Body {
+  const taken = Object.entries(readings).map(([id, list]) => [
+    id,
+    list.map((r) => (typeof r === 'number' ? { value: r } : r)),
+  ]);
+  return { id: 'p', name: 'Pim', wearer, show: 'in', waist: 'natural', readings: Object.fromEntries(taken) };
+}
+
+describe('the measures', () => {
+  it('all have names, a way to take them and ranges that rise', () => {
+    for (const id of MEASURE_IDS) {
+      const m = MEASURES[id];
+      expect(m.how.length, id).toBeGreaterThan(25);
+      for (const [least, most] of Object.values(m.range)) expect(least, id).toBeLessThan(most);
+    }
+  });
+
+  it('are found by their id, their ISO name and common US names', () => {
+    expect(measureNamed('bust-girth')).toBe('bust-girth');
+    expect(measureNamed('Full Bust')).toBe('bust-girth');
+    expect(measureNamed('underbust girth')).toBe('under-bust-girth');
+    expect(measureNamed('inseam')).toBe('inside-leg-length');
+    expect(measureNamed('__proto__')).toBeNull();
+    expect(levelNamed('bust-girth')).toBe('bust');
+    expect(levelNamed('high hip')).toBe('high-hip');
+    expect(nearestWord('bust-grith', MEASURE_IDS)).toBe('bust-girth');
+    expect(nearestWord('zzzzzzzzzz', MEASURE_IDS)).toBeNull();
+  });
+});
+
+/** Repeat girths within 10 mm and lengths within 6 mm are equal, else a third is asked for (trade notes 1.2, common practice). */
+describe('repeat readings', () => {
+  it('averages readings that agree', () => {
+    expect(bodyValue(person({ 'bust-girth': [900, 908] }), 'bust-girth')).toBe(904);
+    expect(bodyReading(person({ 'bust-girth': [900, 908] }), 'bust-girth')).toEqual({
+      value: 904,
+      from: 2,
+      ask: null,
+    });
+  });
+
+  it('asks for a third where two girths differ by over 10 mm or two lengths by over 6 mm', () => {
+    expect(bodyReading(person({ 'bust-girth': [900, 911] }), 'bust-girth')?.ask).toBe('third');
+    expect(bodyReading(person({ 'bust-girth': [900, 910] }), 'bust-girth')?.ask).toBeNull();
+    expect(bodyReading(person({ 'back-waist-length': [400, 407] }), 'back-waist-length')?.ask).toBe('third');
+    expect(bodyReading(person({ 'back-waist-length': [400, 406] }), 'back-waist-length')?.ask).toBeNull();
+  });
+
+  it('lets the third settle it', () => {
+    expect(bodyReading(person({ 'bust-girth': [900, 930, 926] }), 'bust-girth')).toEqual({
+      value: 928,
+      from: 2,
+      ask: null,
+    });
+  });
+
+  it('forgets what is older than six months beside something newer', () => {
+    const old = { value: 980, on: '2025-01-10' };
+    const fresh = { value: 930, on: '2026-01-10' };
+    expect(bodyValue(person({ 'bust-girth': [old, fresh] }), 'bust-girth')).toBe(930);
+  });
+
+  it('knows nothing of a measure not taken', () => {
+    expect(bodyValue(person({}), 'bust-girth')).toBeUndefined();
+    expect(bodyValue(person({ 'bust-girth': [] }), 'bust-girth')).toBeUndefined();
+  });
+});
+
+describe('a doubtful entry', () => {
+  it('a bust of 40 cm is asked about: 40 inches?', () => {
+    const q = doubtEntry('bust-girth', 400, 'woman');
+    expect(q?.code).toBe('unit-doubtful');
+    expect(q?.suggest?.value).toBeCloseTo(1016, 6);
+    expect(q?.message).toContain('40 in');
+  });
+
+  it('a bust of 92 inches is asked about: 92 centimetres?', () => {
+    expect(doubtEntry('bust-girth', 92 * 25.4, 'woman')?.suggest?.value).toBeCloseTo(920, 6);
+  });
+
+  it('a hip of 96 mm is asked about: 96 centimetres?', () => {
+    expect(doubtEntry('hip-girth', 96, 'woman')?.suggest?.value).toBeCloseTo(960, 6);
+  });
+
+  it('an ordinary entry is not asked about', () => {
+    expect(doubtEntry('bust-girth', 920, 'woman')).toBeNull();
+    expect(doubtEntry('bust-girth', 600, 'child')).toBeNull();
+  });
+
+  it('a waist far above the hip is asked about', () => {
+    const asked = doubts(person({ 'waist-girth': [1010, 1012], 'hip-girth': [800, 802] }));
+    expect(asked).toHaveLength(1);
+    expect(asked[0]).toMatchObject({ code: 'swapped', measure: 'waist-girth', other: 'hip-girth' });
+  });
+
+  it('a waist a little above the hip is a body like others', () => {
+    expect(doubts(person({ 'waist-girth': [1010, 1012], 'hip-girth': [980, 982] }))).toEqual([]);
+  });
+
+  it('girths read once are asked for a second time', () => {
+    expect(doubts(person({ 'bust-girth': [920], 'back-waist-length': [400] })).map((q) => q.code)).toEqual([
+      'second-reading',
+    ]);
+  });
+});

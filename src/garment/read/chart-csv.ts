@@ -1,0 +1,160 @@
+import type { SizeChart } from '../chart.ts';
+import { readTable, type Cell, type Row } from './csv.ts';
+import { InputError } from '../input-error.ts';
+import { LEVELS } from '../level.ts';
+import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
+import { levelNamed, measureNamed } from './measure-name.ts';
+import {
+  cellProblem,
+  expectHeader,
+  Problems,
+  readCellLength,
+  readUnit,
+  tooManyCells,
+  unknownMeasure,
+} from './measures-csv.ts';
+import { MEASURES } from '../measure/measure.ts';
+import type { Level } from '../piece.ts';
+
+type Values = (number | null)[];
+/** Words for "the table is silent here". */
+const SILENT = new Set(['', '-', '–', '—', 'n/a']);
+
+interface Rows {
+  readonly body: Partial<Record<MeasureId, Values>>;
+  readonly finished: Record<Level, Values>;
+  readonly finishedLengths: Partial<Record<MeasureId, Values>>;
+}
+
+function readSizes(header: Row): readonly Cell[] {
+  const sizes = header.slice(3);
+  while (sizes.at(-1)?.text === '') sizes.pop();
+  const problems = new Problems();
+  if (sizes.length === 0)
+    problems.add({
+      code: 'no-sizes',
+      where: { row: header[0]!.row, column: 4 },
+      message: 'No sizes follow measure,kind,unit in the first row.',
+    });
+  const seen = new Set<string>();
+  for (const cell of sizes) {
+    if (cell.text === '') problems.add(cellProblem(cell, 'size', 'empty', 'This size has no name.'));
+    if (cell.text.length > 40)
+      problems.add(cellProblem(cell, 'size', 'too-long', 'A size has at most 40 characters.'));
+    if (seen.has(cell.text))
+      problems.add(cellProblem(cell, 'size', 'size-twice', `Size ${cell.text} is there twice.`));
+    seen.add(cell.text);
+  }
+  problems.settle();
+  return sizes;
+}
+
+/** Sizes are listed smallest first; a girth that shrinks from one to the next is a slip or a chart the wrong way round. */
+function checkRising(
+  cells: readonly Cell[],
+  values: Values,
+  sizes: readonly Cell[],
+  problems: Problems,
+): void {
+  let last = -1;
+  for (const [i, value] of values.entries()) {
+    if (value === null) continue;
+    if (last >= 0 && value < values[last]!) {
+      problems.add(
+        cellProblem(
+          cells[i]!,
+          sizes[i]!.text,
+          'sizes-fall',
+          `Size ${sizes[i]!.text} is smaller here than size ${sizes[last]!.text}. Sizes go from the smallest to the largest, left to right.`,
+        ),
+      );
+      return;
+    }
+    last = i;
+  }
+}
+
+function readValues(row: Row, sizes: readonly Cell[], problems: Problems): Values | null {
+  const unit = readUnit(row[2], row, 3, null, problems);
+  if (unit === null) return null;
+  const values = sizes.map((size, i) => {
+    const cell = row[i + 3];
+    return cell === undefined || SILENT.has(cell.text.toLowerCase())
+      ? null
+      : readCellLength(cell, size.text, unit, problems);
+  });
+  return values;
+}
+
+/** Where a row belongs, or null with a problem: a body measure, a finished girth by level, or a finished length. */
+function placeOf(
+  row: Row,
+  problems: Problems,
+): { kind: 'body' | 'length'; id: MeasureId } | { kind: 'girth'; level: Level } | null {
+  const [name, kind] = [row[0]!, row[1] ?? { text: '', row: row[0]!.row, column: 2 }];
+  const word = kind.text.toLowerCase();
+  if (word !== 'body' && word !== 'finished') {
+    problems.add(
+      cellProblem(kind, 'kind', 'kind', `"${kind.text.slice(0, 40)}" should be body or finished.`),
+    );
+    return null;
+  }
+  const id = measureNamed(name.text) ?? LEVELS.find((l) => l.level === levelNamed(name.text))?.girth ?? null;
+  const level = levelNamed(name.text);
+  if (word === 'finished' && level !== null) return { kind: 'girth', level };
+  if (id !== null && MEASURES[id].kind !== 'angle') {
+    // A finished girth of a measure that is no level (a hand, a head) has nothing to be compared at.
+    if (word === 'body' || MEASURES[id].kind === 'length')
+      return { kind: word === 'body' ? 'body' : 'length', id };
+  }
+  problems.add(
+    unknownMeasure(
+      name,
+      'measure',
+      word === 'body' ? MEASURE_IDS : [...MEASURE_IDS, ...LEVELS.map((l) => l.level)],
+    ),
+  );
+  return null;
+}
+
+function addRow(rows: Rows, row: Row, sizes: readonly Cell[], problems: Problems): void {
+  const surplus = tooManyCells(row, sizes.length + 3);
+  if (surplus !== null) return problems.add(surplus);
+  const place = placeOf(row, problems);
+  const values = readValues(row, sizes, problems);
+  if (place === null || values === null) return;
+  if (values.every((v) => v === null))
+    return problems.add(cellProblem(row[0]!, 'measure', 'empty', 'This row holds no values.'));
+  const target: Record<string, Values | undefined> =
+    place.kind === 'girth' ? rows.finished : place.kind === 'body' ? rows.body : rows.finishedLengths;
+  const key = place.kind === 'girth' ? place.level : place.id;
+  if (target[key] !== undefined)
+    return problems.add(
+      cellProblem(row[0]!, 'measure', 'row-twice', `${row[0]!.text} (${row[1]!.text}) is there twice.`),
+    );
+  if (place.kind === 'girth' || MEASURES[place.id].kind === 'girth')
+    checkRising(row.slice(3), values, sizes, problems);
+  target[key] = values;
+}
+
+/**
+ * Reads a size chart `measure,kind,unit,<size>,…` (kind = body | finished) as people type or paste it. A finished row names a level
+ * (`bust`) or the girth taken there (`bust-girth`); an empty cell or a dash means the table is silent for that size.
+ * @throws InputError with row and column of everything that can't be read
+ */
+export function parseChartCsv(text: string, waist: SizeChart['waist'] = 'unsaid'): SizeChart {
+  const [header, ...lines] = readTable(text);
+  expectHeader(header!, ['measure', 'kind', 'unit']);
+  const sizes = readSizes(header!);
+  if (lines.length === 0)
+    throw new InputError({
+      code: 'empty',
+      where: { row: header![0]!.row + 1, column: 1 },
+      message: 'No rows follow the sizes.',
+    });
+  const problems = new Problems();
+  const rows: Rows = { body: {}, finished: {}, finishedLengths: {} };
+  for (const line of lines) addRow(rows, line, sizes, problems);
+  problems.settle();
+  return { sizes: sizes.map((c) => ({ id: c.text, label: c.text })), waist, ...rows };
+}

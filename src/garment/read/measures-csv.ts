@@ -1,0 +1,190 @@
+import type { Body, Reading } from '../measure/body.ts';
+import { readTable, type Cell, type Row } from './csv.ts';
+import { doubtEntry } from '../measure/doubt.ts';
+import { InputError, type InputProblem } from '../input-error.ts';
+import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
+import { measureNamed, nearestWord } from './measure-name.ts';
+import { MEASURES } from '../measure/measure.ts';
+import type { Question } from '../measure/question.ts';
+import { readLength, type LengthUnit } from '../measure/read-length.ts';
+
+/** What a table of measurements holds: readings by measure in the order typed (a repeated row is a repeat reading), and what to ask about them. */
+export interface MeasuresTable {
+  readonly readings: Body['readings'];
+  readonly questions: readonly Question[];
+}
+
+const UNIT_COLUMN: Readonly<Record<string, LengthUnit>> = {
+  in: 'in',
+  inch: 'in',
+  inches: 'in',
+  '"': 'in',
+  cm: 'cm',
+  mm: 'mm',
+};
+
+/** A problem at a cell, in words. */
+export function cellProblem(cell: Cell, field: string, code: string, message: string): InputProblem {
+  return { code, where: { row: cell.row, column: cell.column, field }, message };
+}
+
+/** Checks that a header names the columns expected, whatever the case. @throws InputError */
+export function expectHeader(row: Row, expected: readonly string[]): void {
+  for (const [i, name] of expected.entries()) {
+    const cell = row[i];
+    if (cell?.text.toLowerCase() === name) continue;
+    const found = cell === undefined ? 'it is missing' : `"${cell.text.slice(0, 40)}" is there`;
+    throw new InputError({
+      code: 'header',
+      where: { row: row[0]!.row, column: i + 1 },
+      message: `The first row should read ${expected.join(',')}…; column ${i + 1} should be "${name}" but ${found}.`,
+    });
+  }
+}
+
+/** Collects problems so that a table is mended in one go; throws them together, at most twenty. */
+export class Problems {
+  readonly #found: InputProblem[] = [];
+
+  add(problem: InputProblem): void {
+    if (this.#found.length < 20) this.#found.push(problem);
+  }
+
+  /** @throws InputError when anything was added */
+  settle(): void {
+    const [first, ...more] = this.#found;
+    if (first !== undefined) throw new InputError(first, more);
+  }
+}
+
+/** Turns a value cell into mm, adding a problem when it can't. Degrees are plain numbers. */
+export function readCellLength(
+  cell: Cell,
+  field: string,
+  unit: LengthUnit,
+  problems: Problems,
+): number | null {
+  const read = readLength(cell.text, unit);
+  if (read.kind === 'length') return read.mm;
+  problems.add(cellProblem(cell, field, read.code, read.message));
+  return null;
+}
+
+function readDegrees(cell: Cell, problems: Problems): number | null {
+  const m = /^(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:°|deg|degrees)?$/i.exec(cell.text);
+  const value = m === null ? Number.NaN : Number(m[1]!.replace(',', '.'));
+  if (value > 0 && value < 90) return value;
+  problems.add(
+    cellProblem(cell, 'value', 'not-degrees', `"${cell.text.slice(0, 40)}" is not an angle in degrees.`),
+  );
+  return null;
+}
+
+/** What is said of a measure nobody knows, with the nearest name. */
+export function unknownMeasure(cell: Cell, field: string, known: readonly string[]): InputProblem {
+  const near = nearestWord(cell.text, known);
+  return cellProblem(
+    cell,
+    field,
+    'unknown-measure',
+    `"${cell.text.slice(0, 40)}" is not a measure known here${near === null ? '' : `; did you mean ${near}?`}`,
+  );
+}
+
+/** The unit cell, or null with a problem. An empty one falls to `fallback` when there is one. */
+export function readUnit(
+  cell: Cell | undefined,
+  row: Row,
+  column: number,
+  fallback: LengthUnit | null,
+  problems: Problems,
+): LengthUnit | null {
+  const word = cell?.text.toLowerCase() ?? '';
+  if (word === '' && fallback !== null) return fallback;
+  if (Object.hasOwn(UNIT_COLUMN, word)) return UNIT_COLUMN[word]!;
+  const at = cell ?? { text: '', row: row[0]!.row, column };
+  problems.add(
+    cellProblem(
+      at,
+      'unit',
+      'unit',
+      word === ''
+        ? 'The unit is missing: in, cm or mm.'
+        : `"${at.text.slice(0, 40)}" is not a unit known here: in, cm or mm.`,
+    ),
+  );
+  return null;
+}
+
+/** A row with more cells than the header is most often a decimal comma in a comma-separated file. */
+export function tooManyCells(row: Row, columns: number): InputProblem | null {
+  const extra = row.slice(columns).find((c) => c.text !== '');
+  if (extra === undefined) return null;
+  return {
+    code: 'too-many-cells',
+    where: { row: extra.row, column: extra.column },
+    message: `This row has more cells than the first row. A decimal comma needs quotes ("102,9"), or semicolons between the cells.`,
+  };
+}
+
+function readRow(
+  row: Row,
+  columns: number,
+  wearer: Body['wearer'],
+  problems: Problems,
+): { id: MeasureId; reading: Reading; question: Question | null } | null {
+  const surplus = tooManyCells(row, columns);
+  if (surplus !== null) problems.add(surplus);
+  if (surplus !== null) return null;
+  const name = row[0]!;
+  const value = row[1];
+  const id = measureNamed(name.text);
+  if (id === null) problems.add(unknownMeasure(name, 'measure', MEASURE_IDS));
+  if (value === undefined || value.text === '') {
+    problems.add(
+      cellProblem(value ?? { text: '', row: name.row, column: 2 }, 'value', 'empty', 'The value is missing.'),
+    );
+    return null;
+  }
+  if (id === null) return null;
+  if (MEASURES[id].kind === 'angle') {
+    const degrees = readDegrees(value, problems);
+    return degrees === null
+      ? null
+      : { id, reading: { value: degrees, typed: value.text }, question: doubtEntry(id, degrees, wearer) };
+  }
+  // A unit written with the value needs no unit cell.
+  const own = readLength(value.text, 'mm');
+  const unit = readUnit(row[2], row, 3, own.kind === 'length' && own.unitSaid ? own.unit : null, problems);
+  if (unit === null) return null;
+  const mm = readCellLength(value, 'value', unit, problems);
+  return mm === null
+    ? null
+    : {
+        id,
+        reading: { value: mm, typed: `${value.text} ${row[2]?.text ?? ''}`.trim() },
+        question: doubtEntry(id, mm, wearer),
+      };
+}
+
+/**
+ * Reads `measure,value,unit` as people type or paste it. A measure given twice is a repeat reading.
+ * @param wearer whose ranges the doubtful entries are judged by
+ * @throws InputError with row and column of every cell that can't be read
+ */
+export function parseMeasuresCsv(text: string, wearer: Body['wearer'] = 'woman'): MeasuresTable {
+  const [header, ...rows] = readTable(text);
+  expectHeader(header!, ['measure', 'value', 'unit']);
+  if (rows.length === 0)
+    throw new InputError({
+      code: 'empty',
+      where: { row: header![0]!.row + 1, column: 1 },
+      message: 'No measurements follow the first row.',
+    });
+  const problems = new Problems();
+  const read = rows.map((row) => readRow(row, header!.length, wearer, problems)).filter((r) => r !== null);
+  problems.settle();
+  const readings: Partial<Record<MeasureId, Reading[]>> = {};
+  for (const { id, reading } of read) (readings[id] ??= []).push(reading);
+  return { readings, questions: read.flatMap(({ question }) => (question === null ? [] : [question])) };
+}

@@ -1,0 +1,89 @@
+import { InputError } from '../input-error.ts';
+import { MM_PER } from '../measure/read-length.ts';
+import { wrong } from './json.ts';
+
+type Format = 'pintrue-fitting' | 'pintrue-pattern' | 'pintrue-body';
+type Document = Readonly<Record<string, unknown>>;
+
+const isRecord = (value: unknown): value is Document =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/**
+ * Draft 0 of the body kept one number per measure, in inches, under `measures`, and had neither `waist` nor repeats.
+ * Inside a fitting it stood under `person`.
+ */
+function bodyFromDraft0(value: unknown, at: string): Document {
+  if (!isRecord(value)) wrong(at, 'not-a-record', 'There should be a record { } here.');
+  const { measures, ...rest } = value;
+  if (!isRecord(measures)) wrong(`${at}.measures`, 'not-a-record', 'There should be a record { } here.');
+  const readings = Object.entries(measures).map(([id, inches]) => {
+    if (typeof inches !== 'number')
+      wrong(`${at}.measures.${id.slice(0, 60)}`, 'not-a-number', 'There should be a number here.');
+    return [id, [{ value: inches * MM_PER.in, typed: `${inches} in` }]] as const;
+  });
+  return { waist: 'unsaid', show: 'in', ...rest, readings: Object.fromEntries(readings) };
+}
+
+function fittingFromDraft0(doc: Document): Document {
+  const { person, pattern, ...rest } = doc;
+  return {
+    observations: [],
+    notes: '',
+    ...rest,
+    version: 1,
+    body: bodyFromDraft0(person, 'person'),
+    pattern: isRecord(pattern) && pattern['version'] === 0 ? patternFromDraft0(pattern) : pattern,
+  };
+}
+
+/** Draft 0 of the pattern gave a knit's stretch in percent and had no cautions. */
+function patternFromDraft0(doc: Document): Document {
+  const cloth = doc['cloth'];
+  const stretch = isRecord(cloth) ? cloth['stretch'] : undefined;
+  return {
+    cautions: [],
+    ...doc,
+    version: 1,
+    cloth: isRecord(cloth) && typeof stretch === 'number' ? { ...cloth, stretch: stretch / 100 } : cloth,
+  };
+}
+
+/** From each older version to the one after it. A document is carried along the chain until none applies. */
+const CHAIN: Readonly<Record<Format, readonly ((doc: Document) => Document)[]>> = {
+  'pintrue-fitting': [fittingFromDraft0],
+  'pintrue-pattern': [patternFromDraft0],
+  'pintrue-body': [(doc) => ({ ...bodyFromDraft0(doc, ''), version: 1 })],
+};
+
+/**
+ * Brings a parsed document of the expected format to the newest version; the caller's value is never changed.
+ * @throws InputError when it is another format or from a newer version than this one knows
+ */
+export function migrate(value: unknown, format: Format): unknown {
+  if (!isRecord(value))
+    throw new InputError({
+      code: 'not-a-document',
+      where: { path: '' },
+      message: `This is not a ${format} document.`,
+    });
+  if (value['format'] !== format) {
+    const found =
+      typeof value['format'] === 'string' ? `a "${value['format'].slice(0, 40)}"` : 'none we know';
+    throw new InputError({
+      code: 'other-format',
+      where: { path: 'format' },
+      message: `A "${format}" document is wanted here; this is ${found}.`,
+    });
+  }
+  const newest = CHAIN[format].length;
+  const version = value['version'];
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 0)
+    wrong('version', 'version', 'The version should be a whole number.');
+  if (version > newest)
+    wrong(
+      'version',
+      'newer-version',
+      `This document is of version ${version}; this Pintrue reads up to ${newest}. Please update it.`,
+    );
+  return CHAIN[format].slice(version).reduce<Document>((doc, step) => step(doc), value);
+}
