@@ -1,5 +1,6 @@
 export * from './shape/at-size.ts';
 export * from './piece.ts';
+export * from './role-table.ts';
 export * from './seam.ts';
 export * from './level.ts';
 export * from './measure/measure-id.ts';

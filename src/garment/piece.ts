@@ -1,4 +1,5 @@
 import type { Path, Point } from '../geometry/index.ts';
+import type { EdgeRole, Half, PieceHalf, PieceRole, SignRole } from './role-table.ts';
 
 /**
  * One shape serves the nested piece (one value per size) and the drawn piece (one person's own line):
@@ -24,14 +25,21 @@ export interface Notch<N extends Nesting> {
   readonly at: Per<N, number>;
   /** 1 = front, 2 = back, 3 = centre back or other (trade habit). */
   readonly count: 1 | 2 | 3;
+  readonly role?: SignRole;
 }
 
 /** A named run of the outline between two corners. Edges follow one another counter-clockwise. */
 export interface Edge<N extends Nesting> {
   readonly id: EdgeId;
-  /** As a sewist would say it: `side`, `armhole`, `front neck`. */
+  /** As a sewist would say it: `side`, `armhole`, `front neck`. Free text: nothing is read out of it. */
   readonly name: string;
   readonly kind: EdgeKind;
+  /** What it is to the garment; absent where unknown, and on a dart's legs, which their kind describes. */
+  readonly role?: EdgeRole;
+  /** What it is besides: a wrap front's free edge is `free-outer` and `opening`. */
+  readonly also?: EdgeRole;
+  /** Front or back, on a piece that goes round both or round an arm. */
+  readonly half?: Half;
   readonly path: Per<N, Path>;
   /** Level of the corner where this edge starts (its end is the next edge's start). */
   readonly from: Level;
@@ -44,7 +52,7 @@ export interface Edge<N extends Nesting> {
 
 /**
  * grain: the grainline. level: where a girth is measured (its `level` says which), drawn from outline to outline.
- * adjust: the printed lengthen/shorten line. fold, placement, stitch, roll: as drawn on paper.
+ * adjust: the printed lengthen/shorten line. fold, placement, stitch: as drawn on paper.
  */
 export type LineKind = 'grain' | 'level' | 'adjust' | 'fold' | 'placement' | 'stitch';
 
@@ -60,6 +68,7 @@ export interface Mark<N extends Nesting> {
   readonly id: string;
   readonly kind: 'bust-point' | 'dart-point' | 'dot' | 'button' | 'drill';
   readonly level: Level;
+  readonly role?: SignRole;
   readonly at: Per<N, Point>;
 }
 
@@ -81,6 +90,9 @@ export type Cloth = 'shell' | 'lining' | 'interfacing' | 'contrast';
 export interface PieceOf<N extends Nesting> {
   readonly id: PieceId;
   readonly name: string;
+  /** What it is and where it is worn; absent where unknown. */
+  readonly role?: PieceRole;
+  readonly half?: PieceHalf;
   /** 1, 2, 3 … as printed on the piece. */
   readonly number: number;
   readonly cloth: Cloth;

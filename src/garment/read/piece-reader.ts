@@ -13,6 +13,7 @@ import {
   wrong,
   type Read,
 } from './json.ts';
+import { EDGE_ROLES, HALVES, PIECE_HALVES, PIECE_ROLES, SIGN_ROLES } from '../role-table.ts';
 import type { Dart, Edge, InnerLine, Mark, NestedPiece, Notch } from '../piece.ts';
 import type { Band, EdgeRef, Follower, GarmentLevel, Seam } from '../seam.ts';
 
@@ -37,12 +38,20 @@ const readPath: Read<Path> = (value, at) => {
 const share = number(0, 1);
 const sizes = <T>(read: Read<T>): Read<readonly T[]> => list(read, 1, MOST_SIZES);
 
-const readNotch = fields<Notch<'nest'>>({ id: name, at: sizes(share), count: oneOf(1, 2, 3) });
+const readNotch = fields<Notch<'nest'>>({
+  id: name,
+  at: sizes(share),
+  count: oneOf(1, 2, 3),
+  role: maybe(oneOf(...SIGN_ROLES)),
+});
 
 const readEdge = fields<Edge<'nest'>>({
   id: name,
   name: text(200),
   kind: oneOf('seam', 'dart', 'fold', 'hem', 'opening', 'free'),
+  role: maybe(oneOf(...EDGE_ROLES)),
+  also: maybe(oneOf(...EDGE_ROLES)),
+  half: maybe(oneOf(...HALVES)),
   path: sizes(readPath),
   from: name,
   crossings: list(fields<Edge<'nest'>['crossings'][number]>({ level: name, at: sizes(share) }), 0, 40),
@@ -61,6 +70,7 @@ const readMark = fields<Mark<'nest'>>({
   id: name,
   kind: oneOf('bust-point', 'dart-point', 'dot', 'button', 'drill'),
   level: name,
+  role: maybe(oneOf(...SIGN_ROLES)),
   at: sizes(readPoint),
 });
 
@@ -81,6 +91,8 @@ const readDart = fields<Dart>({
 export const readPiece: Read<NestedPiece> = fields<NestedPiece>({
   id: name,
   name: text(200),
+  role: maybe(oneOf(...PIECE_ROLES)),
+  half: maybe(oneOf(...PIECE_HALVES)),
   number: whole(0, 10_000),
   cloth: oneOf('shell', 'lining', 'interfacing', 'contrast'),
   cut: fields<NestedPiece['cut']>({ count: whole(1, 100), mirrored: flag }),
