@@ -42,7 +42,7 @@ interface Row {
 }
 
 /** Seconds are by the clock, with the threads given (all cores when nothing is said): a busy machine reaches less. */
-export async function run(args: readonly string[]): Promise<void> {
+export default async function run(args: readonly string[]): Promise<void> {
   const value = (name: string): string | undefined => {
     const at = args.indexOf(name);
     return at < 0 ? undefined : args[at + 1];
@@ -75,7 +75,6 @@ export async function run(args: readonly string[]): Promise<void> {
   }
   if (args.includes('--json')) console.log(JSON.stringify(rows, null, 2));
 }
-export default run;
 
 const line = (r: Row): string =>
   `${r.name.padEnd(9)} ${String(r.seconds).padStart(4)} s  median ${r.density.toFixed(2)} %  (${r.each.map((d) => d.toFixed(2)).join(' ')})  ` +

@@ -10,7 +10,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import type { DrawnPiece, Garment } from '../src/garment/index.ts';
 import { garmentAtSize } from '../src/garment/index.ts';
 import type { Path } from '../src/geometry/index.ts';
-import { linePath, throughPoints } from '../src/geometry/index.ts';
+import { PRINT_SCALE, linePath, throughPoints } from '../src/geometry/index.ts';
 import { LAYERS, pdf, printPages, readPaper } from '../src/paper/index.ts';
 import { sample } from '../src/samples/index.ts';
 
@@ -143,15 +143,15 @@ describe.skipIf(missing.length > 0)('a printed page, measured', () => {
       const { file } = await print(cloth, paper);
       const picture = render(file, 1);
       const [left, right, left2, right2] = runs(picture, 'row', 45) as [number, number, number, number];
-      expect(Math.abs(right - left - 50) / 50).toBeLessThan(0.001);
-      expect(Math.abs(right2 - left2 - 50.8) / 50.8).toBeLessThan(0.001);
+      expect(Math.abs(right - left - 50) / 50).toBeLessThan(PRINT_SCALE);
+      expect(Math.abs(right2 - left2 - 50.8) / 50.8).toBeLessThan(PRINT_SCALE);
       // The first runs of a column are words of the heading where it is crossed; right of it there are the squares only.
       for (const [x, side] of [
         [left + 5, 50],
         [left2 + 45, 50.8],
       ] as const) {
         const lines = runs(picture, 'column', x).filter((y) => y > 30 && y < 95);
-        expect(Math.abs(lines[1]! - lines[0]! - side) / side).toBeLessThan(0.001);
+        expect(Math.abs(lines[1]! - lines[0]! - side) / side).toBeLessThan(PRINT_SCALE);
       }
     },
   );
@@ -160,10 +160,10 @@ describe.skipIf(missing.length > 0)('a printed page, measured', () => {
     const { file } = await print(cloth, 'roll-36');
     const picture = render(file, 1);
     const across = runs(picture, 'row', 900);
-    expect(Math.abs(across[across.length - 1]! - across[0]! - 800) / 800).toBeLessThan(0.001);
+    expect(Math.abs(across[across.length - 1]! - across[0]! - 800) / 800).toBeLessThan(PRINT_SCALE);
     const up = runs(picture, 'column', 790);
     const [top, bottom] = [up[0]!, up.find((y) => y > up[0]! + 1000)!];
-    expect(Math.abs(bottom - top - 1100) / 1100).toBeLessThan(0.001);
+    expect(Math.abs(bottom - top - 1100) / 1100).toBeLessThan(PRINT_SCALE);
   });
 
   it('rejoins a shape that crosses four tiles within 0.2 mm, laid together by the printed lines and marks alone', async () => {

@@ -1,4 +1,4 @@
-// `npm test`: installs if needed, then everything: types, lint, format, units, checks, build, browser. One closing line.
+// `npm test`: installs if needed, then everything: types, lint, unused code, format, units, checks, build, browser. One closing line.
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { findChromium, has, installDebian } from './chromium.mjs';
@@ -59,6 +59,7 @@ function step(name, args) {
 
 step('types', [tool('typescript/bin/tsc'), '-p', '.']);
 step('lint', [tool('oxlint/bin/oxlint'), '--quiet']);
+step('unused files, exports and packages', [tool('knip/bin/knip.js'), '--treat-config-hints-as-errors']);
 step('format', [tool('prettier/bin/prettier.cjs'), '--check', '--log-level=warn', '.']);
 console.error('── units and checks');
 vitest('units', []);

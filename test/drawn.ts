@@ -1,5 +1,5 @@
 import type { DrawnPiece, Edge, EdgeKind, Garment, InnerLine, Seam } from '../src/garment/index.ts';
-import { linePath, pathReverse } from '../src/geometry/index.ts';
+import { linePath } from '../src/geometry/index.ts';
 import type { Path, Point } from '../src/geometry/index.ts';
 
 /** Small words for drawing pieces by hand in tests. */
@@ -96,5 +96,3 @@ export function quarter(centre: Point, radius: number, from: 0 | 90 | 180 | 270 
   const s = Math.round(Math.sin(turn));
   return raw.map((p) => at(centre.x + p.x * c - p.y * s, centre.y + p.x * s + p.y * c));
 }
-
-export const backwards = pathReverse;

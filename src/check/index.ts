@@ -1,6 +1,6 @@
-export { girthAt, measureNest, nestGirths, widthAt } from './girth.ts';
+export { girthAt, measureNest, nestGirths } from './girth.ts';
 export type { Girth, PieceWidth } from './girth.ts';
-export { seamSeverity, walkAll, walkFindings, walkSeam } from './walk.ts';
+export { seamSeverity, walkAll, walkFindings } from './walk.ts';
 export type { Interval, NotchWalk, Walk } from './walk.ts';
 export { timesCut } from './parts.ts';
 export { checkOutline, checkOutlines } from './outline.ts';

@@ -6,7 +6,7 @@ import { extendEdge, withPiece } from './rework.ts';
 import { walkLengths } from './walk.ts';
 
 /** A seam this near to its mark is left alone: a fifth of what would be noted. */
-export const ENOUGH_MM = 0.1;
+const ENOUGH_MM = 0.1;
 /** Truing moves a corner at most so far in all; more is an alteration and must be decided, not slipped in (about 1/2 in, trade.md 5.0). */
 export const TRUE_LIMIT_MM = 12.7;
 /** Moving a corner changes its chain by about as much; a few rounds bring it to the mark. */

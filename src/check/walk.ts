@@ -64,14 +64,14 @@ function walkChain(garment: Garment, chain: readonly EdgeRef[]): Chain {
 }
 
 /** The range in which `a` may be longer than `b` over a stretch of `b`: nothing on a plain seam, the intended ease, or the gathers. */
-export function intendedExtra(seam: Seam, b: number): { least: number; most: number } {
+function intendedExtra(seam: Seam, b: number): { least: number; most: number } {
   if (seam.join.kind === 'plain') return { least: 0, most: 0 };
   if (seam.join.kind === 'eased') return { least: seam.join.least, most: seam.join.most };
   return { least: (seam.join.least - 1) * b, most: (seam.join.most - 1) * b };
 }
 
 /** How far `value` lies outside of least..most; 0 inside. */
-export function outside(value: number, least: number, most: number): number {
+function outside(value: number, least: number, most: number): number {
   return value < least ? value - least : value > most ? value - most : 0;
 }
 

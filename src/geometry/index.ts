@@ -8,7 +8,7 @@ export * from './box.ts';
 export * from './flatten.ts';
 export * from './area.ts';
 export * from './nearest.ts';
-export { cubicCount, cubicOf, cubicIsStraight } from './cubic.ts';
+export { cubicCount, cubicOf } from './cubic.ts';
 export type { Cubic } from './cubic.ts';
 export * from './monotone.ts';
 export * from './redraw.ts';

@@ -1,7 +1,7 @@
 import { serveFolder } from './serve.ts';
 
 /** A browser keeps what was entered by address, port included: at another port it would all seem lost. Any number does, so long as it stays. */
-export const OWN_PORT = 47_613;
+const OWN_PORT = 47_613;
 
 /** Where the page is served: by this process; by one that runs already; or, the port being another program's, at one where nothing kept is seen. */
 export interface Served {

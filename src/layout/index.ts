@@ -9,7 +9,7 @@ export {
   type LayRun,
 } from './lay/lay.ts';
 export { crew, handWork, type CrewOptions, type FromHand, type Hand, type ToHand } from './search/crew.ts';
-export { startStrip, type StripRun } from './search/strip-run.ts';
+export type { StripRun } from './search/strip-run.ts';
 export { LayImpossible } from './lay/lay-limits.ts';
 export { proveLay } from './lay/prove-lay.ts';
 export { unfold, type CutPart } from './job/unfold.ts';
@@ -17,28 +17,10 @@ export { openedOutline } from './job/cutting-outline.ts';
 export { garmentMatches, type Match } from './job/garment-matches.ts';
 export { matchStripes } from './stripes/stripes.ts';
 export { cuttingPiece } from './job/cutting-piece.ts';
-export {
-  beforeWashing,
-  convertYardage,
-  doubtPurchases,
-  metresUp,
-  purchase,
-  yardageColumn,
-  yardsUp,
-  type ClothOffer,
-  type Purchase,
-} from './shop/buy.ts';
-export { YARDAGE_ROWS, YARDAGE_WIDTHS } from './shop/yardage-table.ts';
-export {
-  clothNeeds,
-  jobFor,
-  repeatRule,
-  stripeFindings,
-  type ClothChoice,
-  type ClothNeed,
-} from './shop/cloth-needs.ts';
+export { beforeWashing, purchase, yardsUp, type ClothOffer, type Purchase } from './shop/buy.ts';
+export { clothNeeds, jobFor, stripeFindings, type ClothChoice, type ClothNeed } from './shop/cloth-needs.ts';
 export { notions, type Notion } from './shop/notions.ts';
-export { bundles, cuttingList, cuttingOrder, type Bundle, type CuttingLine } from './shop/cutting-list.ts';
+export { bundles, cuttingOrder, type Bundle, type CuttingLine } from './shop/cutting-list.ts';
 export { cuttingCautions, type CuttingTool } from './shop/cutting-cautions.ts';
 export { layMeasures, longEdges, measureWords, type GrainEnd } from './drawn/lay-measures.ts';
 export {

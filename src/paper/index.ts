@@ -1,14 +1,13 @@
 export * from './drawing.ts';
-export { LAYERS, layerOf } from './ink.ts';
+export { LAYERS } from './ink.ts';
 export type { Ink, Layer, LayerId } from './ink.ts';
 export { cuttingOutline, sewingOrder } from './cutting.ts';
 export type { Cutting, CuttingSide } from './cutting.ts';
 export type { FigureChoices } from './figure.ts';
 export type { Heading } from './front.ts';
-export { PAPERS, readPaper } from './paper-size.ts';
+export { readPaper } from './paper-size.ts';
 export type { Paper } from './paper-size.ts';
-export { drawFigures, printPages, sheet } from './sheet.ts';
+export { printPages, sheet } from './sheet.ts';
 export type { SheetChoices } from './sheet.ts';
-export { sheetForTiles, tile } from './tile.ts';
 export { pdf } from './pdf.ts';
 export { pageSvg, svg } from './svg.ts';

@@ -13,7 +13,7 @@ export interface LabelLine {
 const BODY_TYPES = [4.2, 3.4, 2.6, 2.1, 1.6];
 const LEADING = 1.4;
 /** Width of a letter against its height, on the safe side for a plain sans. */
-export const LETTER = 0.54;
+const LETTER = 0.54;
 /** Steps of the search in each direction; a dozen finds any place a person would choose. */
 const STEPS = 14;
 /** Flattening for the search: a label keeps further away than that by its own white. */

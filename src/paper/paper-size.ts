@@ -15,7 +15,7 @@ export const LONGEST_PAGE_MM = 5000;
 const SMALLEST_MM = 100;
 
 /** ISO 216 and ANSI/ASME Y14.1 (trade.md 7.7, from memory). */
-export const PAPERS: readonly Paper[] = [
+const PAPERS: readonly Paper[] = [
   { id: 'a4', name: 'A4', width: 210, height: 297 },
   { id: 'letter', name: 'US Letter', width: 215.9, height: 279.4 },
   { id: 'a3', name: 'A3', width: 297, height: 420 },

@@ -10,7 +10,7 @@ import { LONGEST_PAGE_MM, MARGIN_MM } from './paper-size.ts';
 import type { Paper } from './paper-size.ts';
 
 /** Heading, squares, rulers and key as a figure, laid on the paper among the pieces. */
-export function frontFigure(heading: Heading, figures: readonly Figure[]): Figure {
+function frontFigure(heading: Heading, figures: readonly Figure[]): Figure {
   const used = new Set<LayerId>(figures.flatMap((f) => f.strokes.map((s) => s.layer)));
   const made = front(FRONT_WIDTH_MM, FRONT_HEIGHT_MM, heading, MEASURE_FIRST, used);
   const ring = [

@@ -100,7 +100,7 @@ const opens = (pattern: Pattern, pieces: readonly string[]): boolean =>
   pattern.pieces.some((p) => pieces.includes(p.id) && p.edges.some((e) => e.kind === 'opening'));
 
 /** What the plan of this body and pattern is made from, the pieces measured. */
-export function planInput(body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices): PlanInput {
+function planInput(body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices): PlanInput {
   const { measured, measuredFront: front, movable } = factsOf(pattern);
   const middle = Math.floor(pattern.chart.sizes.length / 2);
   const depth = hemDepth(pattern, middle);

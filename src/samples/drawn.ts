@@ -28,7 +28,7 @@ export interface EdgeDraft {
 }
 
 /** Share of arc length at which a path first crosses the height y; null where it never does. */
-export function shareAtHeight(path: Path, y: number): number | null {
+function shareAtHeight(path: Path, y: number): number | null {
   const met = pathLineIntersections(path, { x: 0, y }, { x: 1, y })[0];
   return met ? shareAtPlace(path, met.place) : null;
 }
@@ -41,7 +41,7 @@ export function xAtHeight(path: Path, y: number): number {
 }
 
 /** The edge with its levels and notches as shares of its length. */
-export function edge(draft: EdgeDraft): Edge<'one'> {
+function edge(draft: EdgeDraft): Edge<'one'> {
   const { levels = {}, notches = [], ...rest } = draft;
   const whole = pathLength(draft.path);
   const crossings = Object.entries(levels)
@@ -62,7 +62,7 @@ export function edge(draft: EdgeDraft): Edge<'one'> {
  * A straight line at height y from the outline's first to its last meeting with it.
  * Throws RangeError where the height misses the piece.
  */
-export function acrossAt(
+function acrossAt(
   edges: readonly Edge<'one'>[],
   y: number,
   line: { readonly id: string; readonly kind: LineKind; readonly level?: Level },

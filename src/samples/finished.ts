@@ -17,7 +17,7 @@ function runsAlong(edge: Path, line: Path): boolean {
 }
 
 /** Width of the cloth along the piece's line of that level; open darts are no cloth and count for nothing. */
-export function widthAt(piece: DrawnPiece, level: Level): number {
+function widthAt(piece: DrawnPiece, level: Level): number {
   const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
   if (!line) throw new RangeError(`${piece.name} has no line at ${level}`);
   if (line.path.length > 4) {
@@ -37,7 +37,7 @@ export function widthAt(piece: DrawnPiece, level: Level): number {
 }
 
 /** Finished girth at a level, all round, from the pieces that make it up, in one size; of one limb where the level is a limb's. Rounded to 0.1 mm, as tabled. */
-export function girth(pieces: readonly DrawnPiece[], ids: readonly PieceId[], level: Level): number {
+function girth(pieces: readonly DrawnPiece[], ids: readonly PieceId[], level: Level): number {
   let sum = 0;
   for (const id of ids) {
     const piece = pieces.find((p) => p.id === id);

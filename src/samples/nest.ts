@@ -27,7 +27,7 @@ const topology = (piece: DrawnPiece): string =>
  * One nested piece out of the same piece drafted in each size, smallest first.
  * Throws RangeError when the sizes differ in anything but coordinates: the draft's rules have then flipped between sizes.
  */
-export function nest(sizes: readonly DrawnPiece[]): NestedPiece {
+function nest(sizes: readonly DrawnPiece[]): NestedPiece {
   const first = sizes[0];
   if (!first) throw new RangeError('a nest needs at least one size');
   const shape = topology(first);

@@ -48,7 +48,7 @@ export async function takeMeasure(page: Page, measure: string, typed: string): P
   await field.press('Enter');
 }
 
-export const ODILE: Readonly<Record<string, string>> = {
+const ODILE: Readonly<Record<string, string>> = {
   bust: '40 1/2',
   'upper bust': '37 1/2',
   waist: '33',

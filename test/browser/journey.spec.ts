@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { PRINT_SCALE } from '../../src/geometry/index.ts';
 import { beginFitting, settled, walkTo } from './hands.ts';
 import { hasPoppler, measuredSquare, pdfFacts } from './measure-page.ts';
 import { openPage, type Opened } from './open-page.ts';
@@ -169,9 +170,9 @@ describe('from a tape measure to paper', () => {
       const square = measuredSquare(bytes, 1, side);
       expect(square, `a square of ${side} mm`).not.toBeNull();
       expect(Math.abs(square!.across / side - 1), `across, ${square!.across} of ${side} mm`).toBeLessThan(
-        0.001,
+        PRINT_SCALE,
       );
-      expect(Math.abs(square!.up / side - 1), `up, ${square!.up} of ${side} mm`).toBeLessThan(0.001);
+      expect(Math.abs(square!.up / side - 1), `up, ${square!.up} of ${side} mm`).toBeLessThan(PRINT_SCALE);
     }
   });
 

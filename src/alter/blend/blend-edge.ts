@@ -26,7 +26,7 @@ function between(size: number, count: number): { low: number; high: number; shar
 }
 
 /** A number printed per size, at a fractional size. */
-export function numberAtSize(nest: readonly number[], size: number): number {
+function numberAtSize(nest: readonly number[], size: number): number {
   const { low, high, share } = between(size, nest.length);
   return nest[low]! + (nest[high]! - nest[low]!) * share;
 }

@@ -21,7 +21,7 @@ export function levelPoints(piece: DrawnPiece, level: string): Point[] {
 }
 
 /** The path with its ends put elsewhere; what lies between follows in proportion to its share of the chord. */
-export function withEnds(path: Path, start: Point, end: Point): Path {
+function withEnds(path: Path, start: Point, end: Point): Path {
   const a = pathStart(path);
   const b = pathEnd(path);
   const chord = { x: b.x - a.x, y: b.y - a.y };

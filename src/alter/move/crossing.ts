@@ -16,7 +16,7 @@ export function crossingPoints(edge: Edge<'one'>): readonly Point[] {
 }
 
 /** Whether a path may reach a height: its control points lie on both sides of it. Cheap, and never wrong when it says no. */
-export function reaches(path: Path, y: number): boolean {
+function reaches(path: Path, y: number): boolean {
   let below = false;
   let above = false;
   for (const p of path) {

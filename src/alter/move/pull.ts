@@ -45,7 +45,7 @@ function eased(u: number, m0: number, m1: number): { value: number; slope: numbe
  * height, a hem by width. Even spreading keeps straight lines straight; a smooth end keeps its direction. The opposite pull undoes it exactly as long as the same axis
  * stays the longer one (a chord near 45 degrees may flip: then to second order).
  */
-export function pullRun(run: Path, from: PullNode, to: PullNode): Path {
+function pullRun(run: Path, from: PullNode, to: PullNode): Path {
   const a = pathStart(run);
   const b = pathEnd(run);
   const chord = sub(b, a);

@@ -1,4 +1,4 @@
-import { pathEnd, pathStart, scale, sub, unit } from '../../geometry/index.ts';
+import { scale, sub, unit } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Pull } from './pull.ts';
@@ -26,6 +26,3 @@ export function runEnd(piece: DrawnPiece, edgeId: string, end: 'start' | 'end', 
   const edge = piece.edges.find((e) => e.id === edgeId)!;
   return { edge: edgeId, at: end === 'start' ? 0 : 1, by: scale(outward(edge.path, end), mm) };
 }
-
-/** Straight-line direction of an edge from start to end. */
-export const chord = (path: readonly Point[]): Point => unit(sub(pathEnd(path), pathStart(path)));

@@ -23,7 +23,7 @@ export interface Slide {
 }
 
 /** The motion of the sliding part. Amounts are chords at the line's ends, as a ruler measures them across the opened cut. */
-export function slideMotion({ from, to, atFrom, atTo }: Slide): {
+function slideMotion({ from, to, atFrom, atTo }: Slide): {
   motion: Motion;
   centre?: Point;
   angle: number;

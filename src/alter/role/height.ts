@@ -1,4 +1,4 @@
-import { pathAt, pathEnd, pathLineIntersections, pathStart } from '../../geometry/index.ts';
+import { pathEnd, pathLineIntersections, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { DrawnPiece, Edge, Level } from '../../garment/index.ts';
 import { levelPoints } from '../move/anchor.ts';
@@ -112,6 +112,3 @@ export function levelShare(piece: DrawnPiece, edge: Edge<'one'>, level: Level): 
 /** The edge's notch of a count (1 front, 2 back), share of length; undefined when it has none. */
 export const notchShare = (edge: Edge<'one'>, count: 1 | 2 | 3): number | undefined =>
   edge.notches.find((n) => n.count === count && n.at > 0.02 && n.at < 0.98)?.at;
-
-/** The middle of an edge by length. */
-export const middle = (edge: Edge<'one'>): Point => pathAt(edge.path, 0.5);

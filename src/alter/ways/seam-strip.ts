@@ -1,4 +1,3 @@
-import { pathLength } from '../../geometry/index.ts';
 import type { DrawnPiece, EdgeRef, Garment } from '../../garment/index.ts';
 import { replace } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
@@ -45,10 +44,3 @@ export function moveStrip(
   );
   for (const piece of [...moved.a, ...moved.b]) replace(change, piece);
 }
-
-/** Length of a chain of edges. */
-export const chainLength = (garment: Garment, chain: readonly EdgeRef[]): number =>
-  chain.reduce(
-    (sum, r) => sum + pathLength(pieceOf(garment, r.piece).edges.find((e) => e.id === r.edge)!.path),
-    0,
-  );

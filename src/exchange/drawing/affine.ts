@@ -21,11 +21,3 @@ export const affinePath = (m: Affine, path: Path): Path => path.map((point) => a
 
 /** How much a length grows on average: the square root of the area factor. Line widths and dashes go by it. */
 export const affineScale = ([a, b, c, d]: Affine): number => Math.sqrt(Math.abs(a * d - b * c));
-
-/** Share by which one direction is stretched more than the other; 0 for a true-shape transform. */
-export function affineUnevenness([a, b, c, d]: Affine): number {
-  const along = Math.hypot(a, b);
-  const across = Math.hypot(c, d);
-  const skew = Math.abs(a * c + b * d) / Math.max(along * across, 1e-30);
-  return Math.max(Math.abs(along - across) / Math.max(along, across, 1e-30), skew);
-}

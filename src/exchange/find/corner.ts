@@ -1,10 +1,7 @@
 import {
   cubicCount,
-  pathEnd,
-  pathJoin,
   pathLength,
   pathReverse,
-  pathStart,
   placeAtLength,
   placePoint,
   pathsArea,
@@ -67,25 +64,4 @@ function merged(corners: readonly Corner[], total: number): Corner[] {
   const kept: Corner[] = [];
   for (const corner of sharpest) if (kept.every((other) => apart(other, corner) > ONE_MM)) kept.push(corner);
   return kept.toSorted((a, b) => a.at - b.at);
-}
-
-/** Cuts a closed outline at the given cubics' starts into runs, the first beginning at the first cut. Without cuts: the whole, from its start. */
-export function cutOutline(path: Path, cubics: readonly number[]): Path[] {
-  const n = cubicCount(path);
-  if (cubics.length === 0) return [path];
-  return cubics.map((from, k) => {
-    const to = cubics[(k + 1) % cubics.length]!;
-    if (to > from) return path.slice(3 * from, 3 * to + 1);
-    const head = path.slice(3 * from, 3 * n + 1);
-    return to === 0
-      ? head
-      : head.length < 4
-        ? path.slice(0, 3 * to + 1)
-        : pathJoin([head, joined(path.slice(0, 3 * to + 1), pathEnd(head))]);
-  });
-}
-
-/** The outline's start and end are one point even where rounding says otherwise. */
-function joined(path: Path, start: Point): Path {
-  return pathStart(path).x === start.x && pathStart(path).y === start.y ? path : [start, ...path.slice(1)];
 }

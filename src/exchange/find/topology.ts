@@ -134,7 +134,7 @@ function smoothTangent(path: Path, share: number): Point | null {
 const FINEST = 2e-6;
 
 /** Largest distance of samples of `a` from `b`, mm; `b` is taken as a polyline a tenth of the bound fine. */
-export function distanceBetween(a: Path, b: Path): number {
+function distanceBetween(a: Path, b: Path): number {
   const count = Math.max(16, 8 * cubicCount(b));
   const box = pointsBox(b);
   const extent = Math.max(box.maxX - box.minX, box.maxY - box.minY);

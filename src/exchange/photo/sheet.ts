@@ -3,7 +3,7 @@ import { greyAt, type Grey } from './image.ts';
 import { PhotoError } from './camera.ts';
 
 /** Threshold between dark and light by Otsu's method (IEEE Trans. SMC 9, 1979): most variance between the two. */
-export function lightThreshold(image: Grey): number {
+function lightThreshold(image: Grey): number {
   const counts = new Float64Array(256);
   for (const v of image.data) counts[Math.min(255, Math.max(0, Math.round(v)))]!++;
   const all = image.data.length;

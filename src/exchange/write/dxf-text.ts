@@ -22,7 +22,7 @@ export interface DxfSource {
 }
 
 /** Notches of a double or triple notch stand this far apart along the edge, mm (common practice, about 1/4 in). */
-export const NOTCH_GAP_MM = 6;
+const NOTCH_GAP_MM = 6;
 
 /** What is written beside an inner line, so that a reader can tell it from the others. */
 const LINE_WORDS: Readonly<Record<string, string>> = { adjust: 'lengthen or shorten here' };
@@ -102,12 +102,12 @@ function notchPlaces(edge: Edge<'one'>, at: number, count: number, length: numbe
 }
 
 /** D6673 "QUANTITY: left,right": a mirrored pair is one of each; pieces on the fold are whole, so all count as left. */
-export function dxfQuantity(piece: DrawnPiece): readonly [number, number] {
+function dxfQuantity(piece: DrawnPiece): readonly [number, number] {
   const half = piece.cut.mirrored ? Math.floor(piece.cut.count / 2) : 0;
   return [piece.cut.count - half, half];
 }
 
-export function dxfBlockName(piece: DrawnPiece, size: string): string {
+function dxfBlockName(piece: DrawnPiece, size: string): string {
   const word = (text: string) =>
     text
       .replace(/[^A-Za-z0-9]+/g, '-')

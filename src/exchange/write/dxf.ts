@@ -5,7 +5,7 @@ import type { DrawnPiece, Pattern } from '../../garment/index.ts';
 import { writeDxfText } from './dxf-text.ts';
 
 /** The cut line round a piece: each edge's allowance outside of it, mitred. Dart legs are stitching inside the cloth and get none. */
-export function cuttingRing(piece: DrawnPiece): Ring {
+function cuttingRing(piece: DrawnPiece): Ring {
   const corner = { kind: 'mitre' } as const;
   return offsetOutline(
     piece.edges.map((edge) => ({

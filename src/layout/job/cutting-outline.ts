@@ -4,7 +4,7 @@ import type { Point, Ring } from '../../geometry/index.ts';
 import type { CuttingPiece } from './lay-job.ts';
 
 /** Outlines are searched with corners thinned to this (mm), always outward: lays stay true, a thread's width of cloth is given away. */
-export const THIN_MM = 0.2;
+const THIN_MM = 0.2;
 
 const UNITS_PER_MM = 1e4;
 

@@ -1,7 +1,7 @@
 import type { NoFit } from './no-fit.ts';
 
 /** Cells along each axis of a field. 32 keeps a coat's thousand pairs within a few megabytes. */
-export const CELLS = 32;
+const CELLS = 32;
 const NODES = CELLS + 1;
 
 /**

@@ -87,7 +87,7 @@ export interface Strip extends StripForms {
 const HAIR = 1e-7;
 
 /** The outline in a turn, about its own origin. */
-export function turned(p: Flat, turn: Turn): Flat {
+function turned(p: Flat, turn: Turn): Flat {
   const quarter = ((turn.angle % 360) + 360) % 360;
   // Quarter turns are exact, so that rectangles stay rectangles.
   const exact = [0, 90, 180, 270].indexOf(quarter);

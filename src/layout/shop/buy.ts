@@ -79,7 +79,7 @@ export function purchase(cloth: Cloth, width: number, needed: number, offer: Clo
 }
 
 /** Column of the conversion table for a width, or −1. Half an inch either side is the same cloth. */
-export const yardageColumn = (width: number): number =>
+const yardageColumn = (width: number): number =>
   YARDAGE_WIDTHS.findIndex(([low, high]) => width / INCH_MM >= low - 0.5 && width / INCH_MM <= high + 0.5);
 
 /**

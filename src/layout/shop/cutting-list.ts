@@ -42,7 +42,7 @@ function tally(words: readonly string[]): string[] {
 }
 
 /** What to cut, clip and mark, by cloth and then by number. */
-export function cuttingList(pieces: readonly DrawnPiece[]): CuttingLine[] {
+function cuttingList(pieces: readonly DrawnPiece[]): CuttingLine[] {
   const order: readonly Cloth[] = ['shell', 'contrast', 'lining', 'interfacing'];
   return pieces
     .map((piece): CuttingLine => ({

@@ -35,7 +35,7 @@ export function turnRails(
 }
 
 /** Coordinates of a point along and across the grain (to its right), from the piece's origin. */
-export function inGrain(piece: CuttingPiece, p: Point): { along: number; across: number } {
+function inGrain(piece: CuttingPiece, p: Point): { along: number; across: number } {
   const d = unit(sub(piece.grain[1], piece.grain[0]));
   return { along: dot(p, d), across: p.x * d.y - p.y * d.x };
 }

@@ -10,7 +10,7 @@ import { pocketPiece } from './pocket.ts';
 import { EASED_ON, skirtRules } from './rules.ts';
 
 /** Front, back, waistband, pocket and the optional lining in one size. */
-export function draftSkirt(body: WomanBody): readonly DrawnPiece[] {
+function draftSkirt(body: WomanBody): readonly DrawnPiece[] {
   const r = skirtRules(body);
   const { shell, lining } = skirtPanels(r);
   return [...shell, bandPiece(r), pocketPiece(r), ...lining];

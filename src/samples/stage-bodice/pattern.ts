@@ -13,7 +13,7 @@ import { trunk } from './trunk.ts';
 import { SEAMS } from './seams.ts';
 
 /** The whole garment in one size: six shell pieces, two facings, five lining pieces. */
-export function draftBodice(body: WomanBody): readonly DrawnPiece[] {
+function draftBodice(body: WomanBody): readonly DrawnPiece[] {
   const r = bodiceRules(body);
   const t = trunk(r);
   const arm = sleeveLines(body, t);

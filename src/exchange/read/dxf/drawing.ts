@@ -71,7 +71,7 @@ function middleOf({ boundary }: DxfPiece): Point {
 }
 
 /** A read style as a neutral drawing in mm; every stroke says its piece and size. */
-export function dxfDrawing(style: DxfStyle, name: string): Drawing {
+function dxfDrawing(style: DxfStyle, name: string): Drawing {
   const strokes = style.pieces.flatMap(strokesOf);
   const box = boxAround(strokes.map((s) => pointsBox(s.path)));
   const texts: DrawnText[] = style.pieces.flatMap((piece) =>

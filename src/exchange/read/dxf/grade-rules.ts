@@ -52,7 +52,7 @@ export function readGradeRules(text: string): GradeRules {
 }
 
 /** Shift of a rule at a size: the steps from the sample to it, added up. */
-export function ruleShift(rules: GradeRules, rule: number, size: number): Point {
+function ruleShift(rules: GradeRules, rule: number, size: number): Point {
   const sample = Math.max(0, rules.sizes.indexOf(rules.sampleSize));
   const steps = rules.rules.get(rule);
   let x = 0;

@@ -2,7 +2,7 @@ import type { Budget } from '../../drawing/budget.ts';
 import type { SvgNode } from './tree.ts';
 
 /** The properties that matter to a drawn line; all inherited but `display`. */
-export const PROPERTIES = [
+const PROPERTIES = [
   'stroke',
   'stroke-width',
   'stroke-dasharray',
