@@ -34,6 +34,8 @@ export type Entity =
       readonly angle: number;
       /** All of it turned over, x to the other side. */
       readonly over: boolean;
+      /** Repeated in rows: how many across and up, and how far apart, along the insert's own turn; not scaled with it. */
+      readonly rows: { readonly across: number; readonly up: number; readonly apart: Point };
     };
 
 export interface Block {
@@ -250,6 +252,11 @@ function entities(
         scale: { x: numberOf(field(pairs, 41), 1), y: numberOf(field(pairs, 42), 1) },
         angle: (coordinate(pairs, 50) * Math.PI) / 180,
         over,
+        rows: {
+          across: timesOf(field(pairs, 70)),
+          up: timesOf(field(pairs, 71)),
+          apart: { x: coordinate(pairs, 44), y: coordinate(pairs, 45) },
+        },
       });
     } else if (!SILENT.has(kind)) {
       skip(kind);
@@ -257,6 +264,9 @@ function entities(
   }
   return out;
 }
+
+/** How many times: at least once. */
+const timesOf = (pair: Pair | undefined): number => Math.max(1, Math.floor(numberOf(pair, 1)) || 1);
 
 /** Sections of a DXF file into header variables, blocks and entities. Throws DxfError with a line. */
 export function readEntities(pairs: readonly Pair[]): DxfFile {

@@ -136,3 +136,40 @@ describe('a drawing in inches that does not say so', () => {
     );
   });
 });
+
+// Source: the open DXF reference: an insert's 70 columns and 71 rows, 44 and 45 apart, along its own turn and unscaled.
+describe('a block inserted in rows', () => {
+  const square =
+    entity('BLOCK', [2, 'b']) + entity('LINE', [10, 0], [20, 0], [11, 1], [21, 0]) + entity('ENDBLK');
+  const grid = (...more: readonly (readonly [number, number])[]) =>
+    drawn(
+      entity('INSERT', [2, 'b'], [10, 5], [20, 0], [70, 3], [71, 2], [44, 10], [45, 20], ...more),
+      square,
+    );
+
+  it('is drawn as often as the file says', () => {
+    const starts = grid().strokes.map(({ path }) => `${path[0]!.x.toFixed(3)} ${path[0]!.y.toFixed(3)}`);
+    expect(starts).toEqual([
+      '5.000 0.000',
+      '15.000 0.000',
+      '25.000 0.000',
+      '5.000 20.000',
+      '15.000 20.000',
+      '25.000 20.000',
+    ]);
+  });
+
+  it('goes along the turn of the insert, unscaled', () => {
+    const last = grid([50, 90], [41, 3]).strokes.at(-1)!.path;
+    // Two columns up and one row to the left of (5, 0); the line itself is three times as long.
+    expect(last[0]!.x).toBeCloseTo(5 - 20, 9);
+    expect(last[0]!.y).toBeCloseTo(20, 9);
+    expect(pathLength(last)).toBeCloseTo(3, 9);
+  });
+
+  it('is refused where it is repeated without end', () => {
+    expect(() =>
+      drawn(entity('INSERT', [2, 'b'], [70, 32_767], [71, 32_767], [44, 1], [45, 1]), square),
+    ).toThrow('blocks hold too many points');
+  });
+});

@@ -23,11 +23,14 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
   const strokes: Stroke[] = [];
   const texts: DrawnText[] = [];
   let points = 0;
+  const spend = (more: number): void => {
+    points += more;
+    if (points > DXF_BOUNDS.points) throw new DxfError('its blocks hold too many points to read', 0);
+  };
   const place = (entities: readonly Entity[], at: Affine, depth: number, layer: string | null): void => {
     for (const one of entities) {
       // Words and inserts count too: blocks of nothing but inserts would else multiply without end.
-      points += one.kind === 'line' ? one.points.length : 1;
-      if (points > DXF_BOUNDS.points) throw new DxfError('its blocks hold too many points to read', 0);
+      spend(one.kind === 'line' ? one.points.length : 1);
       // What lies on layer 0 of a block takes the layer of the insert.
       const on = one.layer === '0' && layer !== null ? layer : one.layer;
       if (one.kind === 'line') {
@@ -56,7 +59,10 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
         });
       } else if (one.kind === 'insert' && depth < DEEPEST) {
         const block = blocks.get(one.block);
-        if (block) place(block.entities, affineAfter(at, insertMatrix(one, block.base)), depth + 1, on);
+        if (!block) continue;
+        spend(one.rows.across * one.rows.up);
+        for (const copy of copies(one))
+          place(block.entities, affineAfter(at, insertMatrix(copy, block.base)), depth + 1, on);
       }
     }
   };
@@ -85,8 +91,22 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
 const closes = (points: readonly Point[]): boolean =>
   points.length > 3 && Math.hypot(points[0]!.x - points.at(-1)!.x, points[0]!.y - points.at(-1)!.y) < 1e-6;
 
+type Insert = Extract<Entity, { kind: 'insert' }>;
+
+/** The places of an insert that is repeated in rows (open DXF reference: columns and rows go along the insert's own turn). */
+function* copies(one: Insert): Generator<Insert> {
+  const { across, up, apart } = one.rows;
+  const [c, s] = [Math.cos(one.angle), Math.sin(one.angle)];
+  for (let row = 0; row < up; row++) {
+    for (let column = 0; column < across; column++) {
+      const [x, y] = [column * apart.x, row * apart.y];
+      yield { ...one, at: { x: one.at.x + c * x - s * y, y: one.at.y + s * x + c * y } };
+    }
+  }
+}
+
 /** Moves the block's base to the insert's place, scaled and turned. */
-function insertMatrix(one: Extract<Entity, { kind: 'insert' }>, base: Point): Affine {
+function insertMatrix(one: Insert, base: Point): Affine {
   const [c, s] = [Math.cos(one.angle), Math.sin(one.angle)];
   const turned: Affine = [
     c * one.scale.x,
