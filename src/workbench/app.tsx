@@ -1,14 +1,15 @@
-import { lazy, Suspense, useEffect, useRef, type ReactNode } from 'react';
+import { lazy } from 'react';
 import { FittingFrame } from './fitting-frame.tsx';
-import { hrefTo, STATIONS, useRoute, type Route } from './route.ts';
-import { Notices } from './parts/notices.tsx';
-import { Boundary } from './parts/boundary.tsx';
+import { JobTape } from './job-tape.tsx';
+import { useRoute, type Route } from './station/route.ts';
 import { LightChoice } from './parts/light.tsx';
 import { StartScreen } from './start/start-screen.tsx';
 import { PeopleScreen } from './people/people-screen.tsx';
 import { useStoreState } from './store/use-store.ts';
+import { Work } from './work.tsx';
 
 const PatternsScreen = lazy(() => import('./patterns/patterns-screen.tsx'));
+const PhotoScreen = lazy(() => import('./photo/photo-screen.tsx'));
 
 /** The page: name at the top, the tape along which the job runs, and the station one is at. */
 export function App() {
@@ -29,7 +30,7 @@ export function App() {
         <FittingFrame key={route.id} route={route} />
       ) : (
         <>
-          <Tape route={route} />
+          <JobTape route={route} />
           <Work route={route}>
             {ready ? <Simple route={route} /> : <p role="status">Fetching what you have kept …</p>}
           </Work>
@@ -46,63 +47,9 @@ function focusWork(event: React.MouseEvent): void {
 
 function Simple({ route }: { route: Route }) {
   if (route.at === 'people') return <PeopleScreen {...(route.id ? { id: route.id } : {})} />;
+  if (route.at === 'patterns' && route.id === 'from-a-photo') return <PhotoScreen />;
   if (route.at === 'patterns') return <PatternsScreen {...(route.id ? { id: route.id } : {})} />;
   return <StartScreen worked={route.at === 'start' && route.worked === true} />;
-}
-
-/** The part of the page that changes: takes the focus when one walks along the tape, so that a screen reader follows. */
-export function Work({ route, children }: { route: Route; children: ReactNode }) {
-  const place = `${route.at}/${'id' in route ? route.id : ''}`;
-  const ref = useRef<HTMLElement>(null);
-  const first = useRef(true);
-  useEffect(() => {
-    if (!first.current) {
-      ref.current?.focus({ preventScroll: true });
-      scrollTo({ top: 0 });
-    }
-    first.current = false;
-  }, [place]);
-  return (
-    <main id="work" ref={ref} tabIndex={-1} className="work">
-      <Notices />
-      <Boundary key={place}>
-        <Suspense fallback={<p role="status">Laying it out …</p>}>{children}</Suspense>
-      </Boundary>
-    </main>
-  );
-}
-
-/** The tape: every station of the job in order. Without a fitting, the stations that need one lead to the first page. */
-export function Tape({ route, fitting, open }: { route: Route; fitting?: string; open?: number }) {
-  const tape = useRef<HTMLElement>(null);
-  // On a narrow screen the tape is drawn along until the station one is at lies in the middle.
-  useEffect(() => {
-    const [strip, here] = [tape.current, tape.current?.querySelector<HTMLElement>('[aria-current]')];
-    if (strip && here) strip.scrollLeft = here.offsetLeft + here.offsetWidth / 2 - strip.clientWidth / 2;
-  }, [route.at]);
-  return (
-    <nav aria-label="The job" className="tape" ref={tape}>
-      {STATIONS.map((s) => {
-        const needs = 'of' in s;
-        const href = needs ? (fitting ? hrefTo(s.id, fitting) : '#/') : hrefTo(s.id);
-        const here = route.at === s.id;
-        if (needs && !fitting) return null;
-        return (
-          <span key={s.id} className="station">
-            {s.id === 'fit' && <span className="gapmark" aria-hidden="true" />}
-            <a href={href} aria-current={here ? 'page' : undefined}>
-              {s.name}
-              {s.id === 'settle' && open ? (
-                <span className="count" aria-label={`${open} open`}>
-                  {open}
-                </span>
-              ) : null}
-            </a>
-          </span>
-        );
-      })}
-    </nav>
-  );
 }
 
 /** Our mark: a pin through a basted line. */

@@ -1,13 +1,14 @@
 import { lazy, useEffect, useMemo, useState } from 'react';
 import type { Fitting } from '../garment/index.ts';
-import { Tape, Work } from './app.tsx';
 import { BodyChanged } from './fitting/body-changed.tsx';
 import { Cautions } from './fitting/cautions.tsx';
-import type { Bench } from './fitting/bench.ts';
+import type { Bench } from './station/bench.ts';
+import { JobTape } from './job-tape.tsx';
 import { UndoRow } from './parts/undo-row.tsx';
-import type { Route } from './route.ts';
+import type { Route } from './station/route.ts';
 import { docKey } from './store/kinds.ts';
 import { store, useDoc, useStoreState } from './store/use-store.ts';
+import { Work } from './work.tsx';
 import { useMade } from './worker/use-made.ts';
 
 const SCREENS = {
@@ -55,7 +56,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
   const Screen = SCREENS[route.at];
   return (
     <>
-      <Tape route={route} fitting={route.id} open={open} />
+      <JobTape route={route} fitting={route.id} open={open} />
       <Work route={route}>
         {!ready && <p role="status">Fetching what you have kept …</p>}
         {ready && !bench && <p className="said">That fitting is not kept here (any more).</p>}

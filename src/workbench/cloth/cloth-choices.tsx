@@ -1,18 +1,11 @@
-import type { Cloth } from '../../garment/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
-import { FOLDS, NAPS, type LaySettings } from './lay-settings.ts';
+import type { ChoicesProps } from './choices-props.ts';
+import { FOLDS, NAPS } from './lay-settings.ts';
 import { percent } from './percent.ts';
 import { SpoiltPlaces } from './spoilt-places.tsx';
 import { WashedSquare } from './washed-square.tsx';
 import { WIDTHS } from './widths.ts';
-
-export interface ChoicesProps {
-  readonly cloth: Cloth;
-  readonly settings: LaySettings;
-  readonly show: 'in' | 'cm';
-  readonly put: (part: Partial<LaySettings>, say: string, merge?: string) => void;
-}
 
 /** How the cloth lies, and what is particular to it. */
 export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Cloth } from '../../garment/index.ts';
 import { purchase } from '../../layout/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Cloth } from '../../garment/index.ts';
 import { bundles, cuttingCautions } from '../../layout/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { amountText } from '../parts/amount.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { Pick } from './cloth-choices.tsx';

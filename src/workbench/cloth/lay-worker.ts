@@ -20,7 +20,7 @@ import {
   type SavedSearch,
 } from '../../layout/index.ts';
 import { ringD } from '../drawing/path-d.ts';
-import { answerCalls } from '../worker/call.ts';
+import { answerCalls } from '../call/index.ts';
 import { browserHands } from './lay-hands.ts';
 import { jobOf, repeatOf } from './lay-job.ts';
 import { offerOf, type LaySettings } from './lay-settings.ts';

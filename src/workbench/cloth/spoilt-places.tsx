@@ -1,6 +1,6 @@
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
-import type { ChoicesProps } from './cloth-choices.tsx';
+import type { ChoicesProps } from './choices-props.ts';
 import type { Spoilt } from './lay-settings.ts';
 
 /** A hand's breadth in the middle of the width, a foot from the end: somewhere to begin from. mm. */

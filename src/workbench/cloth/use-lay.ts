@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Cloth, Finding, Garment } from '../../garment/index.ts';
-import { Caller } from '../worker/call.ts';
+import { Caller } from '../call/index.ts';
 import type { LayDoings, LayFile, LayPicture } from './lay-worker.ts';
 import type { LaySettings } from './lay-settings.ts';
 

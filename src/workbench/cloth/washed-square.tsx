@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
-import type { ChoicesProps } from './cloth-choices.tsx';
+import type { ChoicesProps } from './choices-props.ts';
 import { percent } from './percent.ts';
 
 /** A test square as cut before washing: ten inches or 25 cm (common practice). mm. */

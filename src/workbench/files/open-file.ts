@@ -9,9 +9,9 @@ import {
   type Fitting,
   type Pattern,
 } from '../../garment/index.ts';
-import { leaveFile } from '../patterns/waiting-file.ts';
+import { leaveFile } from '../station/waiting-file.ts';
 import { tablePattern } from '../patterns/table-pattern.ts';
-import { hrefTo } from '../route.ts';
+import { hrefTo } from '../station/route.ts';
 import { docKey } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
 

@@ -1,5 +1,5 @@
 import { useDoc } from '../store/use-store.ts';
-import type { Bench } from './bench.ts';
+import type { Bench } from '../station/bench.ts';
 
 /** The person was measured again since this fitting took their measures: nothing changes under anyone's scissors, it is offered. */
 export function BodyChanged({ bench }: { bench: Bench }) {

@@ -1,5 +1,5 @@
 import type { Fabric } from '../../garment/index.ts';
-import type { ReadyBench } from './bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 
 /** The cloth it will be made of; for knits, how far it stretches. */
 export function FabricChoice({ bench }: { bench: ReadyBench }) {

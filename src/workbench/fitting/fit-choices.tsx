@@ -1,5 +1,5 @@
 import type { FitCategory } from '../../garment/index.ts';
-import type { ReadyBench } from './bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { choose, holdStill, setCategory } from './choices.ts';
 import { FabricChoice } from './fabric-choice.tsx';
 

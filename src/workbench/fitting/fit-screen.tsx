@@ -1,4 +1,4 @@
-import type { ReadyBench } from './bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { FitFigure } from './fit-figure.tsx';
 import { FitChoices } from './fit-choices.tsx';
 import { BaseRow, LevelRow } from './level-row.tsx';

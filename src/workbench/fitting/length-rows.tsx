@@ -3,9 +3,9 @@ import { FINISHED_MM } from '../../geometry/index.ts';
 import { lengthAlteration } from '../../pipeline/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { Whys, WhyWords } from '../parts/whys.tsx';
-import { hrefTo } from '../route.ts';
-import { takeRemedy } from '../settle/take-remedy.ts';
-import type { ReadyBench } from './bench.ts';
+import { hrefTo } from '../station/route.ts';
+import { takeRemedy } from '../station/take-remedy.ts';
+import type { ReadyBench } from '../station/bench.ts';
 
 /** Lengths: what the body asks for against what the size has. Lengths hardly follow girths; they are altered, not sized. */
 export function LengthRows({ bench }: { bench: ReadyBench }) {

@@ -1,6 +1,6 @@
 import type { LevelPlan } from '../../garment/index.ts';
 import { Amount } from '../parts/amount.tsx';
-import type { ReadyBench } from './bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 
 /** Each cut edge with what it gives or takes, as a bar and as a number. */
 export function Shares({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { openFile } from '../files/open-file.ts';
-import { go } from '../route.ts';
+import { go } from '../station/route.ts';
 
 /** Chooses a file with a pattern and goes where it is looked at. */
 export function BringIn({ onOpened }: { onOpened?: () => void }) {

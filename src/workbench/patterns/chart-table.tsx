@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { LEVELS, MEASURES, readLength, type MeasureId, type Pattern } from '../../garment/index.ts';
 import { amountText } from '../parts/amount.tsx';
+import type { ChangePattern } from './change-pattern.ts';
 import { addRow, addSize, dropRow, putCell, renameSize } from './edit-pattern.ts';
 
-type Change = (act: (p: Pattern) => Pattern, say: string, merge?: string) => void;
 type RowKind = 'body' | 'finished' | 'finishedLengths';
 const HEADS: Record<RowKind, string> = {
   body: 'Body, for whom each size is meant',
@@ -24,7 +24,7 @@ export function ChartTable({
 }: {
   pattern: Pattern;
   show: 'in' | 'cm';
-  change: Change;
+  change: ChangePattern;
 }) {
   const { chart } = pattern;
   const kinds = (['body', 'finished', 'finishedLengths'] as const).filter(
@@ -176,7 +176,7 @@ const BODY_ROWS: readonly MeasureId[] = [
   'stature',
 ];
 
-function AddRow({ pattern, change }: { pattern: Pattern; change: Change }) {
+function AddRow({ pattern, change }: { pattern: Pattern; change: ChangePattern }) {
   const body = BODY_ROWS.filter((id) => !(id in pattern.chart.body));
   const finished = LEVELS.filter((l) => l.girth && !(l.level in pattern.chart.finished));
   const lengths = BODY_ROWS.filter(

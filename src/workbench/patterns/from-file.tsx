@@ -5,16 +5,16 @@ import { Empty } from '../parts/empty.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';
-import { usualUnit } from '../people/new-person.ts';
-import { go, hrefTo } from '../route.ts';
+import { usualUnit } from '../station/usual-unit.ts';
+import { go, hrefTo } from '../station/route.ts';
 import { store } from '../store/use-store.ts';
-import { Caller } from '../worker/call.ts';
+import { Caller } from '../call/index.ts';
 import { BringIn } from './bring-in.tsx';
 import { FoundCard } from './found-card.tsx';
 import { PagesTogether } from './pages-together.tsx';
 import type { Found, ReadDoings } from './read-worker.ts';
 import { SeamTicks } from './seam-ticks.tsx';
-import { takeFile } from './waiting-file.ts';
+import { takeFile } from '../station/waiting-file.ts';
 
 const GARMENTS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
 

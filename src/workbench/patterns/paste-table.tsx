@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import { InputError, type SizeChart } from '../../garment/index.ts';
-import { usualUnit } from '../people/new-person.ts';
-import { go, hrefTo } from '../route.ts';
+import { usualUnit } from '../station/usual-unit.ts';
+import { go, hrefTo } from '../station/route.ts';
 import { store } from '../store/use-store.ts';
 import { readPlainTable } from './plain-table.ts';
 import { tablePattern } from './table-pattern.ts';

@@ -2,10 +2,9 @@ import { useMemo, useState } from 'react';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import { PieceFigure } from '../drawing/piece-figure.tsx';
 import { EdgePicker } from './edge-picker.tsx';
+import type { ChangePattern } from './change-pattern.ts';
 import { PieceFacts } from './piece-facts.tsx';
 import { SeamList } from './seam-list.tsx';
-
-export type Change = (act: (p: Pattern) => Pattern, say: string, merge?: string) => void;
 
 /** Pieces, edges, seams and followers, set by pointing: choose a piece, point at its edges, point at what they are sewn to. */
 export function PatternPieces({
@@ -14,7 +13,7 @@ export function PatternPieces({
   show,
 }: {
   pattern: Pattern;
-  change: Change;
+  change: ChangePattern;
   show: 'in' | 'cm';
 }) {
   const [chosen, setChosen] = useState(pattern.pieces[0]!.id);

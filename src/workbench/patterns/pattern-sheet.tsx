@@ -2,11 +2,11 @@ import { useState } from 'react';
 import { writePattern, type Body, type Pattern } from '../../garment/index.ts';
 import { UndoRow } from '../parts/undo-row.tsx';
 import { saveFile } from '../parts/save-file.ts';
-import { go } from '../route.ts';
-import { NewFitting } from '../start/new-fitting.tsx';
+import { go } from '../station/route.ts';
+import { NewFitting } from '../begin/new-fitting.tsx';
 import { docKey, type Held } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
-import { usualUnit } from '../people/new-person.ts';
+import { usualUnit } from '../station/usual-unit.ts';
 import { ChartTable } from './chart-table.tsx';
 import { PatternPieces } from './pattern-pieces.tsx';
 

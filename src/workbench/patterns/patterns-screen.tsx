@@ -1,24 +1,21 @@
-import { lazy, useState } from 'react';
+import { useState } from 'react';
 import type { Pattern } from '../../garment/index.ts';
 import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { go, hrefTo } from '../route.ts';
-import { SAMPLE_CARDS } from '../start/sample-cards.ts';
-import { SampleSketch } from '../start/sample-sketch.tsx';
-import { keepSample } from '../start/wardrobe.ts';
+import { go, hrefTo } from '../station/route.ts';
+import { SAMPLE_CARDS } from '../begin/sample-cards.ts';
+import { SampleSketch } from '../begin/sample-sketch.tsx';
+import { keepSample } from '../begin/wardrobe.ts';
 import { store, useDoc, useList } from '../store/use-store.ts';
 import { BringIn } from './bring-in.tsx';
 import { FromFile } from './from-file.tsx';
 import { PasteTable } from './paste-table.tsx';
 import { PatternSheet } from './pattern-sheet.tsx';
 
-const PhotoScreen = lazy(() => import('../photo/photo-screen.tsx'));
-
 /** The patterns one has, and the ways to get one more. */
 export default function PatternsScreen({ id }: { id?: string }) {
   const held = useDoc('pattern', id);
   if (id === 'from-a-file') return <FromFile />;
-  if (id === 'from-a-photo') return <PhotoScreen />;
   if (id && held) return <PatternSheet held={held} />;
   return <Cupboard missing={Boolean(id)} />;
 }

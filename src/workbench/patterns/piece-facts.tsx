@@ -3,7 +3,7 @@ import { pathLength } from '../../geometry/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { follow, joinEdges, putEdge, putPiece } from './edit-pattern.ts';
-import type { Change } from './pattern-pieces.tsx';
+import type { ChangePattern } from './change-pattern.ts';
 
 const KINDS: Record<EdgeKind, string> = {
   seam: 'sewn to another edge',
@@ -23,7 +23,7 @@ interface Props {
   readonly piece: NestedPiece;
   readonly edge: string | null;
   readonly onEdge: (id: string) => void;
-  readonly change: Change;
+  readonly change: ChangePattern;
   readonly show: 'in' | 'cm';
   readonly joining: { piece: string; edge: string } | null;
   readonly onJoining: (from: { piece: string; edge: string } | null) => void;

@@ -14,7 +14,7 @@ import {
 } from '../../exchange/index.ts';
 import type { Finding, Pattern } from '../../garment/index.ts';
 import type { Path } from '../../geometry/index.ts';
-import { answerCalls } from '../worker/call.ts';
+import { answerCalls } from '../call/index.ts';
 
 /** A proposed piece as drawn on the file's sheet, for the person to say yes to. */
 export interface FoundPiece {

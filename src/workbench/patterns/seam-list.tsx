@@ -1,9 +1,9 @@
 import type { EdgeRef, Pattern } from '../../garment/index.ts';
 import { dropSeam, putSeam } from './edit-pattern.ts';
-import type { Change } from './pattern-pieces.tsx';
+import type { ChangePattern } from './change-pattern.ts';
 
 /** Every seam in sewing order; whether it may take part when width is spread, and how it is sewn. */
-export function SeamList({ pattern, change }: { pattern: Pattern; change: Change }) {
+export function SeamList({ pattern, change }: { pattern: Pattern; change: ChangePattern }) {
   const say = (refs: readonly EdgeRef[]): string =>
     refs
       .map((r) => {

@@ -3,9 +3,10 @@ import { bodyValue } from '../../garment/index.ts';
 import { Figure } from '../drawing/figure.tsx';
 import { Amount } from '../parts/amount.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { go, hrefTo } from '../route.ts';
+import { go, hrefTo } from '../station/route.ts';
 import { store, useDoc, useList } from '../store/use-store.ts';
-import { newPerson, usualUnit } from './new-person.ts';
+import { usualUnit } from '../station/usual-unit.ts';
+import { newPerson } from './new-person.ts';
 import { PersonSheet } from './person-sheet.tsx';
 
 /** Everybody one sews for; one of them opened. */

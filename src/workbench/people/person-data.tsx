@@ -1,7 +1,7 @@
 import { useRef } from 'react';
 import type { Body } from '../../garment/index.ts';
 import { saveFile } from '../parts/save-file.ts';
-import { go } from '../route.ts';
+import { go } from '../station/route.ts';
 import { docKey } from '../store/kinds.ts';
 import { store, useList } from '../store/use-store.ts';
 

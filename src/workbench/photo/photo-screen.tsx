@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Empty } from '../parts/empty.tsx';
 import { Waiting } from '../parts/waiting.tsx';
-import { usualUnit } from '../people/new-person.ts';
-import { hrefTo } from '../route.ts';
-import { Caller } from '../worker/call.ts';
+import { usualUnit } from '../station/usual-unit.ts';
+import { hrefTo } from '../station/route.ts';
+import { Caller } from '../call/index.ts';
 import { Flatten } from './flatten.tsx';
 import type { FlatPhoto, OpenedPhoto, PhotoDoings } from './photo-worker.ts';
 import { TraceTable } from './trace-table.tsx';

@@ -27,7 +27,7 @@ import {
   type Path,
   type Point,
 } from '../../geometry/index.ts';
-import { answerCalls } from '../worker/call.ts';
+import { answerCalls } from '../call/index.ts';
 
 /** Four corners in order round the sheet, px. */
 export type Corners = readonly [Point, Point, Point, Point];

@@ -3,11 +3,10 @@ import { FAINT_CONTRAST, mirrorAbout, type Click } from '../../exchange/index.ts
 import { distance, pathLength, type Point } from '../../geometry/index.ts';
 import { pathD } from '../drawing/path-d.ts';
 import { amountText } from '../parts/amount.tsx';
-import { leaveFile } from '../patterns/waiting-file.ts';
-import { TableView } from '../pieces/table-view.tsx';
-import { go, hrefTo } from '../route.ts';
-import type { Caller } from '../worker/call.ts';
-import { Latest } from '../worker/latest.ts';
+import { leaveFile } from '../station/waiting-file.ts';
+import { TableView } from '../table/table-view.tsx';
+import { go, hrefTo } from '../station/route.ts';
+import { Latest, type Caller } from '../call/index.ts';
 import { AccuracyWords } from './accuracy-words.tsx';
 import { Handle } from './handle.tsx';
 import type { FlatPhoto, PhotoDoings } from './photo-worker.ts';

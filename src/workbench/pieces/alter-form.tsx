@@ -1,11 +1,11 @@
 import type { Step } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { AngleField } from '../parts/angle-field.tsx';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
 import { AlterDrawing } from './alter-drawing.tsx';
-import { putParam } from './steps.ts';
+import { putParam } from '../station/steps.ts';
 
 type Alter = Extract<Step, { kind: 'alter' }>;
 type Param = CatalogueEntry['params'][number];

@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
 import type { Step } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { bench as worker } from '../worker/bench.ts';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
 import { AlterForm } from './alter-form.tsx';
 import { AlterList } from './alter-list.tsx';
-import { addSteps, dropStep, moveStep, switchStep } from './steps.ts';
+import { addSteps, dropStep, moveStep, switchStep } from '../station/steps.ts';
 
 interface Props {
   readonly bench: ReadyBench;

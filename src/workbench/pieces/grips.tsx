@@ -1,12 +1,12 @@
 import { useRef } from 'react';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { Grip } from '../worker/grips.ts';
 import { amountIn } from '../worker/slopes.ts';
-import type { Slot } from './arrange.ts';
-import { putParam } from './steps.ts';
+import type { Slot } from '../table/arrange.ts';
+import { putParam } from '../station/steps.ts';
 
 /** What a pull or a key is rounded to: an eighth of an inch or a millimetre; half degrees. */
 const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number =>

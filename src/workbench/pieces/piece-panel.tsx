@@ -1,6 +1,6 @@
 import type { DrawnPiece } from '../../garment/index.ts';
 import { pathLength } from '../../geometry/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
 import { cutWords } from './piece-shape.tsx';
 

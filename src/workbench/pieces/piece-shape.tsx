@@ -3,7 +3,7 @@ import type { DrawnPiece, Finding, Pattern } from '../../garment/index.ts';
 import { pathLength, placeAtShare, placePoint, placeTangent } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
 import { amountText } from '../parts/amount.tsx';
-import type { Slot } from './arrange.ts';
+import type { Slot } from '../table/arrange.ts';
 import { labelPlace } from './label-place.ts';
 
 const NOTCH_MM = 7;

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { Garment, Seam } from '../../garment/index.ts';
 import { boxAround, movePoint, pathBox, type Box } from '../../geometry/index.ts';
 import { outlineD } from '../drawing/path-d.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { alongChain, chainLength, chainOf, motionMatrix, seatSeam, type Leg } from './seat.ts';
 

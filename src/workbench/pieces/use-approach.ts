@@ -1,7 +1,7 @@
 import { useCallback, useLayoutEffect, useRef } from 'react';
 import { boxAround, type Box } from '../../geometry/index.ts';
 import type { Grip } from '../worker/grips.ts';
-import type { Slot } from './arrange.ts';
+import type { Slot } from '../table/arrange.ts';
 
 /**
  * Brings the pieces of an alteration near when it is opened, so that its threads can be told apart and taken hold of; once, for then

@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Finding, PaperChoices } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
 import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';
-import { Caller } from '../worker/call.ts';
+import { Caller } from '../call/index.ts';
 import type { PagePicture, PaperDoings, PrintAsk } from './paper-worker.ts';
 import { PagesLaid } from './pages-laid.tsx';
 

@@ -1,6 +1,6 @@
 import type { Fitting, Finding, Garment, Plan } from '../../garment/index.ts';
 import { pageSvg, pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
-import { answerCalls } from '../worker/call.ts';
+import { answerCalls } from '../call/index.ts';
 import { sizeWords } from '../../pipeline/index.ts';
 
 /** What is to be printed: the made garment and how the person wants it on paper. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { writeFitting } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
 import type { DocKey, Version } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';

@@ -1,6 +1,6 @@
 import { bodyValue, MEASURE_IDS, MEASURES } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
-import { levelName } from '../fitting/fit-figure.tsx';
+import type { ReadyBench } from '../station/bench.ts';
+import { levelName } from '../station/level-name.ts';
 import { Amount } from '../parts/amount.tsx';
 
 /** The sheet that goes to the cutting table with the pieces: black on white, one person, one garment. */

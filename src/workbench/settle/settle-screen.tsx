@@ -1,9 +1,9 @@
 import { bodyValue, type Finding, type Severity } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { Empty } from '../parts/empty.tsx';
 import { Sign, severityWord } from '../parts/sign.tsx';
-import { hrefTo } from '../route.ts';
-import { takeRemedy } from './take-remedy.ts';
+import { hrefTo } from '../station/route.ts';
+import { takeRemedy } from '../station/take-remedy.ts';
 import { whereOf } from './where.ts';
 
 const WORST_FIRST: readonly Severity[] = ['error', 'warning', 'note'];

@@ -1,7 +1,7 @@
 import { MEASURES, type Finding } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
-import { levelName } from '../fitting/fit-figure.tsx';
-import { hrefTo } from '../route.ts';
+import type { ReadyBench } from '../station/bench.ts';
+import { levelName } from '../station/level-name.ts';
+import { hrefTo } from '../station/route.ts';
 
 /** Where a finding is, in words and as an address. */
 export function whereOf(finding: Finding, bench: ReadyBench): { words: string; href: string | null } {

@@ -2,11 +2,11 @@ import { useEffect, useRef, useState } from 'react';
 import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { openFile } from '../files/open-file.ts';
-import { go, hrefTo } from '../route.ts';
+import { go, hrefTo } from '../station/route.ts';
 import { store, useList } from '../store/use-store.ts';
-import { NewFitting } from './new-fitting.tsx';
+import { NewFitting } from '../begin/new-fitting.tsx';
 import { Unread } from './unread.tsx';
-import { layOutWardrobe } from './wardrobe.ts';
+import { layOutWardrobe } from '../begin/wardrobe.ts';
 
 /** The first page: what one is working on, and the three ways to begin. */
 export function StartScreen({ worked = false }: { worked?: boolean }) {

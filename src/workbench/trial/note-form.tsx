@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Observation } from '../../garment/index.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { amountText } from '../parts/amount.tsx';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
 import { PhotoRow } from './photo-row.tsx';
 import { keepPhoto } from './photos.ts';

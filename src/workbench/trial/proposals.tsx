@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
 import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
-import { addSteps } from '../pieces/steps.ts';
-import { hrefTo } from '../route.ts';
+import type { ReadyBench } from '../station/bench.ts';
+import { addSteps } from '../station/steps.ts';
+import { hrefTo } from '../station/route.ts';
 import { askOf, bench as worker } from '../worker/bench.ts';
 
 /** What the notes suggest, in a fitter's order; each accepted by itself, none by itself. */

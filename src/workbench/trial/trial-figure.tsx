@@ -2,7 +2,7 @@ import { bodyShape } from '../drawing/body-shape.ts';
 import { Figure } from '../drawing/figure.tsx';
 import { garmentShape } from '../drawing/garment-shape.ts';
 import { smoothPath } from '../drawing/smooth.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { sightLines, type SightLine } from './sight-lines.ts';
 
 interface Props {

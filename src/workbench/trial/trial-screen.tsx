@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Observation } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
+import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
 import { NoteForm } from './note-form.tsx';
 import { PhotoRow } from './photo-row.tsx';

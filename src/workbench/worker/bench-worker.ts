@@ -15,10 +15,8 @@ import {
   type StepResult,
 } from '../../pipeline/index.ts';
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
-import { answerCalls } from './call.ts';
+import { answerCalls, newsOf, reuse, type News } from '../call/index.ts';
 import { gripsOf, TRY, type Grip } from './grips.ts';
-import { newsOf, type News } from './news.ts';
-import { reuse } from './reuse.ts';
 import { amountIn, slopeBetween, type Slope } from './slopes.ts';
 
 /** A fitting without its pattern, and the pattern once, under its mark: the pattern is large and seldom changes. */

@@ -1,9 +1,7 @@
 import type { Fitting, Pattern } from '../../garment/index.ts';
 import { patternMark } from '../store/shared-pattern.ts';
 import type { BenchDoings, Made, MakeAsk } from './bench-worker.ts';
-import { Caller } from './call.ts';
-import { Latest } from './latest.ts';
-import { heard } from './news.ts';
+import { Caller, heard, Latest } from '../call/index.ts';
 
 const start = (): Worker =>
   new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { bodyValue, type Fitting } from '../../garment/index.ts';
-import { lastPerson } from '../people/last-person.ts';
-import { go, hrefTo } from '../route.ts';
+import { lastPerson } from '../station/last-person.ts';
+import { go, hrefTo } from '../station/route.ts';
 import { store, useList } from '../store/use-store.ts';
 import { SAMPLE_CARDS } from './sample-cards.ts';
 import { bench } from '../worker/bench.ts';

@@ -1,6 +1,6 @@
 import type { Finding } from '../../garment/index.ts';
-import type { ReadyBench } from '../fitting/bench.ts';
-import { addSteps } from '../pieces/steps.ts';
+import type { ReadyBench } from './bench.ts';
+import { addSteps } from './steps.ts';
 
 type Remedy = NonNullable<Finding['remedy']>;
 

@@ -1,0 +1,26 @@
+import { Suspense, useEffect, useRef, type ReactNode } from 'react';
+import { Boundary } from './parts/boundary.tsx';
+import { Notices } from './parts/notices.tsx';
+import type { Route } from './station/route.ts';
+
+/** The part of the page that changes: takes the focus when one walks along the tape, so that a screen reader follows. */
+export function Work({ route, children }: { route: Route; children: ReactNode }) {
+  const place = `${route.at}/${'id' in route ? route.id : ''}`;
+  const ref = useRef<HTMLElement>(null);
+  const first = useRef(true);
+  useEffect(() => {
+    if (!first.current) {
+      ref.current?.focus({ preventScroll: true });
+      scrollTo({ top: 0 });
+    }
+    first.current = false;
+  }, [place]);
+  return (
+    <main id="work" ref={ref} tabIndex={-1} className="work">
+      <Notices />
+      <Boundary key={place}>
+        <Suspense fallback={<p role="status">Laying it out …</p>}>{children}</Suspense>
+      </Boundary>
+    </main>
+  );
+}
