@@ -1,8 +1,9 @@
+import { TELL_BOTH } from '../src/garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { FINISHED_MM, SEAM_WARNING_MM, pathBox } from '../src/geometry/index.ts';
 import type { Body, DrawnPiece, Finding, Pattern, Seam } from '../src/garment/index.ts';
 import { checkOutline } from '../src/check/index.ts';
-import { make, newFitting } from '../src/pipeline/index.ts';
+import { make, newFitting, findingSentence } from '../src/pipeline/index.ts';
 import type { Made } from '../src/pipeline/index.ts';
 import { SAMPLES, sample } from '../src/samples/index.ts';
 import { randomBodies, surveyHere } from './random-body.ts';
@@ -44,7 +45,7 @@ function broken(made: Made): string | undefined {
     for (const f of own)
       if (!made.findings.includes(f)) return `${piece.id}: ${f.code} was found but not told`;
   }
-  if (made.findings.some((f) => f.message.includes('NaN') || f.message.includes('undefined')))
+  if (made.findings.some((f) => /NaN|undefined/.test(findingSentence(f, TELL_BOTH))))
     return 'a message without its number';
   for (const walk of made.seams) {
     if (!Number.isFinite(walk.difference)) return `${walk.seam.id}: not a number`;

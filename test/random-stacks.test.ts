@@ -1,3 +1,4 @@
+import { TELL_BOTH } from '../src/garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE, applyStep } from '../src/alter/index.ts';
 import type { Alteration } from '../src/alter/index.ts';
@@ -20,7 +21,7 @@ import {
   pathFlatten,
   pathLength,
 } from '../src/geometry/index.ts';
-import { make, newFitting } from '../src/pipeline/index.ts';
+import { make, newFitting, findingSentence } from '../src/pipeline/index.ts';
 import type { Made } from '../src/pipeline/index.ts';
 import { SAMPLES, sample } from '../src/samples/index.ts';
 import { seeded } from './random-body.ts';
@@ -85,7 +86,10 @@ function broken(made: Made): string | undefined {
       return `${walk.seam.id} off by ${walk.difference}, not told`;
     }
   }
-  for (const f of made.findings) if (/NaN|undefined/.test(f.message)) return `${f.code} says “${f.message}”`;
+  for (const f of made.findings) {
+    const said = findingSentence(f, TELL_BOTH);
+    if (/NaN|undefined/.test(said)) return `${f.code} says “${said}”`;
+  }
   return undefined;
 }
 

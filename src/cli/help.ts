@@ -9,7 +9,7 @@ export function helpAll(): string {
     '',
     ...VERBS.map((v) => `  ${v.name.padEnd(width)}  ${v.about}`),
     '',
-    '  pintrue help VERB shows its options. Every verb takes --json; results go to standard output, messages to standard error.',
+    '  pintrue help VERB shows its options. Every verb takes --json and --units in|cm|both (when not said, as the body\n  shows its lengths); results go to standard output, messages to standard error.',
     '  Exit 0: fine. 1: there is a finding of severity error. 2: something typed or read could not be used.',
   ].join('\n');
 }

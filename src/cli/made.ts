@@ -1,4 +1,4 @@
-import { LEVELS, writeLength, type Finding, type Fitting } from '../garment/index.ts';
+import { LEVELS, tellLength, told, type Finding, type Fitting, type Tell } from '../garment/index.ts';
 import type { Made } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
 import { hundredths, table } from './words.ts';
@@ -19,7 +19,6 @@ function cautionsOf(fitting: Fitting): readonly string[] {
 
 /** What was made, for people and for programs: girths against their targets, steps, seams, findings. */
 export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[], wrote?: string): Answer {
-  const l = (mm: number): string => writeLength(mm, fitting.body.show === 'in' ? { in: 16 } : 'cm');
   const name = (level: string): string => LEVELS.find((x) => x.level === level)?.name ?? level;
   const girths = made.girths.map(({ level, girth, plan }) => ({
     level,
@@ -31,22 +30,24 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
   const steps = made.steps.map((s) => ({ id: s.step.id, sentence: s.sentence, touched: s.touched }));
   const findings = [...made.findings, ...asked];
   const worst = Math.max(0, ...made.seams.map((w) => Math.abs(w.difference)));
-  const rows = girths.map((g) => [
-    name(g.level),
-    g.size ?? '-',
-    g.girth === null ? '-' : l(g.girth),
-    g.target === null ? '-' : l(g.target),
-  ]);
-  const text = [
-    `${fitting.title}: base size ${made.plan.base.size}. ${made.plan.base.why.sentence}`,
-    '',
-    table(['level', 'size', 'pieces measure', 'target'], rows),
-    '',
-    `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
-    ...steps.map((s) => `step ${s.id}: ${s.sentence}`),
-    ...cautionsOf(fitting),
-    ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),
-  ].join('\n');
+  const rows = (tell: Tell): string[][] =>
+    girths.map((g) => [
+      name(g.level),
+      g.size ?? '-',
+      g.girth === null ? '-' : tellLength(g.girth, tell),
+      g.target === null ? '-' : tellLength(g.target, tell),
+    ]);
+  const text = (tell: Tell): string =>
+    [
+      `${fitting.title}: base size ${made.plan.base.size}. ${told(made.plan.base.why.sentence, tell)}`,
+      '',
+      table(['level', 'size', 'pieces measure', 'target'], rows(tell)),
+      '',
+      `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
+      ...steps.map((s) => `step ${s.id}: ${told(s.sentence, tell)}`),
+      ...cautionsOf(fitting),
+      ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),
+    ].join('\n');
   return {
     json: {
       id: fitting.id,
@@ -59,6 +60,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
       ...(wrote === undefined ? {} : { wrote }),
     },
     text,
+    show: fitting.body.show,
     findings,
   };
 }

@@ -1,7 +1,9 @@
 import { parseArgs } from 'node:util';
-import { InputError, nearestWord } from '../garment/index.ts';
+import { InputError, nearestWord, tellIn } from '../garment/index.ts';
 import { helpAll, helpVerb } from './help.ts';
 import type { Io } from './io.ts';
+import { choiceOption } from './option.ts';
+import { saidJson } from './said.ts';
 import { UsageError, type Answer, type Options, type Verb } from './verb.ts';
 import { VERBS } from './verbs.ts';
 import { tellFindings } from './words.ts';
@@ -13,7 +15,12 @@ function parse(verb: Verb, argv: readonly string[]): { words: readonly string[];
   try {
     const { values, positionals } = parseArgs({
       args: [...argv],
-      options: { ...verb.options, json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+      options: {
+        ...verb.options,
+        json: { type: 'boolean' },
+        units: { type: 'string' },
+        help: { type: 'boolean', short: 'h' },
+      },
       allowPositionals: true,
       strict: true,
     });
@@ -23,9 +30,13 @@ function parse(verb: Verb, argv: readonly string[]): { words: readonly string[];
   }
 }
 
-function report(answer: Answer, json: boolean, io: Io): number {
-  io.out(json ? `${JSON.stringify(answer.json, null, 2)}\n` : `${answer.text}\n`);
-  const findings = tellFindings(answer.findings);
+const UNITS = ['in', 'cm', 'both'] as const;
+
+function report(answer: Answer, options: Options, io: Io): number {
+  const tell = tellIn(choiceOption(options, 'units', UNITS) ?? answer.show ?? 'both');
+  if (options['json'] === true) io.out(`${JSON.stringify(saidJson(answer.json, tell), null, 2)}\n`);
+  else io.out(`${typeof answer.text === 'string' ? answer.text : answer.text(tell)}\n`);
+  const findings = tellFindings(answer.findings, tell);
   if (findings !== '') io.err(`${findings}\n`);
   return answer.findings.some((f) => f.severity === 'error') ? EXIT.error : EXIT.fine;
 }
@@ -52,7 +63,8 @@ async function obey(argv: readonly string[], io: Io): Promise<number> {
   if (verb === undefined) throw new UsageError(unknownVerb(name));
   const { words, options } = parse(verb, rest);
   if (options['help'] === true) return help(name, io);
-  return report(await verb.run({ words, options, io }), options['json'] === true, io);
+  choiceOption(options, 'units', UNITS);
+  return report(await verb.run({ words, options, io }), options, io);
 }
 
 /**

@@ -1,4 +1,13 @@
-import { writeFitting, type Fitting, type Step } from '../garment/index.ts';
+import {
+  asPhrase,
+  called,
+  t,
+  told,
+  writeFitting,
+  type Body,
+  type Fitting,
+  type Step,
+} from '../garment/index.ts';
 import { make, stepsAdded, type StepResult } from '../pipeline/index.ts';
 import type { Io } from './io.ts';
 import { tellStep } from './tell-step.ts';
@@ -12,10 +21,11 @@ export function freshId(fitting: Fitting, kind: Step['kind']): string {
 }
 
 /** A step that can't be done: its findings say why. */
-function tellRefused({ step, sentence, findings }: StepResult): Answer {
+function tellRefused({ step, sentence, findings }: StepResult, { show }: Body): Answer {
   return {
     json: { step, sentence, refused: true, touched: [], changes: [], findings },
-    text: `Not done: ${sentence}.\nNothing was changed and nothing was written.`,
+    text: (tell) => `Not done: ${told(sentence, tell)}.\nNothing was changed and nothing was written.`,
+    show,
     findings,
   };
 }
@@ -35,9 +45,10 @@ export async function addStep(
   const after = make(longer);
   const result = after.steps.find((s) => s.step.id === step.id)!;
   if (result.touched.length === 0 && result.findings.some((f) => f.severity === 'error'))
-    return tellRefused(result);
+    return tellRefused(result, fitting.body);
   if (out !== undefined) await io.writeFile(out, writeFitting(longer));
-  const { sentence, touched, changes } = result;
+  const { touched, changes } = result;
+  const sentence = asPhrase(result.sentence);
   return tellStep({ fitting: longer, before, after, sentence, touched, changes, step, wrote: out });
 }
 
@@ -55,6 +66,6 @@ export async function dropStep(
   if (out !== undefined) await io.writeFile(out, writeFitting(shorter));
   const old = new Map(before.garment.pieces.map((p) => [p.id, p]));
   const touched = after.garment.pieces.filter((p) => old.get(p.id) !== p).map((p) => p.id);
-  const sentence = `Taken back: ${gone?.sentence ?? id}`;
+  const sentence = t`Taken back: ${gone ? asPhrase(gone.sentence) : called(id)}`;
   return tellStep({ fitting: shorter, before, after, sentence, touched, changes: [], wrote: out });
 }

@@ -1,5 +1,13 @@
 import { type Change, type Walk } from '../check/index.ts';
-import { LEVELS, writeLength, type Finding, type Fitting } from '../garment/index.ts';
+import {
+  LEVELS,
+  renderPhrase,
+  tellLength,
+  type Finding,
+  type Fitting,
+  type Phrase,
+  type Tell,
+} from '../garment/index.ts';
 import type { Made, StepResult } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
 import { hundredths, table } from './words.ts';
@@ -50,7 +58,7 @@ function sayChange(c: Change): string {
 
 /** Those that were not there before, and every error. */
 function newFindings(before: Made, after: Made): readonly Finding[] {
-  const key = (f: Finding): string => `${f.code} ${f.message}`;
+  const key = (f: Finding): string => JSON.stringify([f.code, f.where, f.values, f.message]);
   const old = new Set(before.findings.map(key));
   return after.findings.filter((f) => f.severity === 'error' || !old.has(key(f)));
 }
@@ -60,7 +68,7 @@ export interface StepTale {
   readonly fitting: Fitting;
   readonly before: Made;
   readonly after: Made;
-  readonly sentence: string;
+  readonly sentence: Phrase;
   readonly touched: readonly string[];
   readonly changes: readonly Change[];
   readonly step?: StepResult['step'];
@@ -78,8 +86,8 @@ export function tellStep({
   step,
   wrote,
 }: StepTale): Answer {
-  const l = (mm: number | null | undefined): string =>
-    mm === null || mm === undefined ? '-' : writeLength(mm, fitting.body.show === 'in' ? { in: 16 } : 'cm');
+  const l = (mm: number | null | undefined, tell: Tell): string =>
+    mm === null || mm === undefined ? '-' : tellLength(mm, tell);
   const seams = seamsChanged(before, after);
   const girths = after.girths.map(({ level, girth, plan }) => ({
     level,
@@ -89,40 +97,44 @@ export function tellStep({
   }));
   const findings = newFindings(before, after);
   const stood = after.findings.length - findings.length;
-  const text = [
-    sentence,
-    ...(touched.length === 0 ? [] : [`Changed: ${touched.join(', ')}.`]),
-    ...changes.map((c) => `  ${sayChange(c)}`),
-    '',
-    seams.length === 0
-      ? 'No seam changed its length.'
-      : table(
-          ['seam', 'sides before', '', 'sides after', '', 'off by, before', 'after'],
-          seams.map((s) => [
-            s.name,
-            l(s.before[0]),
-            l(s.before[1]),
-            l(s.after[0]),
-            l(s.after[1]),
-            hundredths(s.was),
-            hundredths(s.difference),
+  const text = (tell: Tell): string =>
+    [
+      renderPhrase(sentence, tell),
+      ...(touched.length === 0 ? [] : [`Changed: ${touched.join(', ')}.`]),
+      ...changes.map((c) => `  ${sayChange(c)}`),
+      '',
+      seams.length === 0
+        ? 'No seam changed its length.'
+        : table(
+            ['seam', 'sides before', '', 'sides after', '', 'off by, before', 'after'],
+            seams.map((s) => [
+              s.name,
+              l(s.before[0], tell),
+              l(s.before[1], tell),
+              l(s.after[0], tell),
+              l(s.after[1], tell),
+              hundredths(s.was),
+              hundredths(s.difference),
+            ]),
+          ),
+      '',
+      table(
+        ['level', 'girth before', 'after', 'target'],
+        girths.map((g) => [
+          LEVELS.find((x) => x.level === g.level)?.name ?? g.level,
+          l(g.before, tell),
+          l(g.girth, tell),
+          l(g.target, tell),
+        ]),
+      ),
+      ...(stood === 0
+        ? []
+        : [
+            '',
+            `${stood} older ${stood === 1 ? 'remark stands' : 'remarks stand'}; pintrue check tells all.`,
           ]),
-        ),
-    '',
-    table(
-      ['level', 'girth before', 'after', 'target'],
-      girths.map((g) => [
-        LEVELS.find((x) => x.level === g.level)?.name ?? g.level,
-        l(g.before),
-        l(g.girth),
-        l(g.target),
-      ]),
-    ),
-    ...(stood === 0
-      ? []
-      : ['', `${stood} older ${stood === 1 ? 'remark stands' : 'remarks stand'}; pintrue check tells all.`]),
-    wrote === undefined ? 'Nothing was written.' : `Wrote ${wrote}.`,
-  ].join('\n');
+      wrote === undefined ? 'Nothing was written.' : `Wrote ${wrote}.`,
+    ].join('\n');
   return {
     json: {
       ...(step === undefined ? {} : { step }),
@@ -135,6 +147,7 @@ export function tellStep({
       ...(wrote === undefined ? {} : { wrote }),
     },
     text,
+    show: fitting.body.show,
     findings,
   };
 }

@@ -1,5 +1,5 @@
 import type { ParseArgsConfig } from 'node:util';
-import type { Finding } from '../garment/index.ts';
+import type { Body, Finding, Tell } from '../garment/index.ts';
 import type { Io } from './io.ts';
 
 /** Options as node:util describes them. */
@@ -17,7 +17,9 @@ export interface Call {
 /** What a verb has to say. The face writes `json` with `--json`, else `text`, and the findings as messages. */
 export interface Answer {
   readonly json: unknown;
-  readonly text: string;
+  readonly text: string | ((tell: Tell) => string);
+  /** How the person likes lengths shown, where it is about one; both units otherwise. */
+  readonly show?: Body['show'] | undefined;
   /** Exit 1 when one of them is an error. */
   readonly findings: readonly Finding[];
 }

@@ -1,4 +1,6 @@
-import { MEASURES, type Finding, type Question } from '../garment/index.ts';
+import type { Finding, Question, Tell } from '../garment/index.ts';
+import { say } from './said.ts';
+import { cliFinding } from './words-table.ts';
 
 /** Rows as an aligned table; numbers (and what begins like one) to the right. */
 export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
@@ -25,20 +27,19 @@ export function hundredths(mm: number): string {
 const RANK = { error: 0, warning: 1, note: 2 } as const;
 
 /** Findings, worst first, one a line: `warning [sizes-far-apart] …`. Empty text without any. */
-export function tellFindings(findings: readonly Finding[]): string {
+export function tellFindings(findings: readonly Finding[], tell: Tell): string {
   const sorted = findings
     .map((f, i) => ({ f, i }))
     .sort((a, b) => RANK[a.f.severity] - RANK[b.f.severity] || a.i - b.i);
-  return sorted.map(({ f }) => `${f.severity} [${f.code}] ${f.message}`).join('\n');
+  return sorted.map(({ f }) => `${f.severity} [${f.code}] ${say(f, tell)}`).join('\n');
 }
 
 /** Girths read once, told in one note. */
 function readOnce(questions: readonly Question[]): readonly Finding[] {
   const once = questions.filter((q) => q.code === 'second-reading');
   if (once.length === 0) return [];
-  const names = once.map((q) => MEASURES[q.measure].name).join(', ');
-  const message = `Read once: ${names}. A slip of an inch there cannot be told from a real body: please take each a second time.`;
-  return [{ code: 'second-reading', severity: 'note', where: { measure: once[0]!.measure }, message }];
+  const measures = once.map((q) => q.measure);
+  return [cliFinding('second-reading', 'note', { measure: measures[0]! }, { measures })];
 }
 
 /** Questions about entries as findings, so that they stand among the rest: second readings in one note, anything else a warning. */
@@ -53,7 +54,7 @@ export function questionFindings(questions: readonly Question[]): readonly Findi
       code: q.code,
       severity: 'warning' as const,
       where: { measure: q.measure },
-      message: q.message,
+      ...(typeof q.message === 'string' ? { message: q.message } : { values: { question: q.message } }),
     })),
     ...readOnce(questions),
   ];

@@ -2,9 +2,21 @@ import type { Point } from '../geometry/index.ts';
 import type { EdgeId, Level, PieceId } from './piece.ts';
 import type { MeasureId } from './measure/measure-id.ts';
 import type { Step } from './fitting.ts';
+import type { Phrase } from './words/phrase.ts';
 
 /** error: cannot be cut as it is. warning: a careful sewist would stop and look. note: worth knowing. */
 export type Severity = 'error' | 'warning' | 'note';
+
+/** What a finding's sentence says, as plain data: it crosses workers and JSON. Lengths in mm, angles in degrees. */
+export type FindingValues = { readonly [name: string]: FindingValue };
+export type FindingValue =
+  | string
+  | number
+  | boolean
+  | null
+  | Phrase
+  | readonly FindingValue[]
+  | { readonly [name: string]: FindingValue };
 
 /** A fact about this garment on this body, never repaired or dropped in silence. */
 export interface Finding {
@@ -19,12 +31,16 @@ export interface Finding {
     readonly measure?: MeasureId;
     /** Step of the stack that met it. */
     readonly step?: string;
+    /** Label of the printed size, when several were looked at. */
+    readonly size?: string;
     readonly at?: Point;
   };
-  /** mm (or mm² / degrees where the message says so). */
+  /** mm (or mm² / degrees where its sentence says so). */
   readonly amount?: number;
-  /** One or two plain sentences with the amounts in mm and inches; see say.ts. */
-  readonly message: string;
+  /** What its sentence says; the room's table of words makes the sentence of it at the face. */
+  readonly values?: FindingValues;
+  /** The sentence itself, where it is not made of values yet. */
+  readonly message?: string;
   /** Steps that would settle it, and the words for the button. */
-  readonly remedy?: { readonly say: string; readonly steps: readonly Step[] };
+  readonly remedy?: { readonly say: Phrase | string; readonly steps: readonly Step[] };
 }

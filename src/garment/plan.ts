@@ -1,9 +1,10 @@
 import type { Finding } from './finding.ts';
 import type { Level } from './piece.ts';
+import type { Phrase } from './words/phrase.ts';
 
 /** How a number came about: the formula in words with its values, and who says so. */
 export interface Why {
-  readonly sentence: string;
+  readonly sentence: Phrase | string;
   readonly source?: string;
 }
 

@@ -5,6 +5,7 @@ import type {
   Level,
   LevelPlan,
   Pattern,
+  Phrase,
   PieceId,
   Plan,
   Step,
@@ -24,7 +25,7 @@ export interface StepResult {
   readonly before: Garment;
   readonly after: Garment;
   /** What was done, in a sewist's words. */
-  readonly sentence: string;
+  readonly sentence: Phrase | string;
   readonly touched: readonly PieceId[];
   readonly findings: readonly Finding[];
   /** What a truing step changed; empty on alterations. */

@@ -1,5 +1,5 @@
 import { InputError } from '../../garment/index.ts';
-import type { Finding, Garment, PieceId, Step } from '../../garment/index.ts';
+import type { Finding, Garment, Phrase, PieceId, Step } from '../../garment/index.ts';
 import { bandsFollow } from '../follow/band-follows.ts';
 import { capsFollow } from '../follow/cap-follows.ts';
 import { CATALOGUE } from '../catalogue/index.ts';
@@ -18,7 +18,7 @@ export interface StepOutcome {
   /** Pieces that are no longer the same objects. */
   readonly touched: readonly PieceId[];
   /** What was done, as a sewist would say it. */
-  readonly sentence: string;
+  readonly sentence: Phrase | string;
 }
 
 const byId = new Map(CATALOGUE.map((a) => [a.id, a]));
@@ -34,7 +34,7 @@ const unknown = (entry: string): Finding => ({
 });
 
 /** The step in one sentence, with its amounts. A step whose parameters are not valid says so. */
-export function describeStep(step: AlterStep): string {
+export function describeStep(step: AlterStep): Phrase | string {
   const alteration = byId.get(step.entry);
   if (!alteration) return `Unknown alteration ${step.entry}`;
   try {

@@ -1,5 +1,5 @@
 import { say } from '../../garment/index.ts';
-import type { Garment, Observation, ParamValue } from '../../garment/index.ts';
+import type { Finding, Garment, Observation, ParamValue, Phrase } from '../../garment/index.ts';
 import { alterationOf, applyStep, describeStep } from '../step/apply-step.ts';
 import type { AlterStep } from '../step/apply-step.ts';
 import { CATALOGUE } from '../catalogue/index.ts';
@@ -15,13 +15,13 @@ export interface Proposal {
   readonly from: readonly string[];
   /** The step to record; absent when nothing in the catalogue answers the observation. */
   readonly step?: AlterStep;
-  readonly sentence: string;
+  readonly sentence: Phrase | string;
   /** Why, in the fitter's words. */
-  readonly why: string;
+  readonly why: Phrase | string;
   /** What else it touches or contradicts, in plain words. */
-  readonly conflicts: readonly string[];
-  /** Why it cannot be done on this pattern, when it cannot. */
-  readonly blocked?: string;
+  readonly conflicts: readonly (Phrase | string)[];
+  /** The finding that says why it cannot be done on this pattern, when it cannot. */
+  readonly blocked?: Finding;
 }
 
 /** The kind of line an observation speaks of. */
@@ -199,7 +199,7 @@ function proposal(wanted: Wanted, index: number, garment: Garment): Proposal {
     sentence: describeStep(step),
     why: wanted.why.join(' '),
     conflicts: wanted.conflicts,
-    ...(refused ? { blocked: refused.message } : {}),
+    ...(refused ? { blocked: refused } : {}),
   };
 }
 

@@ -6,7 +6,7 @@ import {
   type Alteration,
   type Param,
 } from '../../alter/index.ts';
-import { nearestWord, say, type ParamValue } from '../../garment/index.ts';
+import { nearestWord, tellLength, told, type ParamValue, type Tell } from '../../garment/index.ts';
 import { make, toTrue } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
@@ -29,7 +29,8 @@ function list(): Answer {
   return { json, text: table(['', 'id', 'alteration', 'when'], rows), findings: [] };
 }
 
-function sayParam(p: Param): string {
+function sayParam(p: Param, tell: Tell): string {
+  const say = (mm: number): string => tellLength(mm, tell);
   if (p.kind === 'length')
     return `a length from ${say(p.min)} to ${say(p.max)}${p.blank === undefined ? `, ${say(p.default)} when not given` : `, ${p.blank} when not given`}${p.limit === undefined ? '' : `; usually at most ${say(p.limit.most)}`}`;
   if (p.kind === 'angle') return `degrees from ${p.min} to ${p.max}, ${p.default} when not given`;
@@ -54,21 +55,22 @@ function describe(a: Alteration): Answer {
   const width = Math.max(...a.params.map((p) => p.id.length));
   const trued = toTrue(a);
   const turns = a.params.some((p) => (p.kind === 'length' || p.kind === 'angle') && p.min < 0);
-  const text = [
-    `${a.name} (${a.id})`,
-    a.when,
-    '',
-    ...a.params.map((p) => `  ${p.id.padEnd(width)}  ${p.name}: ${sayParam(p)}`),
-    '',
-    ...(turns
-      ? ['A minus sign turns an amount round: shorter for longer, narrower for wider, lower for higher.']
-      : []),
-    `For example: ${example(a)}`,
-    '',
-    `Also changes: ${a.reach.join('; ')}.`,
-    ...(trued.length === 0 ? [] : [`To true after it: ${trued.join('; ')}.`]),
-    `Source: ${a.source}.`,
-  ].join('\n');
+  const text = (tell: Tell): string =>
+    [
+      `${a.name} (${a.id})`,
+      a.when,
+      '',
+      ...a.params.map((p) => `  ${p.id.padEnd(width)}  ${p.name}: ${sayParam(p, tell)}`),
+      '',
+      ...(turns
+        ? ['A minus sign turns an amount round: shorter for longer, narrower for wider, lower for higher.']
+        : []),
+      `For example: ${example(a)}`,
+      '',
+      `Also changes: ${a.reach.join('; ')}.`,
+      ...(trued.length === 0 ? [] : [`To true after it: ${trued.join('; ')}.`]),
+      `Source: ${a.source}.`,
+    ].join('\n');
   return {
     json: {
       id: a.id,
@@ -120,18 +122,19 @@ function readValue(a: Alteration, word: string): readonly [string, ParamValue] {
 async function steps({ io }: Call, file: string): Promise<Answer> {
   const fitting = await loadFitting(io, file);
   const made = make(fitting);
-  const told = made.steps.map(({ step, sentence, touched }) => ({
+  const done = made.steps.map(({ step, sentence, touched }) => ({
     id: step.id,
     off: step.off === true,
     sentence,
     touched,
     ...(step.note === undefined ? {} : { note: step.note }),
   }));
-  const text = [
-    `${fitting.title}: ${told.length === 0 ? 'nothing was altered yet.' : `${told.length} ${told.length === 1 ? 'step' : 'steps'}, in this order.`}`,
-    ...told.map((s) => `${s.id}: ${s.sentence}${s.off ? ' (left out for now)' : ''}`),
-  ].join('\n');
-  return { json: { title: fitting.title, steps: told }, text, findings: [] };
+  const text = (tell: Tell): string =>
+    [
+      `${fitting.title}: ${done.length === 0 ? 'nothing was altered yet.' : `${done.length} ${done.length === 1 ? 'step' : 'steps'}, in this order.`}`,
+      ...done.map((s) => `${s.id}: ${told(s.sentence, tell)}${s.off ? ' (left out for now)' : ''}`),
+    ].join('\n');
+  return { json: { title: fitting.title, steps: done }, text, show: fitting.body.show, findings: [] };
 }
 
 async function remove({ options, io }: Call, file: string, id: string): Promise<Answer> {

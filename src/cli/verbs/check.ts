@@ -15,7 +15,7 @@ function checkPattern(pattern: Pattern): Answer {
     const findings = [...checkOutlines(garment), ...walks.flatMap((w) => walkFindings(garment, w))].map(
       (f): Finding => ({
         ...f,
-        message: `Size ${size.label}: ${f.message}`,
+        where: { ...f.where, size: size.label },
       }),
     );
     const worst = Math.max(0, ...walks.map((w) => Math.abs(w.difference)));

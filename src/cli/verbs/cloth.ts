@@ -1,4 +1,4 @@
-import { say, type Cloth, type Fitting, type Garment } from '../../garment/index.ts';
+import { tellLength, type Cloth, type Fitting, type Garment, type Tell } from '../../garment/index.ts';
 import {
   bundles,
   clothNeeds,
@@ -141,27 +141,34 @@ export const cloth: Verb = {
     const small = notions(garment, Object.fromEntries(elastic));
     const parts = bundles(garment.pieces);
     const priced = buy.some((n) => n.cost !== undefined);
-    const rows = buy.map((n) => [
-      n.cloth,
-      say(n.width),
-      n.fold,
-      n.yards,
-      n.metres,
-      `${(n.density * 100).toFixed(0)} %`,
-      `${(n.remnant / 10).toFixed(0)} cm`,
-      ...(priced ? [n.cost?.toFixed(2) ?? ''] : []),
-    ]);
+    const rows = (tell: Tell): string[][] =>
+      buy.map((n) => [
+        n.cloth,
+        tellLength(n.width, tell),
+        n.fold,
+        n.yards,
+        n.metres,
+        `${(n.density * 100).toFixed(0)} %`,
+        `${(n.remnant / 10).toFixed(0)} cm`,
+        ...(priced ? [n.cost?.toFixed(2) ?? ''] : []),
+      ]);
     const head = ['cloth', 'width', 'fold', 'yards', 'metres', 'used', 'left over'];
-    const text = [
-      table(priced ? [...head, 'cost'] : head, rows),
-      '',
-      ...small.map((n) => n.say),
-      ...parts.flatMap((b) => [
+    const text = (tell: Tell): string =>
+      [
+        table(priced ? [...head, 'cost'] : head, rows(tell)),
         '',
-        `${b.cloth}: ${b.parts} parts`,
-        ...b.lines.flatMap((l) => [`  ${l.number} ${l.name}: ${l.cut}`, ...marking(l)]),
-      ]),
-    ].join('\n');
-    return { json: { buy, notions: small, cutting: parts, findings }, text, findings };
+        ...small.map((n) => n.say),
+        ...parts.flatMap((b) => [
+          '',
+          `${b.cloth}: ${b.parts} parts`,
+          ...b.lines.flatMap((l) => [`  ${l.number} ${l.name}: ${l.cut}`, ...marking(l)]),
+        ]),
+      ].join('\n');
+    return {
+      json: { buy, notions: small, cutting: parts, findings },
+      text,
+      show: fitting.body.show,
+      findings,
+    };
   },
 };

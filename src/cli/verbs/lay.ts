@@ -1,5 +1,5 @@
-import type { Body, Cloth, Finding, Garment } from '../../garment/index.ts';
-import { say } from '../../garment/index.ts';
+import type { Body, Cloth, Finding, Garment, Tell } from '../../garment/index.ts';
+import { tellLength } from '../../garment/index.ts';
 import {
   cuttingCautions,
   cuttingOrder,
@@ -27,6 +27,7 @@ import { loadFitting } from '../load.ts';
 import { choiceOption, lengthWord, needOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
+import { cliFinding } from '../words-table.ts';
 
 /** How long the search goes on when nothing is said, seconds. */
 const SECONDS = 20;
@@ -129,29 +130,34 @@ function tell(
     as,
   }));
   const grain = layMeasures(job, lay);
-  const rows = cuttingOrder(lay).map((p, i) => {
-    const ends = grain.filter((g) => g.piece === p.piece && g.copy === p.copy);
-    const piece = job.pieces.find((c) => c.piece === p.piece);
-    return [
-      String(i + 1),
-      piece === undefined ? p.piece : `${piece.number} ${piece.name}`,
-      AS[p.as],
-      measureWords(ends, show === 'in' ? { in: 8 } : 'cm').join(', '),
-    ];
-  });
-  const text = [
-    `${lay.cloth}: ${say(lay.length)} of cloth ${say(lay.width)} wide, folded: ${lay.fold}; ${(lay.density * 100).toFixed(1)} % of it used.`,
-    '',
-    'In the order of cutting',
-    table(['', 'piece', 'as', 'its grainline'], rows),
-    '',
-    // The drawing goes to a machine whose kind is not said, the picture to a table.
-    ...(/\.dxf$/i.test(wrote[0]!)
-      ? [...cuttingCautions('knife-plotter', null), ...cuttingCautions('laser', null)]
-      : cuttingCautions('rotary', null)),
-    '',
-    ...wrote.map((w) => `Wrote ${w}.`),
-  ].join('\n');
+  const rows = (tell: Tell): string[][] =>
+    cuttingOrder(lay).map((p, i) => {
+      const ends = grain.filter((g) => g.piece === p.piece && g.copy === p.copy);
+      const piece = job.pieces.find((c) => c.piece === p.piece);
+      return [
+        String(i + 1),
+        piece === undefined ? p.piece : `${piece.number} ${piece.name}`,
+        AS[p.as],
+        measureWords(
+          ends,
+          tell.unit === 'in' || (tell.unit === 'both' && show === 'in') ? { in: 8 } : 'cm',
+        ).join(', '),
+      ];
+    });
+  const text = (tell: Tell): string =>
+    [
+      `${lay.cloth}: ${tellLength(lay.length, tell)} of cloth ${tellLength(lay.width, tell)} wide, folded: ${lay.fold}; ${(lay.density * 100).toFixed(1)} % of it used.`,
+      '',
+      'In the order of cutting',
+      table(['', 'piece', 'as', 'its grainline'], rows(tell)),
+      '',
+      // The drawing goes to a machine whose kind is not said, the picture to a table.
+      ...(/\.dxf$/i.test(wrote[0]!)
+        ? [...cuttingCautions('knife-plotter', null), ...cuttingCautions('laser', null)]
+        : cuttingCautions('rotary', null)),
+      '',
+      ...wrote.map((w) => `Wrote ${w}.`),
+    ].join('\n');
   return {
     json: {
       cloth: lay.cloth,
@@ -164,6 +170,7 @@ function tell(
       wrote,
     },
     text,
+    show,
     findings,
   };
 }
@@ -193,12 +200,7 @@ async function run(call: Call): Promise<Answer> {
   try {
     const lay = await search(job, said, call);
     if (lay === null) {
-      const none: Finding = {
-        code: 'no-lay-found',
-        severity: 'error',
-        where: {},
-        message: 'No lay was found in the time given. Give it longer, or loosen the repeat.',
-      };
+      const none = cliFinding('no-lay-found', 'error', {}, {});
       return {
         json: { cloth, width, length: null, density: null, placements: [], findings: [none] },
         text: 'Nothing was written.',

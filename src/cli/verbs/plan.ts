@@ -8,6 +8,10 @@ import {
   type Pattern,
   type Plan,
   type SizeChart,
+  told,
+  type Phrase,
+  type Tell,
+  type Why,
 } from '../../garment/index.ts';
 import { edgeName, make, planFor } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
@@ -21,10 +25,19 @@ const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trous
 const levelName = (level: string): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
-function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly string[]): string {
+function tellPlan(
+  plan: Plan,
+  body: Body,
+  chart: SizeChart,
+  marking: readonly (Phrase | string)[],
+  tell: Tell,
+): string {
+  // Two units in one cell would make a table nobody can read.
+  const show = tell.unit === 'both' ? body.show : tell.unit;
   const l = (mm: number): string =>
-    writeLength(mm, body.show === 'in' ? { in: 16 } : 'cm').replace(/ (in|cm)$/, '');
-  const unit = body.show === 'in' ? 'inches' : 'centimetres';
+    writeLength(mm, show === 'in' ? { in: 16 } : 'cm').replace(/ (in|cm)$/, '');
+  const unit = show === 'in' ? 'inches' : 'centimetres';
+  const say = (why: Why): string => told(why.sentence, tell);
   const head = [
     'level',
     'body',
@@ -52,13 +65,13 @@ function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly st
     l(p.perEdge),
   ]);
   const why = plan.levels.flatMap((p) => [
-    `  ${levelName(p.level)}: ${p.why.target.sentence} ${p.why.size.sentence} ${p.why.residual.sentence}`,
-    `    ease: ${p.why.ease.sentence}`,
-    ...(p.split === undefined ? [] : [`    front and back: ${p.split.why.sentence}`]),
+    `  ${levelName(p.level)}: ${say(p.why.target)} ${say(p.why.size)} ${say(p.why.residual)}`,
+    `    ease: ${say(p.why.ease)}`,
+    ...(p.split === undefined ? [] : [`    front and back: ${say(p.split.why)}`]),
   ]);
-  const lengths = plan.lengths.map((p) => `  ${p.why.sentence}`);
+  const lengths = plan.lengths.map((p) => `  ${say(p.why)}`);
   return [
-    `Base size ${plan.base.size}. ${plan.base.why.sentence}`,
+    `Base size ${plan.base.size}. ${say(plan.base.why)}`,
     ...(chart.source === undefined ? [] : [`Size chart: ${chart.source}.`]),
     '',
     `All girths all round, in ${unit}.`,
@@ -66,7 +79,7 @@ function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly st
     ...(lengths.length === 0 ? [] : ['', 'Lengths', ...lengths]),
     '',
     'To mark it on the tissue',
-    ...marking.map((line) => `  ${line}`),
+    ...marking.map((line) => `  ${told(line, tell)}`),
     '',
     'Why',
     ...why,
@@ -95,7 +108,8 @@ function answer(
       marking,
       findings,
     },
-    text: tellPlan(plan, body, chart, marking),
+    text: (tell) => tellPlan(plan, body, chart, marking, tell),
+    show: body.show,
     findings,
   };
 }
@@ -171,7 +185,7 @@ export const plan: Verb = {
     const [file] = call.words;
     if (call.words.length > 1) throw new UsageError('plan takes at most one fitting.');
     if (file !== undefined) {
-      if (Object.keys(call.options).some((name) => name !== 'json'))
+      if (Object.keys(call.options).some((name) => name !== 'json' && name !== 'units'))
         throw new UsageError('A fitting has its own body, pattern and choices: give it alone.');
       return fromFitting(call, file);
     }

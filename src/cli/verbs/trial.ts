@@ -1,8 +1,17 @@
 import { answeredBy, answering, observe, OBSERVABLES, type Proposal } from '../../alter/index.ts';
-import { writeFitting, type Fitting, type Observation, type Step } from '../../garment/index.ts';
+import {
+  writeFitting,
+  type Fitting,
+  type Observation,
+  type Step,
+  tellIn,
+  told,
+  type Tell,
+} from '../../garment/index.ts';
 import { make, stepsAdded } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, textOption, textOptions } from '../option.ts';
+import { say } from '../said.ts';
 import { freshId } from '../step.ts';
 import { UsageError, type Answer, type Verb } from '../verb.ts';
 
@@ -58,7 +67,11 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
     if (had)
       throw new UsageError(`--accept: proposal ${text.trim()} was accepted already, as step "${had.id}".`);
     const step: Step = answering(
-      { ...proposal.step, id: freshId(so, 'alter'), note: proposal.why.slice(0, 2_000) },
+      {
+        ...proposal.step,
+        id: freshId(so, 'alter'),
+        note: told(proposal.why, tellIn(fitting.body.show)).slice(0, 2_000),
+      },
       proposal,
     );
     return stepsAdded(so, [step]);
@@ -67,20 +80,23 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
 
 function tell(proposals: readonly Proposal[], fitting: Fitting, wrote: string | undefined): Answer {
   const findings = make(fitting).findings.filter((f) => f.severity === 'error');
-  const lines = proposals.flatMap((p, i) => [
-    `${i + 1}  ${p.sentence}`,
-    `   ${p.why}`,
-    ...(answeredBy(fitting.steps, p) ? ['   accepted'] : []),
-    ...p.conflicts.map((c) => `   mind: ${c}`),
-    ...(p.blocked === undefined ? [] : [`   can't be done here: ${p.blocked}`]),
-  ]);
-  const text = [
-    ...(lines.length === 0 ? ['Nothing was seen that asks for a change.'] : lines),
-    ...(wrote === undefined ? ['Nothing was written.'] : [`Wrote ${wrote}.`]),
-  ].join('\n');
+  const lines = (tell: Tell): string[] =>
+    proposals.flatMap((p, i) => [
+      `${i + 1}  ${told(p.sentence, tell)}`,
+      `   ${told(p.why, tell)}`,
+      ...(answeredBy(fitting.steps, p) ? ['   accepted'] : []),
+      ...p.conflicts.map((c) => `   mind: ${told(c, tell)}`),
+      ...(p.blocked === undefined ? [] : [`   can't be done here: ${say(p.blocked, tell)}`]),
+    ]);
+  const text = (tell: Tell): string =>
+    [
+      ...(proposals.length === 0 ? ['Nothing was seen that asks for a change.'] : lines(tell)),
+      ...(wrote === undefined ? ['Nothing was written.'] : [`Wrote ${wrote}.`]),
+    ].join('\n');
   return {
     json: { proposals, steps: fitting.steps, findings, ...(wrote === undefined ? {} : { wrote }) },
     text,
+    show: fitting.body.show,
     findings,
   };
 }

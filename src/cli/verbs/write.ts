@@ -6,11 +6,12 @@ import {
   writePatternPdf,
   writeSvg,
 } from '../../exchange/index.ts';
-import type { Finding, Pattern } from '../../garment/index.ts';
+import type { Pattern } from '../../garment/index.ts';
 import { make } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
 import { choiceOption, needOption } from '../option.ts';
 import { UsageError, type Verb } from '../verb.ts';
+import { cliFinding } from '../words-table.ts';
 
 const FORMATS = ['dxf', 'svg', 'pdf'] as const;
 type Format = (typeof FORMATS)[number];
@@ -43,12 +44,7 @@ export const write: Verb = {
     const pattern =
       loaded.kind === 'pattern' ? loaded.pattern : wornPattern(loaded.fitting, make(loaded.fitting).garment);
     await io.writeFile(out, await content(pattern, format, io.today()));
-    const findings = LOSSES[format].map((what): Finding => ({
-      code: 'not-held',
-      severity: 'note',
-      where: {},
-      message: `${format.toUpperCase()} can't hold ${what}.`,
-    }));
+    const findings = LOSSES[format].map((what) => cliFinding('not-held', 'note', {}, { format, what }));
     return {
       json: {
         id: pattern.id,

@@ -2,8 +2,8 @@ import type { Body } from './body.ts';
 import { MEASURES, bodyReading, bodyValue, REPEAT_WITHIN } from './measure.ts';
 import { MEASURE_IDS, type MeasureId } from './measure-id.ts';
 import type { Question } from './question.ts';
-import { MM_PER } from './read-length.ts';
-import { writeLength } from './write-length.ts';
+import { MM_PER } from '../words/length-unit.ts';
+import { writeLength } from '../words/write-length.ts';
 
 /** Factors by which a slip of unit or of the decimal mark changes a length, with what was probably meant. */
 const SLIPS: readonly { readonly factor: number; readonly meant: (mm: number) => string }[] = [

@@ -1,3 +1,4 @@
+import type { Phrase } from '../words/phrase.ts';
 import type { MeasureId } from './measure-id.ts';
 
 /**
@@ -10,6 +11,6 @@ export interface Question {
   readonly measure: MeasureId;
   /** The other entry concerned, when two may have been exchanged. */
   readonly other?: MeasureId;
-  readonly message: string;
-  readonly suggest?: { readonly value: number; readonly say: string };
+  readonly message: Phrase | string;
+  readonly suggest?: { readonly value: number; readonly say: Phrase | string };
 }

@@ -1,5 +1,5 @@
 import type { SizeChart } from '../chart.ts';
-import { MM_PER } from '../measure/read-length.ts';
+import { MM_PER } from '../words/length-unit.ts';
 import type { MeasureId } from '../measure/measure-id.ts';
 
 /** How sure we are of a published figure: read in the source, recalled, or computed by us. */

@@ -6,7 +6,8 @@ import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
 import { measureNamed, nearestWord } from './measure-name.ts';
 import { MEASURES } from '../measure/measure.ts';
 import type { Question } from '../measure/question.ts';
-import { readLength, type LengthUnit } from '../measure/read-length.ts';
+import { readLength } from '../measure/read-length.ts';
+import type { LengthUnit } from '../words/length-unit.ts';
 
 /** What a table of measurements holds: readings by measure in the order typed (a repeated row is a repeat reading), and what to ask about them. */
 export interface MeasuresTable {

@@ -1,5 +1,5 @@
 import { InputError } from '../input-error.ts';
-import { MM_PER } from '../measure/read-length.ts';
+import { MM_PER } from '../words/length-unit.ts';
 import { wrong } from './json.ts';
 
 type Format = 'pintrue-fitting' | 'pintrue-pattern' | 'pintrue-body';

@@ -1,3 +1,5 @@
+import { tellIn } from '../../garment/index.ts';
+import { findingSentence } from '../../pipeline/index.ts';
 import { useMemo, useState } from 'react';
 import type { Cloth } from '../../garment/index.ts';
 import { purchase } from '../../layout/index.ts';
@@ -120,7 +122,7 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
             ))}
           {lay.findings.map((f, i) => (
             <p key={`${f.code}/${i}`} className="row small">
-              <Sign severity={f.severity} /> {f.message}
+              <Sign severity={f.severity} /> {findingSentence(f, tellIn(show))}
             </p>
           ))}
         </section>

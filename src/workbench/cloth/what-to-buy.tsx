@@ -1,3 +1,5 @@
+import { tellIn } from '../../garment/index.ts';
+import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useState } from 'react';
 import type { Cloth, Finding } from '../../garment/index.ts';
 import { notions } from '../../layout/index.ts';
@@ -140,7 +142,7 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
       )}
       {findings.map((f, i) => (
         <p key={`${f.code}/${i}`} className="row small">
-          <Sign severity={f.severity} /> {f.message}
+          <Sign severity={f.severity} /> {findingSentence(f, tellIn(show))}
         </p>
       ))}
       {shopping.length > 0 && (

@@ -1,4 +1,4 @@
-import { MEASURES, type LengthPlan, type MeasureId } from '../../garment/index.ts';
+import { MEASURES, type LengthPlan, type MeasureId, tellIn, told } from '../../garment/index.ts';
 import { FINISHED_MM } from '../../geometry/index.ts';
 import { lengthAlteration } from '../../pipeline/index.ts';
 import { Amount } from '../parts/amount.tsx';
@@ -59,7 +59,9 @@ function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
           <dd>{agrees ? <small>agree</small> : <Amount mm={Math.abs(plan.residual)} show={show} />}</dd>
         </div>
       </dl>
-      <Whys asked={[{ ask: 'Why?', name: `Why this ${name}?`, answer: <WhyWords why={plan.why} /> }]}>
+      <Whys
+        asked={[{ ask: 'Why?', name: `Why this ${name}?`, answer: <WhyWords why={plan.why} show={show} /> }]}
+      >
         <LengthDeed plan={plan} bench={bench} name={name} />
       </Whys>
     </div>
@@ -73,7 +75,7 @@ function LengthDeed({ plan, bench, name }: { plan: LengthPlan; bench: ReadyBench
   if (remedy)
     return (
       <button type="button" className="act" onClick={() => takeRemedy(bench, remedy)}>
-        {remedy.say}
+        {told(remedy.say, tellIn(bench.show))}
       </button>
     );
   if (Math.abs(plan.residual) <= FINISHED_MM) return null;

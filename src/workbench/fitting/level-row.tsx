@@ -59,7 +59,7 @@ export function BaseRow({ bench }: { bench: ReadyBench }) {
       <div className="row level-set">
         <SizePick level="base" size={base.size} chosen={bench.fitting.choices.size['base']} bench={bench} />
       </div>
-      <Whys asked={[{ ask: 'Why this size?', answer: <WhyWords why={base.why} /> }]} />
+      <Whys asked={[{ ask: 'Why this size?', answer: <WhyWords why={base.why} show={bench.show} /> }]} />
     </div>
   );
 }
@@ -120,9 +120,9 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
           ...(level.shares.length > 0
             ? [{ ask: 'Every edge’s share', answer: <EdgeShares level={level} bench={bench} /> }]
             : []),
-          { ask: 'Why this size?', answer: <WhyWords why={level.why.size} /> },
-          { ask: 'Why this ease?', answer: <WhyWords why={level.why.ease} /> },
-          { ask: 'Why is this left over?', answer: <WhyWords why={level.why.residual} /> },
+          { ask: 'Why this size?', answer: <WhyWords why={level.why.size} show={show} /> },
+          { ask: 'Why this ease?', answer: <WhyWords why={level.why.ease} show={show} /> },
+          { ask: 'Why is this left over?', answer: <WhyWords why={level.why.residual} show={show} /> },
         ]}
       >
         {own && (

@@ -1,5 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
-import type { Why } from '../../garment/index.ts';
+import { tellIn, told, type Body, type Why } from '../../garment/index.ts';
 
 /** One question and what opens under it. */
 export interface Asked {
@@ -42,10 +42,10 @@ export function Whys({ asked, children }: { asked: readonly Asked[]; children?: 
 }
 
 /** Why a number is what it is, and by whose rule. */
-export function WhyWords({ why }: { why: Why }) {
+export function WhyWords({ why, show }: { why: Why; show: Body['show'] }) {
   return (
     <p>
-      {why.sentence}
+      {told(why.sentence, tellIn(show))}
       {why.source && <em> ({why.source})</em>}
     </p>
   );

@@ -1,3 +1,5 @@
+import { tellIn } from '../../garment/index.ts';
+import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useState } from 'react';
 import type { AssemblyCorrections, Corrections, PieceCorrection, Progress } from '../../exchange/index.ts';
 import type { GarmentKind } from '../../garment/index.ts';
@@ -175,7 +177,8 @@ function Looked({ found, reader, scaleBy, onScale, about, onAbout }: LookedProps
       .then(({ pattern, findings }) => {
         const fresh = { ...pattern, id: crypto.randomUUID() };
         store.create('pattern', fresh, `Brought in from ${found.name}`);
-        for (const f of findings.filter((x) => x.severity !== 'note').slice(0, 5)) store.say(f.message);
+        for (const f of findings.filter((x) => x.severity !== 'note').slice(0, 5))
+          store.say(findingSentence(f, tellIn(show)));
         go(hrefTo('patterns', fresh.id));
       })
       .catch((error: Error) => store.say(`It could not be made into a pattern: ${error.message}`, 'trouble'))
@@ -274,7 +277,7 @@ function Looked({ found, reader, scaleBy, onScale, about, onAbout }: LookedProps
       />
       {found.summary.findings.map((f, i) => (
         <p key={`${f.code}/${i}`} className="row small">
-          <Sign severity={f.severity} /> {f.message}
+          <Sign severity={f.severity} /> {findingSentence(f, tellIn(show))}
         </p>
       ))}
       <div className="row">

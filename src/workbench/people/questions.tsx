@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { MEASURES, type Body, type MeasureId, type Question } from '../../garment/index.ts';
+import { MEASURES, type Body, type MeasureId, type Question, tellIn, told } from '../../garment/index.ts';
 import { store } from '../store/use-store.ts';
 import { putReading } from './readings.ts';
 
@@ -13,6 +13,7 @@ export function Questions({
   body: Body;
   onLight: (id: MeasureId) => void;
 }) {
+  const tell = tellIn(body.show);
   const [kept, setKept] = useState<readonly string[]>([]);
   const name = (q: Question): string =>
     `${q.code}/${q.measure}/${q.other ?? ''}/${JSON.stringify(body.readings[q.measure])}`;
@@ -23,11 +24,11 @@ export function Questions({
     <section className="stack tight" aria-label="Questions about the measures" aria-live="polite">
       {open.map((q) => (
         <div key={name(q)} className="ask">
-          <p>{q.message}</p>
+          <p>{told(q.message, tell)}</p>
           <div className="row">
             {q.suggest && (
               <button type="button" className="act" onClick={() => answer(body, q)}>
-                Yes: {q.suggest.say}
+                Yes: {told(q.suggest.say, tell)}
               </button>
             )}
             <button type="button" className="act" onClick={() => setKept([...kept, name(q)])}>
@@ -52,6 +53,7 @@ export function Questions({
 function answer(body: Body, q: Question): void {
   const { suggest } = q;
   if (!suggest) return;
+  const said = told(suggest.say, tellIn(body.show));
   const last = (id: MeasureId): number => (body.readings[id]?.length ?? 1) - 1;
   const on = new Date().toISOString().slice(0, 10);
   store.change(
@@ -62,10 +64,10 @@ function answer(body: Body, q: Question): void {
         const [mine, other] = [b.readings[q.measure], b.readings[q.other]];
         return { ...b, readings: { ...b.readings, [q.measure]: other, [q.other]: mine } };
       }
-      return putReading(b, q.measure, last(q.measure), suggest.value, suggest.say, on);
+      return putReading(b, q.measure, last(q.measure), suggest.value, said, on);
     },
     q.other
       ? `Exchanged ${MEASURES[q.measure].name} and ${MEASURES[q.other].name}`
-      : `${MEASURES[q.measure].name}: ${suggest.say}`,
+      : `${MEASURES[q.measure].name}: ${said}`,
   );
 }

@@ -1,3 +1,5 @@
+import { findingSentence } from '../../pipeline/index.ts';
+import { tellIn, told } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
 import type { Step } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -30,6 +32,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
   const catalogue = useCatalogue();
   const [adding, setAdding] = useState(false);
   const { fitting, made, change } = bench;
+  const tell = tellIn(bench.show);
   const current = fitting.steps.find((s) => s.id === step);
   const entry = current?.kind === 'alter' ? catalogue.find((c) => c.id === current.entry) : undefined;
 
@@ -75,7 +78,13 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
                 onClick={() => onStep(open ? null : s.id)}
               >
                 <span className="unseen">Step {i + 1}: </span>
-                {s.off ? <s>{nameOf(s, catalogue)}</s> : (result?.sentence ?? nameOf(s, catalogue))}
+                {s.off ? (
+                  <s>{nameOf(s, catalogue)}</s>
+                ) : result ? (
+                  told(result.sentence, tell)
+                ) : (
+                  nameOf(s, catalogue)
+                )}
               </button>
               {open && (
                 <div className="stack tight">
@@ -86,11 +95,13 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
                       notches. It can be taken back like any other step.
                     </p>
                   )}
-                  {result?.findings.map((f) => (
-                    <p key={`${f.code}/${f.message}`} className="small">
-                      {f.message}
-                    </p>
-                  ))}
+                  {result?.findings
+                    .map((f) => findingSentence(f, tell))
+                    .map((said) => (
+                      <p key={said} className="small">
+                        {said}
+                      </p>
+                    ))}
                   <div className="row">
                     <button
                       type="button"

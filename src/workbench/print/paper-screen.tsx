@@ -1,3 +1,5 @@
+import { tellIn } from '../../garment/index.ts';
+import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Finding, PaperChoices } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -165,7 +167,7 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
         </p>
         {findings.map((f, i) => (
           <p key={`${f.code}/${i}`} className="row small top">
-            <Sign severity={f.severity} /> {f.message}
+            <Sign severity={f.severity} /> {findingSentence(f, tellIn(bench.show))}
           </p>
         ))}
         {trouble && (

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { writeFitting } from '../../garment/index.ts';
+import { writeFitting, tellIn, told } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
 import type { DocKey, Version } from '../store/kinds.ts';
@@ -59,12 +59,13 @@ export default function RecordScreen({ bench }: { bench: ReadyBench }) {
 /** The steps and choices in force, in their order. */
 function Decided({ bench }: { bench: ReadyBench }) {
   const { made, fitting } = bench;
+  const tell = tellIn(bench.show);
   return (
     <ol className="decided">
       <li>{sizesSentence(made.plan, fitting.pattern)}</li>
       {made.steps.map((s) => (
         <li key={s.step.id}>
-          {s.step.off ? <s>{s.sentence}</s> : s.sentence}
+          {s.step.off ? <s>{told(s.sentence, tell)}</s> : told(s.sentence, tell)}
           {s.step.kind === 'alter' && s.step.answers && <small> — from the trial notes</small>}
           {s.step.note && <small> — {s.step.note}</small>}
         </li>

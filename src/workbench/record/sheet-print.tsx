@@ -1,4 +1,5 @@
-import { bodyValue, MEASURE_IDS, MEASURES } from '../../garment/index.ts';
+import { findingSentence } from '../../pipeline/index.ts';
+import { bodyValue, MEASURE_IDS, MEASURES, tellIn, told } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { levelName } from '../station/level-name.ts';
 import { Amount } from '../parts/amount.tsx';
@@ -79,7 +80,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
         {made.steps
           .filter((s) => !s.step.off)
           .map((s) => (
-            <li key={s.step.id}>{s.sentence}</li>
+            <li key={s.step.id}>{told(s.sentence, tellIn(show))}</li>
           ))}
       </ol>
       <h3>To check on the test garment</h3>
@@ -169,7 +170,7 @@ function checksFor(bench: ReadyBench): string[] {
     ...(steps.some((s) => s.step.kind === 'alter' && !s.step.off)
       ? ['Each altered line: balance marks meet, nothing strains or folds.']
       : []),
-    ...findings.filter((f) => f.severity === 'warning').map((f) => f.message),
+    ...findings.filter((f) => f.severity === 'warning').map((f) => findingSentence(f, tellIn(bench.show))),
     'Sit, reach forward, raise both arms, breathe out fully. Stop altering if the same level keeps changing, and measure again.',
   ];
 }

@@ -1,4 +1,5 @@
-import { bodyValue, type Finding, type Severity } from '../../garment/index.ts';
+import { findingSentence } from '../../pipeline/index.ts';
+import { bodyValue, type Finding, type Severity, tellIn, told } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Empty } from '../parts/empty.tsx';
 import { Sign, severityWord } from '../parts/sign.tsx';
@@ -45,7 +46,9 @@ export default function SettleScreen({ bench }: { bench: ReadyBench }) {
 
 function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }) {
   const place = whereOf(finding, bench);
-  const { remedy, where, message } = finding;
+  const { remedy, where } = finding;
+  const tell = tellIn(bench.show);
+  const message = findingSentence(finding, tell);
   const { body } = bench.fitting;
   const untaken = where.measure !== undefined && bodyValue(body, where.measure) === undefined;
   // A place that the sentence names already is not said again.
@@ -65,7 +68,7 @@ function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }
         )}
         {remedy && remedy.steps.length > 0 && (
           <button type="button" className="act main" onClick={() => takeRemedy(bench, remedy)}>
-            {remedy.say}
+            {told(remedy.say, tell)}
           </button>
         )}
         {where.measure && (untaken || !place.href) && (

@@ -1,3 +1,5 @@
+import { findingSentence } from '../../pipeline/index.ts';
+import { tellIn, told } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
 import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -8,6 +10,7 @@ import { askOf, bench as worker } from '../worker/bench.ts';
 /** What the notes suggest, in a fitter's order; each accepted by itself, none by itself. */
 export function Proposals({ bench }: { bench: ReadyBench }) {
   const { fitting, change } = bench;
+  const tell = tellIn(bench.show);
   const [proposals, setProposals] = useState<readonly Proposal[]>([]);
   useEffect(() => {
     let wanted = true;
@@ -26,18 +29,21 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
       <ol className="proposals">
         {proposals.map((p) => {
           const taken = answeredBy(fitting.steps, p);
+          const sentence = told(p.sentence, tell);
           return (
-            <li key={p.sentence} className="stack tight">
+            <li key={sentence} className="stack tight">
               <p>
-                <strong>{p.sentence}</strong>
+                <strong>{sentence}</strong>
               </p>
-              <p className="small">{p.why}</p>
-              {p.conflicts.map((c) => (
-                <p key={c} className="small limit">
-                  {c}
-                </p>
-              ))}
-              {p.blocked && <p className="small limit">{p.blocked}</p>}
+              <p className="small">{told(p.why, tell)}</p>
+              {p.conflicts
+                .map((c) => told(c, tell))
+                .map((c) => (
+                  <p key={c} className="small limit">
+                    {c}
+                  </p>
+                ))}
+              {p.blocked && <p className="small limit">{findingSentence(p.blocked, tell)}</p>}
               {taken ? (
                 <p className="small">
                   Accepted:{' '}
@@ -52,11 +58,11 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
                     onClick={() =>
                       change(
                         addSteps(answering({ ...p.step!, id: crypto.randomUUID().slice(0, 8) }, p)),
-                        `Accepted: ${p.sentence}`,
+                        `Accepted: ${sentence}`,
                       )
                     }
                   >
-                    Accept<span className="unseen">: {p.sentence}</span>
+                    Accept<span className="unseen">: {sentence}</span>
                   </button>
                 )
               )}

@@ -1,4 +1,4 @@
-import { MM_PER } from './read-length.ts';
+import { MM_PER } from './length-unit.ts';
 
 /** How a length is shown: inches to the nearest eighth or sixteenth, whole mm, or cm to one decimal. */
 export type LengthStyle = { readonly in: 8 | 16 } | 'mm' | 'cm';

@@ -1,0 +1,33 @@
+import {
+  isPhrase,
+  renderPhrase,
+  sayFinding,
+  type Finding,
+  type Tell,
+  type WordsTable,
+} from '../garment/index.ts';
+import { ROOM_WORDS } from '../pipeline/index.ts';
+import { CLI_WORDS } from './words-table.ts';
+
+const words: WordsTable = Object.assign({}, ...ROOM_WORDS, CLI_WORDS);
+
+/** What a finding says; of one printed size among several, with the size. */
+export function say(finding: Finding, tell: Tell): string {
+  const said = sayFinding(words, finding, tell);
+  return finding.where.size === undefined ? said : `Size ${finding.where.size}: ${said}`;
+}
+
+const isFinding = (value: object): value is Finding =>
+  'code' in value && 'severity' in value && 'where' in value && !('message' in value && !('values' in value));
+
+/**
+ * An answer for programs: sentences are made, and a finding carries its sentence beside its code and its values, so that a reader
+ * of JSON needs no tables of ours.
+ */
+export function saidJson(value: unknown, tell: Tell): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (isPhrase(value)) return renderPhrase(value, tell);
+  if (Array.isArray(value)) return value.map((v) => saidJson(v, tell));
+  const said = Object.fromEntries(Object.entries(value).map(([key, v]) => [key, saidJson(v, tell)]));
+  return isFinding(value) ? { ...said, message: say(value, tell) } : said;
+}
