@@ -1,12 +1,10 @@
 import type { Finding, Garment, LevelPlan, Plan } from '../garment/index.ts';
-import { LEVELS, say } from '../garment/index.ts';
+import { say, levelName } from '../garment/index.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
 import { girthAt } from './girth.ts';
 import type { Girth } from './girth.ts';
 import { checkOutlines } from './outline.ts';
 import { walkAll, walkFindings } from './walk.ts';
-
-const nameOf = (level: string): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /**
  * Everything that stands between these pieces and the cloth: finished girths against the plan, every seam walked, every outline.
@@ -25,7 +23,7 @@ function girthFindings(garment: Garment, level: LevelPlan, planned: Garment): Fi
   const girth = girthAt(garment, level.level);
   if (!girth) return [];
   const where = { level: level.level };
-  const name = nameOf(level.level);
+  const name = levelName(level.level);
   if (girth.missing.length > 0) {
     return [
       {
@@ -54,7 +52,7 @@ function girthFindings(garment: Garment, level: LevelPlan, planned: Garment): Fi
 
 function reason(level: LevelPlan): string {
   if (level.edges === 0) {
-    return `No seam may move at the ${nameOf(level.level)}, so the plan could not set it: use an alteration there, or another size.`;
+    return `No seam may move at the ${levelName(level.level)}, so the plan could not set it: use an alteration there, or another size.`;
   }
   return 'The seams that may move could not take the whole change: choose another size at this level, let more seams move, or alter.';
 }
@@ -67,6 +65,6 @@ function altered(level: LevelPlan, girth: Girth, before: Girth): Finding {
     severity: tight ? 'error' : 'warning',
     where: { level: level.level },
     amount: girth.girth - level.target,
-    message: `The alterations make the finished ${nameOf(level.level)} ${say(Math.abs(by))} ${by > 0 ? 'larger' : 'smaller'} than planned: ${say(girth.girth)} instead of ${say(level.target)}.${tight ? ` That is less than the body, ${say(level.body)}.` : ''}`,
+    message: `The alterations make the finished ${levelName(level.level)} ${say(Math.abs(by))} ${by > 0 ? 'larger' : 'smaller'} than planned: ${say(girth.girth)} instead of ${say(level.target)}.${tight ? ` That is less than the body, ${say(level.body)}.` : ''}`,
   };
 }

@@ -1,7 +1,8 @@
+import { edgeAt, pieceAt } from '../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { edgeOf, pieceOf, wholeId } from './parts.ts';
+import { wholeId } from './parts.ts';
 
 const startTangent = (path: Path): Point => placeTangent(path, { cubic: 0, t: 0 });
 const endTangent = (path: Path): Point => placeTangent(path, { cubic: (path.length - 1) / 3 - 1, t: 1 });
@@ -45,7 +46,7 @@ export function chainSide(
   end: 'start' | 'end',
 ): JointSide | undefined {
   const ref = end === 'start' ? chain[0] : chain[chain.length - 1];
-  const found = ref && edgeOf(garment, ref);
+  const found = ref && edgeAt(garment, ref);
   if (!ref || !found) return undefined;
   const n = found.piece.edges.length;
   const atPathEnd = (end === 'end') !== (ref.backwards === true);
@@ -162,7 +163,7 @@ const endPiece = (
   end: 'start' | 'end',
 ): DrawnPiece | undefined => {
   const ref = end === 'start' ? chain[0] : chain[chain.length - 1];
-  return ref && pieceOf(garment, ref.piece);
+  return ref && pieceAt(garment, ref.piece);
 };
 
 function jointAt(garment: Garment, seam: Seam, end: 'start' | 'end'): Joint | undefined {

@@ -8,7 +8,7 @@ import type {
   Pattern,
   PieceId,
 } from '../garment/index.ts';
-import { limbsAt } from '../garment/index.ts';
+import { limbsAt, pieceAt } from '../garment/index.ts';
 import {
   distance,
   lengthAtPlace,
@@ -27,7 +27,7 @@ import {
   ringContains,
 } from '../geometry/index.ts';
 import type { Path, Point, Ring } from '../geometry/index.ts';
-import { pieceOf, timesCut } from './parts.ts';
+import { timesCut } from './parts.ts';
 
 /** How far past its drawn ends a level line is followed to meet an outline that has been moved. */
 const REACH_MM = 100;
@@ -60,7 +60,7 @@ export interface Girth {
 export function girthAt(garment: Garment, level: Level): Girth | null {
   const pieces = garment.levels.find((l) => l.level === level)?.pieces ?? [];
   return sumWidths(level, pieces, (id) => {
-    const piece = pieceOf(garment, id);
+    const piece = pieceAt(garment, id);
     const width = piece ? widthAt(piece, level) : null;
     return piece && width !== null ? { width, times: timesCut(piece) } : null;
   });

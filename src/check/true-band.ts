@@ -1,3 +1,4 @@
+import { edgeAt } from '../garment/index.ts';
 import type { DrawnPiece, Edge, EdgeRef, Garment, Seam } from '../garment/index.ts';
 import {
   lengthAtPlace,
@@ -10,7 +11,6 @@ import {
   pathStart,
 } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { edgeOf } from './parts.ts';
 import { withPiece } from './rework.ts';
 import { walkSeam } from './walk.ts';
 import type { Walk } from './walk.ts';
@@ -50,7 +50,7 @@ export function fitBand(garment: Garment, seam: Seam, keep: 'a' | 'b' | undefine
   const wanted = stretches(walk, side);
   const own = walk.intervals.map((i) => i[side]);
   if (own.every((length, i) => Math.abs(length - wanted[i]!) <= ENOUGH_MM)) return garment;
-  const piece = edgeOf(garment, chain[0]!)!.piece;
+  const piece = edgeAt(garment, chain[0]!)!.piece;
   return withPiece(garment, warpPiece(piece, { ...ruler, old: sums(own), now: sums(wanted) }));
 }
 
@@ -79,7 +79,7 @@ function straightChain(
 ): { origin: Point; along: Point } | undefined {
   if (new Set(chain.map((r) => r.edge)).size !== chain.length) return undefined;
   const paths: Path[] = chain.map((ref) => {
-    const { path } = edgeOf(garment, ref)!.edge;
+    const { path } = edgeAt(garment, ref)!.edge;
     return ref.backwards ? path.toReversed() : path;
   });
   const origin = pathStart(paths[0]!);

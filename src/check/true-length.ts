@@ -1,7 +1,7 @@
+import { pieceAt } from '../garment/index.ts';
 import type { EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { chainSide } from './corner.ts';
 import type { JointSide } from './corner.ts';
-import { pieceOf } from './parts.ts';
 import { extendEdge, withPiece } from './rework.ts';
 import { walkLengths } from './walk.ts';
 
@@ -82,7 +82,7 @@ function lengthen(
   if (by === 0) return now;
   for (const end of ends) {
     const side = chainSide(now, chain, end);
-    const piece = side && pieceOf(now, side.piece.id);
+    const piece = side && pieceAt(now, side.piece.id);
     if (!side || !piece) continue;
     const key = `${side.corner} ${piece.id}`;
     const had = moved.get(key) ?? 0;

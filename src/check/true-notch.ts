@@ -1,7 +1,7 @@
+import { edgeAt, pieceAt } from '../garment/index.ts';
 import type { EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { pathLength } from '../geometry/index.ts';
 import type { Change } from './change.ts';
-import { edgeOf, pieceOf } from './parts.ts';
 import { withEdge, withPiece } from './rework.ts';
 import { walkSeam } from './walk.ts';
 import type { Walk } from './walk.ts';
@@ -84,12 +84,12 @@ function moveNotch(
   id: string,
   walked: number,
 ): { garment: Garment; ref: EdgeRef } | undefined {
-  const from = chain.find((ref) => edgeOf(garment, ref)?.edge.notches.some((n) => n.id === id));
-  const notch = from && edgeOf(garment, from)?.edge.notches.find((n) => n.id === id);
+  const from = chain.find((ref) => edgeAt(garment, ref)?.edge.notches.some((n) => n.id === id));
+  const notch = from && edgeAt(garment, from)?.edge.notches.find((n) => n.id === id);
   if (!from || !notch) return undefined;
   let start = 0;
   for (const [i, ref] of chain.entries()) {
-    const found = edgeOf(garment, ref)!;
+    const found = edgeAt(garment, ref)!;
     const own = pathLength(found.edge.path);
     if (walked > start + own && i < chain.length - 1) {
       start += own;
@@ -97,7 +97,7 @@ function moveNotch(
     }
     const along = own > 0 ? Math.min(1, Math.max(0, (walked - start) / own)) : 0;
     const at = ref.backwards ? 1 - along : along;
-    const without = edgeOf(garment, from)!;
+    const without = edgeAt(garment, from)!;
     let now = withPiece(
       garment,
       withEdge(without.piece, without.index, {
@@ -105,9 +105,9 @@ function moveNotch(
         notches: without.edge.notches.filter((n) => n.id !== id),
       }),
     );
-    const home = edgeOf(now, ref)!;
+    const home = edgeAt(now, ref)!;
     const notches = [...home.edge.notches, { ...notch, at }].sort((p, q) => p.at - q.at);
-    now = withPiece(now, withEdge(pieceOf(now, ref.piece)!, home.index, { ...home.edge, notches }));
+    now = withPiece(now, withEdge(pieceAt(now, ref.piece)!, home.index, { ...home.edge, notches }));
     return { garment: now, ref };
   }
   return undefined;

@@ -1,11 +1,11 @@
 import type { Finding, Garment, Seam } from '../garment/index.ts';
-import { say } from '../garment/index.ts';
+import { say, pieceAt } from '../garment/index.ts';
 import { pathStart } from '../geometry/index.ts';
 import type { Change } from './change.ts';
 import { centreCorners, cornerAngle, dartJoints, seamJoints } from './corner.ts';
 import type { Joint, JointSide } from './corner.ts';
 import { CORNER_DEG, MEANT_DEG } from './outline.ts';
-import { pieceOf, wholeId } from './parts.ts';
+import { wholeId } from './parts.ts';
 import { withPiece } from './rework.ts';
 import { swayOf, turnLine } from './true-corner.ts';
 
@@ -58,7 +58,7 @@ function drawnOff(reference: Garment, spot: Spot): number | undefined {
   let sum = 0;
   for (const { piece, seamEdge, lineEdge } of spot.sides) {
     // A left or right half comes of the piece that was drawn for both, its edges perhaps the other way round.
-    const old = pieceOf(reference, piece.id) ?? pieceOf(reference, wholeId(piece.id));
+    const old = pieceAt(reference, piece.id) ?? pieceAt(reference, wholeId(piece.id));
     const index = (edge: number): number => old?.edges.findIndex((e) => e.id === piece.edges[edge]!.id) ?? -1;
     const [seam, line] = [index(seamEdge), index(lineEdge)];
     if (!old || seam < 0 || line < 0) return undefined;
@@ -101,7 +101,7 @@ export function smooth(garment: Garment, run: SmoothingRun): Garment {
       continue;
     }
     run.turned.add(spot.id);
-    for (const side of spot.sides) now = withPiece(now, turnLine(pieceOf(now, side.piece.id)!, side, each));
+    for (const side of spot.sides) now = withPiece(now, turnLine(pieceAt(now, side.piece.id)!, side, each));
   }
   return now;
 }

@@ -1,8 +1,7 @@
 import type { Finding, Garment, Seam } from '../garment/index.ts';
-import { say } from '../garment/index.ts';
+import { say, pieceAt } from '../garment/index.ts';
 import { SEAM_NOTE_MM, SEAM_WARNING_MM, pathLength } from '../geometry/index.ts';
 import type { Change } from './change.ts';
-import { pieceOf } from './parts.ts';
 import { withPiece } from './rework.ts';
 import { fitBand } from './true-band.ts';
 import { evenDart } from './true-dart.ts';
@@ -103,7 +102,7 @@ function trueDarts(garment: Garment, seams: readonly Seam[], options: TrueOption
   for (const { id, darts } of garment.pieces) {
     if (darts.length === 0 || !inScope(id, seams, options)) continue;
     for (const dart of darts) {
-      const piece = pieceOf(now, id)!;
+      const piece = pieceAt(now, id)!;
       const even = evenDart(piece, dart);
       if (even !== piece) now = withPiece(now, even);
     }
@@ -112,7 +111,7 @@ function trueDarts(garment: Garment, seams: readonly Seam[], options: TrueOption
 }
 
 function legDifference(garment: Garment, piece: string, legs: readonly [string, string]): number {
-  const [first, second] = legs.map((id) => pieceOf(garment, piece)?.edges.find((e) => e.id === id));
+  const [first, second] = legs.map((id) => pieceAt(garment, piece)?.edges.find((e) => e.id === id));
   return first && second ? pathLength(first.path) - pathLength(second.path) : 0;
 }
 

@@ -1,7 +1,6 @@
 import type { EdgeRef, Finding, Garment, Seam, Severity } from '../garment/index.ts';
-import { say } from '../garment/index.ts';
-import { SEAM_ERROR_MM, SEAM_NOTE_MM, SEAM_WARNING_MM, pathLength } from '../geometry/index.ts';
-import { edgeOf } from './parts.ts';
+import { say, chainLength, chainNotches, edgeAt, missingEdges } from '../garment/index.ts';
+import { SEAM_ERROR_MM, SEAM_NOTE_MM, SEAM_WARNING_MM } from '../geometry/index.ts';
 
 /** Where two notches that should meet stand, walked from the common start. */
 export interface NotchWalk {
@@ -42,25 +41,11 @@ interface Chain {
   readonly missing: readonly EdgeRef[];
 }
 
+/** The chain as far as the garment has it, and what it has not: told as a finding, never walked over in silence. */
 function walkChain(garment: Garment, chain: readonly EdgeRef[]): Chain {
-  let length = 0;
-  const notches = new Map<string, number>();
-  const missing: EdgeRef[] = [];
-  for (const ref of chain) {
-    const found = edgeOf(garment, ref);
-    if (!found) {
-      missing.push(ref);
-      continue;
-    }
-    const own = pathLength(found.edge.path);
-    for (const notch of found.edge.notches) {
-      const at = (ref.backwards ? 1 - notch.at : notch.at) * own;
-      // The first of two like-named notches on one chain is the one that meets; a mirrored second half repeats it.
-      if (!notches.has(notch.id)) notches.set(notch.id, length + at);
-    }
-    length += own;
-  }
-  return { length, notches, missing };
+  const missing = missingEdges(garment, chain);
+  const there = missing.length === 0 ? chain : chain.filter((ref) => !missing.includes(ref));
+  return { length: chainLength(garment, there), notches: chainNotches(garment, there), missing };
 }
 
 /** The range in which `a` may be longer than `b` over a stretch of `b`: nothing on a plain seam, the intended ease, or the gathers. */
@@ -120,21 +105,11 @@ export function walkLengths(
   garment: Garment,
   seam: Seam,
 ): { a: number; b: number; difference: number } | undefined {
+  if (missingEdges(garment, [...seam.a, ...seam.b]).length > 0) return undefined;
   const a = chainLength(garment, seam.a);
   const b = chainLength(garment, seam.b);
-  if (a === undefined || b === undefined) return undefined;
   const { least, most } = intendedExtra(seam, b);
   return { a, b, difference: outside(a - b, least, most) };
-}
-
-function chainLength(garment: Garment, chain: readonly EdgeRef[]): number | undefined {
-  let length = 0;
-  for (const ref of chain) {
-    const found = edgeOf(garment, ref);
-    if (!found) return undefined;
-    length += pathLength(found.edge.path);
-  }
-  return length;
 }
 
 const walked = new WeakMap<Garment, readonly Walk[]>();
@@ -157,7 +132,7 @@ export function seamSeverity(mm: number): Severity | undefined {
 }
 
 function chainName(garment: Garment, chain: readonly EdgeRef[]): string {
-  const names = new Set(chain.map((ref) => edgeOf(garment, ref)?.piece.name ?? ref.piece));
+  const names = new Set(chain.map((ref) => edgeAt(garment, ref)?.piece.name ?? ref.piece));
   return [...names].join(' and ');
 }
 

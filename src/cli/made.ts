@@ -1,4 +1,4 @@
-import { LEVELS, tellLength, told, type Finding, type Fitting, type Tell } from '../garment/index.ts';
+import { tellLength, told, levelName, type Finding, type Fitting, type Tell } from '../garment/index.ts';
 import type { Made } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
 import { hundredths, table } from './words.ts';
@@ -19,7 +19,6 @@ function cautionsOf(fitting: Fitting): readonly string[] {
 
 /** What was made, for people and for programs: girths against their targets, steps, seams, findings. */
 export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[], wrote?: string): Answer {
-  const name = (level: string): string => LEVELS.find((x) => x.level === level)?.name ?? level;
   const girths = made.girths.map(({ level, girth, plan }) => ({
     level,
     girth,
@@ -32,7 +31,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
   const worst = Math.max(0, ...made.seams.map((w) => Math.abs(w.difference)));
   const rows = (tell: Tell): string[][] =>
     girths.map((g) => [
-      name(g.level),
+      levelName(g.level),
       g.size ?? '-',
       g.girth === null ? '-' : tellLength(g.girth, tell),
       g.target === null ? '-' : tellLength(g.target, tell),

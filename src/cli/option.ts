@@ -1,4 +1,12 @@
-import { LEVELS, levelNamed, nearestWord, readLength, type Level, type Pattern } from '../garment/index.ts';
+import {
+  LEVELS,
+  levelNamed,
+  nearestWord,
+  readLength,
+  middleSize,
+  type Level,
+  type Pattern,
+} from '../garment/index.ts';
 import { UsageError, type Options } from './verb.ts';
 
 /** The text of an option, or undefined. */
@@ -103,7 +111,7 @@ export function levelWord(word: string, where: string): Level {
 
 /** The index of a printed size of a pattern; the middle one when none is named. @throws UsageError naming the sizes */
 export function sizeIndex(pattern: Pattern, id: string | undefined): number {
-  if (id === undefined) return Math.floor(pattern.chart.sizes.length / 2);
+  if (id === undefined) return middleSize(pattern);
   const index = pattern.chart.sizes.findIndex((s) => s.id === id);
   if (index === -1)
     throw new UsageError(

@@ -1,8 +1,8 @@
 import { type Change, type Walk } from '../check/index.ts';
 import {
-  LEVELS,
   renderPhrase,
   tellLength,
+  levelName,
   type Finding,
   type Fitting,
   type Phrase,
@@ -120,12 +120,7 @@ export function tellStep({
       '',
       table(
         ['level', 'girth before', 'after', 'target'],
-        girths.map((g) => [
-          LEVELS.find((x) => x.level === g.level)?.name ?? g.level,
-          l(g.before, tell),
-          l(g.girth, tell),
-          l(g.target, tell),
-        ]),
+        girths.map((g) => [levelName(g.level), l(g.before, tell), l(g.girth, tell), l(g.target, tell)]),
       ),
       ...(stood === 0
         ? []

@@ -1,6 +1,7 @@
 // Must hold of the job's text: on our samples exported without semantics and read back, at least 95 % of true seams are first choice.
 import { describe, expect, it } from 'vitest';
 import { nearestPlace, pathAt, pathLength } from '../geometry/index.ts';
+import { middleSize } from '../garment/index.ts';
 import type { EdgeRef, Pattern, Seam } from '../garment/index.ts';
 import { SAMPLES, sample } from '../samples/index.ts';
 import { recognise } from './find/recognise.ts';
@@ -10,7 +11,7 @@ import type { Placement } from './write/sheet.ts';
 
 /** Which found edge holds the middle of each true edge: `piece.edge` → `piece edge` of the proposal. */
 function foundEdges(pattern: Pattern, placement: Placement, proposal: Proposal): Map<string, string> {
-  const k = Math.floor(pattern.chart.sizes.length / 2);
+  const k = middleSize(pattern);
   const map = new Map<string, string>();
   for (const piece of pattern.pieces) {
     const at = placement[piece.id]!;

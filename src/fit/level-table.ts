@@ -1,4 +1,12 @@
-import { LEVELS, MM_PER, say, type Finding, type Level, type MeasureId } from '../garment/index.ts';
+import {
+  LEVELS,
+  MM_PER,
+  say,
+  levelName,
+  type Finding,
+  type Level,
+  type MeasureId,
+} from '../garment/index.ts';
 import { chartAtDepth, depthsOf } from './girth-at.ts';
 import type { PlanInput } from './input.ts';
 import { TRUNK } from './reach.ts';
@@ -74,7 +82,7 @@ function neighbourEase(input: PlanInput, level: Level): { ease: number[]; name: 
     if (finished !== null && body !== null)
       return {
         ease: finished.row.map((f, i) => f - body[i]!),
-        name: LEVELS.find((x) => x.level === l)!.name,
+        name: levelName(l),
       };
   }
   return null;
@@ -122,7 +130,7 @@ function tableDiffers(input: PlanInput, level: Level): Finding | null {
     if (Math.abs(off) > Math.abs(worst.off)) worst = { off, size: input.chart.sizes[i]!.label };
   }
   if (Math.abs(worst.off) <= TABLE_DIFFERS) return null;
-  const name = LEVELS.find((l) => l.level === level)?.name ?? level;
+  const name = levelName(level);
   const how = worst.off > 0 ? 'larger' : 'smaller';
   return {
     code: 'table-differs',
@@ -143,7 +151,7 @@ export function levelTable(
   const differs = tableDiffers(input, level);
   const findings: Finding[] = differs === null ? [] : [differs];
   if (table?.assumed !== undefined) {
-    const name = LEVELS.find((l) => l.level === level)!.name;
+    const name = levelName(level);
     const [code, message] =
       table.from === 'assumed'
         ? [

@@ -1,7 +1,7 @@
 import {
   LEVELS,
   MEASURES,
-  type Level,
+  levelName,
   type LevelPlan,
   type LengthPlan,
   type MeasureId,
@@ -17,8 +17,6 @@ const UPPER = new Set(['upper-bust', 'bust', 'upper-arm', 'neck']);
 
 /** A piece's edge in words: `Centre front, princess seam`. */
 export type NameEdge = (piece: string, edge: string) => string;
-
-const nameOf = (level: Level): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** `3/8 in outside` or `5 mm inside` a size's line. */
 function beside(tell: Tell, change: number, size: string): string {
@@ -36,7 +34,7 @@ function lineOf(level: LevelPlan, sizes: readonly string[]): string {
 }
 
 function markLevel(level: LevelPlan, sizes: readonly string[], tell: Tell, named: NameEdge): string {
-  const start = `${nameOf(level.level)[0]!.toUpperCase()}${nameOf(level.level).slice(1)}`;
+  const start = `${levelName(level.level)[0]!.toUpperCase()}${levelName(level.level).slice(1)}`;
   const line = lineOf(level, sizes);
   const uneven = new Set(level.shares.map((s) => s.change.toFixed(3))).size > 1;
   if (uneven) {
@@ -55,7 +53,7 @@ function markLevel(level: LevelPlan, sizes: readonly string[], tell: Tell, named
 /** Where two neighbouring levels are cut at different sizes: how to run from one line to the other. */
 function blendWords(upper: LevelPlan, lower: LevelPlan): string | null {
   if (Math.abs(upper.sizeIndex - lower.sizeIndex) < 0.005) return null;
-  return `Between ${nameOf(upper.level)} (${upper.size}) and ${nameOf(lower.level)} (${lower.size}): join the marks with a long smooth curve that leaves each line in its own direction; do the same on front and back, and walk the seam.`;
+  return `Between ${levelName(upper.level)} (${upper.size}) and ${levelName(lower.level)} (${lower.size}): join the marks with a long smooth curve that leaves each line in its own direction; do the same on front and back, and walk the seam.`;
 }
 
 /** Where a length is changed on paper, by what is measured. */

@@ -1,4 +1,4 @@
-import { LEVELS, say, type Finding, type Level, type LevelPlan, type Plan } from '../garment/index.ts';
+import { say, levelName, type Finding, type LevelPlan, type Plan } from '../garment/index.ts';
 import { baseSize } from './base-size.ts';
 import { atIndex } from './cut-size.ts';
 import { fabricFindings } from './fabric.ts';
@@ -17,7 +17,6 @@ const SIZES_APART = 2;
 /** Neighbouring levels of the trunk whose sizes lie too far apart to blend. */
 function farApart(levels: readonly LevelPlan[]): readonly Finding[] {
   const trunk = levels.filter((l) => TRUNK.includes(l.level) || l.level === 'hem');
-  const name = (level: Level): string => LEVELS.find((l) => l.level === level)?.name ?? level;
   return trunk.slice(1).flatMap((lower, i) => {
     const upper = trunk[i]!;
     const apart = Math.abs(lower.sizeIndex - upper.sizeIndex);
@@ -28,7 +27,7 @@ function farApart(levels: readonly LevelPlan[]): readonly Finding[] {
         code: 'sizes-far-apart',
         severity: 'warning' as const,
         where: { level: lower.level },
-        message: `${name(upper.level)} and ${name(lower.level)} are ${count} sizes apart (${upper.size} and ${lower.size}). Beyond two sizes alter rather than blend, and make a test garment.`,
+        message: `${levelName(upper.level)} and ${levelName(lower.level)} are ${count} sizes apart (${upper.size} and ${lower.size}). Beyond two sizes alter rather than blend, and make a test garment.`,
       },
     ];
   });

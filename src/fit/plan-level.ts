@@ -1,8 +1,8 @@
 import {
   bodyValue,
-  LEVELS,
   limbsAt,
   say,
+  levelName,
   type Finding,
   type Level,
   type LevelPlan,
@@ -160,7 +160,7 @@ const lacking = (residual: number, altered = 0): number =>
 
 /** The plan at one level, or why there is none. */
 export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: number | null): Outcome {
-  const name = LEVELS.find((l) => l.level === level)?.name ?? level;
+  const name = levelName(level);
   const { table, findings } = levelTable(input, level);
   if (table === null) return { plan: null, findings };
   const measured = bodyGirth(input, level, base.plan.sizeIndex);

@@ -1,4 +1,4 @@
-import { LEVELS } from '../garment/index.ts';
+import { levelName } from '../garment/index.ts';
 import type { DrawnPiece, InnerLine } from '../garment/index.ts';
 import {
   add,
@@ -26,8 +26,6 @@ const SMALL_TYPE = 2.8;
 const DOUBLE_MM = 1.6;
 /** The bracket of a fold edge stands this far inside of it. */
 const BRACKET_MM = 10;
-
-const levelName = (id: string): string => LEVELS.find((l) => l.level === id)?.name ?? id.replaceAll('-', ' ');
 
 /** Words along a path at a share of it, always readable from below or from the right. */
 function along(

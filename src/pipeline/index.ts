@@ -3,7 +3,6 @@ export type { GirthResult, Made, StepResult } from './make.ts';
 export { lengthAlteration } from './length-alteration.ts';
 export { newFitting } from './new-fitting.ts';
 export type { NewFitting } from './new-fitting.ts';
-export { edgeName } from './edge-name.ts';
 export { planFor } from './plan-input.ts';
 export { stepsAdded } from './steps-added.ts';
 export { sizeWords } from './size-words.ts';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { middleSize } from '../garment/index.ts';
 import type { Body, Finding, Fitting, MeasureId, Reading, Step } from '../garment/index.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
 import { girthAt } from '../check/index.ts';
@@ -21,7 +22,7 @@ const bodyOf = (values: Partial<Record<MeasureId, number>>): Body => ({
 
 /** The pattern's own middle size, changed by so much. */
 function middle(change: Partial<Record<MeasureId, number>> = {}, pattern = bodice): Body {
-  const size = Math.floor(pattern.chart.sizes.length / 2);
+  const size = middleSize(pattern);
   const own: Partial<Record<MeasureId, number>> = {};
   for (const [id, row] of Object.entries(pattern.chart.body)) {
     const value = row[size];

@@ -1,5 +1,5 @@
 import type { Garment, Level, MovableEdge, Pattern, Seam } from '../garment/index.ts';
-import { garmentAtSize, limbsAt } from '../garment/index.ts';
+import { garmentAtSize, limbsAt, middleSize } from '../garment/index.ts';
 import { timesCut } from '../check/index.ts';
 import { distance, pathEnd, pathStart, placeAtShare, placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
@@ -24,7 +24,7 @@ const movableSeam = (seams: readonly Seam[], piece: string, edge: string): Seam 
  * movable seam, and are no fold, dart or opening. `times` counts cut edges of the garment, of one limb where the level is a limb's.
  */
 export function movableEdges(pattern: Pattern): Readonly<Record<Level, readonly MovableEdge[]>> {
-  const garment = garmentAtSize(pattern, Math.floor(pattern.chart.sizes.length / 2));
+  const garment = garmentAtSize(pattern, middleSize(pattern));
   const out: Record<Level, MovableEdge[]> = {};
   for (const { level, pieces } of garment.levels) {
     if (pieces.length > 0) out[level] = edgesAt(garment, level, pieces);

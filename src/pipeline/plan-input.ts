@@ -1,5 +1,5 @@
 import type { Body, Fabric, Level, Pattern, Plan, PlanChoices } from '../garment/index.ts';
-import { garmentAtSize } from '../garment/index.ts';
+import { garmentAtSize, chainEdges, middleSize } from '../garment/index.ts';
 import { girthAt, measureNest, nestGirths, timesCut } from '../check/index.ts';
 import { planFit } from '../fit/index.ts';
 import type { Opening, PlanInput } from '../fit/index.ts';
@@ -84,12 +84,11 @@ function openingsOf(pattern: Pattern, size: number): Opening[] {
     const neck = garment.seams.find((s) => /neck/i.test(s.id) && garment.bands.some((b) => b.seam === s.id));
     const band = neck && garment.bands.find((b) => b.seam === neck.id)!.piece;
     const open = neck && [neck.a, neck.b].find((chain) => chain.every((r) => r.piece !== band));
-    const finished = open?.reduce((sum, ref) => {
-      const piece = garment.pieces.find((p) => p.id === ref.piece);
-      const edge = piece?.edges.find((e) => e.id === ref.edge);
-      return piece && edge ? sum + pathLength(edge.path) * timesCut(piece) : NaN;
-    }, 0);
-    if (finished !== undefined && Number.isFinite(finished)) {
+    if (open) {
+      const finished = chainEdges(garment, open).reduce(
+        (sum, { piece, edge }) => sum + pathLength(edge.path) * timesCut(piece),
+        0,
+      );
       out.push({ name: 'neck', level: 'neck', finished, passes: 'head-girth' });
     }
   }
@@ -102,7 +101,7 @@ const opens = (pattern: Pattern, pieces: readonly string[]): boolean =>
 /** What the plan of this body and pattern is made from, the pieces measured. */
 function planInput(body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices): PlanInput {
   const { measured, measuredFront: front, movable } = factsOf(pattern);
-  const middle = Math.floor(pattern.chart.sizes.length / 2);
+  const middle = middleSize(pattern);
   const depth = hemDepth(pattern, middle);
   return {
     body,

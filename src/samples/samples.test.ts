@@ -6,6 +6,8 @@ import {
   limbsAt,
   readPattern,
   writePattern,
+  chainLength,
+  chainNotches,
 } from '../garment/index.ts';
 import type { Pattern } from '../garment/index.ts';
 import {
@@ -18,13 +20,15 @@ import {
 } from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import { SAMPLES, sample } from './index.ts';
-import { chainLength, edgePath, notchesAlong, piece } from './tape.ts';
+import { edgePath, piece } from './tape.ts';
 
 const patterns = SAMPLES.map(({ id }) => sample(id));
 const sizesOf = (pattern: Pattern): number[] => pattern.chart.sizes.map((_, s) => s);
 
 describe.each(patterns.map((p) => [p.id, p] as const))('%s', (_, pattern) => {
   const sizes = sizesOf(pattern);
+  const drawn = sizes.map((s) => garmentAtSize(pattern, s));
+  const at = (s: number) => drawn[s]!;
 
   it('has as many sizes as were asked for', () => {
     const asked: Record<string, number> = {
@@ -44,8 +48,8 @@ describe.each(patterns.map((p) => [p.id, p] as const))('%s', (_, pattern) => {
   it('walks: every plain seam within 0.05 mm and every eased or gathered one inside its range, in every size', () => {
     for (const seam of pattern.seams) {
       for (const s of sizes) {
-        const a = chainLength(pattern, seam.a, s);
-        const b = chainLength(pattern, seam.b, s);
+        const a = chainLength(at(s), seam.a);
+        const b = chainLength(at(s), seam.b);
         const what = `${seam.id}, size ${pattern.chart.sizes[s]!.id}`;
         if (seam.join.kind === 'gathered') {
           expect(a / b, what).toBeGreaterThanOrEqual(seam.join.least);
@@ -62,8 +66,8 @@ describe.each(patterns.map((p) => [p.id, p] as const))('%s', (_, pattern) => {
   it('meets notch to notch on plain seams, and never misses by more than the ease on eased ones', () => {
     for (const seam of pattern.seams.filter((s) => s.join.kind !== 'gathered')) {
       for (const s of sizes) {
-        const a = notchesAlong(pattern, seam.a, s);
-        const b = notchesAlong(pattern, seam.b, s);
+        const a = chainNotches(at(s), seam.a);
+        const b = chainNotches(at(s), seam.b);
         const most = seam.join.kind === 'eased' ? seam.join.most : 0;
         for (const [id, at] of a) {
           const other = b.get(id);

@@ -1,9 +1,9 @@
-import type { EdgeRef, NestedPiece, Pattern } from '../garment/index.ts';
+import type { NestedPiece, Pattern } from '../garment/index.ts';
 import { pathEnd, pathLength, pathStart } from '../geometry/index.ts';
 import type { Path } from '../geometry/index.ts';
 import { endDirection, startDirection } from './curve.ts';
 
-/** What the tests of the samples measure with: a tape of its own, apart from the rooms that are to measure these patterns later. */
+/** What the tests of the samples measure with, apart from the rooms that are to measure these patterns later; chains are measured by `garment`. */
 
 /** The piece of that id; throws where there is none. */
 export function piece(pattern: Pattern, id: string): NestedPiece {
@@ -22,26 +22,6 @@ export function edgePath(pattern: Pattern, pieceId: string, edgeId: string, size
 /** Length of an edge in one size. */
 export const edgeLength = (pattern: Pattern, pieceId: string, edgeId: string, size: number): number =>
   pathLength(edgePath(pattern, pieceId, edgeId, size));
-
-/** Length of a seam's chain in one size. */
-export const chainLength = (pattern: Pattern, chain: readonly EdgeRef[], size: number): number =>
-  chain.reduce((sum, ref) => sum + edgeLength(pattern, ref.piece, ref.edge, size), 0);
-
-/** Where the notches of a chain lie, walked from its start; of like-named ones the first. */
-export function notchesAlong(pattern: Pattern, chain: readonly EdgeRef[], size: number): Map<string, number> {
-  const out = new Map<string, number>();
-  let walked = 0;
-  for (const ref of chain) {
-    const edge = piece(pattern, ref.piece).edges.find((e) => e.id === ref.edge)!;
-    const whole = pathLength(edge.path[size]!);
-    for (const notch of edge.notches) {
-      const share = ref.backwards ? 1 - notch.at[size]! : notch.at[size]!;
-      if (!out.has(notch.id)) out.set(notch.id, walked + share * whole);
-    }
-    walked += whole;
-  }
-  return out;
-}
 
 /** Inner angle, degrees, where an edge ends and the next begins. */
 export function cornerAngle(pattern: Pattern, pieceId: string, edgeId: string, size: number): number {

@@ -1,5 +1,13 @@
 import type { DrawnPiece, EdgeRef, Follower, Garment, Knot, Moves, PieceId } from '../../garment/index.ts';
-import { Taper, edgeKnots, movedPath, placeOnEdge } from '../../garment/index.ts';
+import {
+  Taper,
+  edgeKnots,
+  movedPath,
+  placeOnEdge,
+  chainEdges,
+  chainLength,
+  edgeAt,
+} from '../../garment/index.ts';
 import {
   SAME_MM,
   STORED_MM,
@@ -108,10 +116,10 @@ function chainEnd(
   moves: ReadonlyMap<PieceId, Moves>,
 ): ChainEnd | undefined {
   const ref = end === 'start' ? chain[0] : chain[chain.length - 1];
-  const piece = ref && garment.pieces.find((p) => p.id === ref.piece);
-  const i = piece?.edges.findIndex((e) => e.id === ref!.edge) ?? -1;
-  if (!ref || !piece || i < 0) return undefined;
-  const { path } = piece.edges[i]!;
+  const found = ref && edgeAt(garment, ref);
+  if (!ref || !found) return undefined;
+  const { piece, edge, index: i } = found;
+  const { path } = edge;
   const atPathEnd = (end === 'end') !== (ref.backwards === true);
   const tangent = placeTangent(
     path,
@@ -130,22 +138,18 @@ function chainEnd(
 const moved = (chain: readonly EdgeRef[], moves: ReadonlyMap<PieceId, Moves>): boolean =>
   chain.some((ref) => moves.get(ref.piece)?.inner.has(ref.edge));
 
-function chainLength(
+/** Length of the chain once its pieces are moved, mm. */
+const movedLength = (
   garment: Garment,
   chain: readonly EdgeRef[],
   moves: ReadonlyMap<PieceId, Moves>,
-): number {
-  return chain.reduce((sum, ref) => {
-    const piece = garment.pieces.find((p) => p.id === ref.piece);
-    const i = piece?.edges.findIndex((e) => e.id === ref.edge) ?? -1;
-    const edge = piece?.edges[i];
-    if (!piece || !edge) return sum;
-    const own = moves.get(ref.piece);
-    const start = own?.corners.get(i) ?? NOWHERE;
-    const end = own?.corners.get((i + 1) % piece.edges.length) ?? NOWHERE;
+): number =>
+  chainEdges(garment, chain).reduce((sum, { piece, edge, index }) => {
+    const own = moves.get(piece.id);
+    const start = own?.corners.get(index) ?? NOWHERE;
+    const end = own?.corners.get((index + 1) % piece.edges.length) ?? NOWHERE;
     return sum + pathLength(movedPath(edge, start, end, own?.inner.get(edge.id) ?? []));
   }, 0);
-}
 
 /**
  * Adds to `moves` the counterpart across a seam whose end moved with a neighbour: where the armhole grew at the underarm, the sleeve's
@@ -167,13 +171,12 @@ export function movesOfJoined(garment: Garment, moves: Map<PieceId, Moves>): voi
         return source && target && !still(source.move) && still(target.move) ? [target] : [];
       });
       if (ends.length === 0) continue;
-      const grown = chainLength(garment, from, moves) - chainLength(garment, from, NO_MOVES);
+      const grown = movedLength(garment, from, moves) - chainLength(garment, from);
       if (Math.abs(grown) >= WORTH_MM) growChain(garment, to, ends, grown, moves);
     }
   }
 }
 
-const NO_MOVES: ReadonlyMap<PieceId, Moves> = new Map();
 /** Rounds of the secant; the length goes nearly straight with the move, so that few bring it to a hundredth of a millimetre. */
 const ROUNDS = 4;
 
@@ -185,7 +188,7 @@ function growChain(
   grown: number,
   moves: Map<PieceId, Moves>,
 ): void {
-  const before = chainLength(garment, chain, NO_MOVES);
+  const before = chainLength(garment, chain);
   const withMove = (by: number): Map<PieceId, Moves> => {
     const out = new Map(moves);
     for (const { piece, corner, onward } of ends) {
@@ -199,7 +202,7 @@ function growChain(
   let [b0, g0] = [0, 0];
   let by = grown / ends.length;
   for (let round = 0; round < ROUNDS; round++) {
-    const got = chainLength(garment, chain, withMove(by)) - before;
+    const got = movedLength(garment, chain, withMove(by)) - before;
     if (Math.abs(got - grown) <= STORED_MM || got === g0) break;
     const next = by + ((grown - got) * (by - b0)) / (got - g0);
     [b0, g0] = [by, got];

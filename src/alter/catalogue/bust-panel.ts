@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { say, chainLength } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { panelFronts } from '../ways/bust-fronts.ts';
 import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
@@ -9,7 +9,6 @@ import { pullEdges } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
 import { slidePart } from '../move/slide.ts';
 import { widenLevel } from '../ways/widen-level.ts';
-import { pathLength } from '../../geometry/index.ts';
 import type { Change } from '../follow/change.ts';
 import type { DrawnPiece, Garment } from '../../garment/index.ts';
 
@@ -47,11 +46,9 @@ function fillSide(change: Change, { side }: Pair, width: number, atPanel: number
 }
 
 /** What the side panel's edge has more than the centre panel's, mm. */
-function fullness(garment: Garment, { centre, side, centreEdge, sideEdge }: Pair): number {
-  const size = (piece: string, edge: string): number =>
-    pathLength(garment.pieces.find((p) => p.id === piece)!.edges.find((e) => e.id === edge)!.path);
-  return size(side.id, sideEdge) - size(centre.id, centreEdge);
-}
+const fullness = (garment: Garment, { centre, side, centreEdge, sideEdge }: Pair): number =>
+  chainLength(garment, [{ piece: side.id, edge: sideEdge }]) -
+  chainLength(garment, [{ piece: centre.id, edge: centreEdge }]);
 
 /** The two edges bend differently, so the same length let in does not make both longer alike; a second look is within a hundredth. */
 const LOOKS = 2;

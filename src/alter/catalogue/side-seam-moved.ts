@@ -1,8 +1,7 @@
-import { say } from '../../garment/index.ts';
+import { say, chainEdges } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { moveStrip, needSeams } from '../ways/seam-strip.ts';
-import { pieceOf } from '../role/roles.ts';
 import { pathAt } from '../../geometry/index.ts';
 
 const LIMIT = {
@@ -43,7 +42,7 @@ export const sideSeamMoved: Alteration = {
       const first = found.front[0]!;
       const last = found.front[found.front.length - 1]!;
       const y = (ref: typeof first, end: 0 | 1): number => {
-        const edge = pieceOf(change.garment, ref.piece).edges.find((e) => e.id === ref.edge)!;
+        const { edge } = chainEdges(change.garment, [ref])[0]!;
         return pathAt(edge.path, ref.backwards ? 1 - end : end).y;
       };
       const up = y(last, 1) > y(first, 0);

@@ -7,8 +7,9 @@ import {
   perp,
   scale,
 } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { say, chainLength } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, PieceId, Seam } from '../../garment/index.ts';
+import { lengthThen } from './length-then.ts';
 import { cut, tell } from './change.ts';
 import type { Change, Edit } from './change.ts';
 import { slidePart } from '../move/slide.ts';
@@ -16,25 +17,17 @@ import { slidePart } from '../move/slide.ts';
 /** Below this a band is left alone: less than a pencil line's width. */
 const LEAST_MM = 0.05;
 
-const edgeLength = (garment: Garment, ref: EdgeRef): number => {
-  const edge = garment.pieces.find((p) => p.id === ref.piece)?.edges.find((e) => e.id === ref.edge);
-  return edge ? pathLength(edge.path) : 0;
-};
-
-const chainLength = (garment: Garment, chain: readonly EdgeRef[]): number =>
-  chain.reduce((sum, ref) => sum + edgeLength(garment, ref), 0);
-
 /**
  * Where along the chain its length changed, as shares, and by how much: at the seam where the changed edge meets the next piece (the side notch, trade.md 5.3),
  * else at the middle of the edge.
  */
 function changes(before: Garment, after: Garment, chain: readonly EdgeRef[]): { at: number; by: number }[] {
-  const whole = chainLength(before, chain);
+  const whole = lengthThen(before, chain);
   const out: { at: number; by: number }[] = [];
   let gone = 0;
   for (const [i, ref] of chain.entries()) {
-    const old = edgeLength(before, ref);
-    const by = edgeLength(after, ref) - old;
+    const old = lengthThen(before, [ref]);
+    const by = chainLength(after, [ref]) - old;
     const beside = (k: number): boolean => chain[k] !== undefined && chain[k]!.piece !== ref.piece;
     const at = beside(i + 1) ? old : beside(i - 1) ? 0 : old / 2;
     if (old > 0 && Math.abs(by) > LEAST_MM) out.push({ at: (gone + at) / whole, by });
@@ -103,7 +96,7 @@ export function bandsFollow(change: Change): void {
     if (before.seams.some((old) => old.id === seam.id && old.join !== seam.join)) continue;
     const moved = merged(changes(before, change.garment, other));
     if (moved.length === 0) continue;
-    const was = chainLength(before, own) / Math.max(1e-9, chainLength(before, other));
+    const was = lengthThen(before, own) / Math.max(1e-9, lengthThen(before, other));
     // A gathered seam keeps its fullness, an eased band its ease: the change goes over in proportion there, whole in a plain seam.
     const ratio = seam.join.kind === 'gathered' ? was : 1;
     for (const { at, by } of moved) {

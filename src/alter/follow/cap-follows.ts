@@ -9,8 +9,9 @@ import {
   sub,
   unit,
 } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { say, chainLength } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../../garment/index.ts';
+import { lengthThen } from './length-then.ts';
 import { draw, tell } from './change.ts';
 import type { Change } from './change.ts';
 import { edgeRole } from '../role/edge-role.ts';
@@ -74,15 +75,9 @@ function isCap(piece: DrawnPiece | undefined, ref: EdgeRef): boolean {
   return edge !== undefined && edgeRole(edge) === 'cap';
 }
 
-const lengthOf = (garment: Garment, refs: readonly EdgeRef[]): number =>
-  refs.reduce((sum, ref) => {
-    const edge = garment.pieces.find((p) => p.id === ref.piece)?.edges.find((e) => e.id === ref.edge);
-    return sum + (edge ? pathLength(edge.path) : 0);
-  }, 0);
-
 /** Cap seam minus armhole seam, mm. */
 export const capEaseOf = (garment: Garment, cap: Cap): number =>
-  lengthOf(garment, [...cap.front, ...cap.back]) - lengthOf(garment, cap.armhole);
+  chainLength(garment, [...cap.front, ...cap.back]) - chainLength(garment, cap.armhole);
 
 const armholeOf = (garment: Garment, cap: Cap, half: Half): EdgeRef[] =>
   cap.armhole.filter((r) => {
@@ -185,8 +180,8 @@ function needsOf(change: Change): Need[] {
   const { before, garment } = change;
   return capsOf(garment).map((cap) => {
     const of = (half: Half): number =>
-      lengthOf(garment, armholeOf(garment, cap, half)) - lengthOf(before, armholeOf(before, cap, half));
-    const own = (half: Half): number => lengthOf(garment, cap[half]) - lengthOf(before, cap[half]);
+      chainLength(garment, armholeOf(garment, cap, half)) - lengthThen(before, armholeOf(before, cap, half));
+    const own = (half: Half): number => chainLength(garment, cap[half]) - lengthThen(before, cap[half]);
     const grown = { front: of('front'), back: of('back') };
     return { cap, grown, need: { front: grown.front - own('front'), back: grown.back - own('back') } };
   });

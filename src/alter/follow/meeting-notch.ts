@@ -1,17 +1,13 @@
 import { pathLength } from '../../geometry/index.ts';
-import type { Edge, EdgeRef, Garment, Seam } from '../../garment/index.ts';
+import { edgeAt } from '../../garment/index.ts';
+import type { EdgeRef, Garment, Seam } from '../../garment/index.ts';
 import { put } from './change.ts';
 import type { Change } from './change.ts';
+import { lengthThen } from './length-then.ts';
 import { halfOf, pieceOf } from '../role/roles.ts';
 
 /** A notch this near to its place is there. */
 const LEAST_MM = 0.05;
-
-const edgeOf = (garment: Garment, ref: EdgeRef): Edge<'one'> | undefined =>
-  garment.pieces.find((p) => p.id === ref.piece)?.edges.find((e) => e.id === ref.edge);
-
-const lengthOf = (garment: Garment, chain: readonly EdgeRef[]): number =>
-  chain.reduce((sum, ref) => sum + pathLength(edgeOf(garment, ref)?.path ?? [{ x: 0, y: 0 }]), 0);
 
 /** Where the meeting of front and back comes to lie on the edge that runs round, mm from its walked start: stretched or gathered edges in proportion. */
 function meetingOn(
@@ -21,9 +17,9 @@ function meetingOn(
   before: readonly EdgeRef[],
   all: readonly EdgeRef[],
 ): number {
-  const walked = lengthOf(garment, before);
+  const walked = lengthThen(garment, before);
   return seam.join.kind === 'gathered'
-    ? (walked * lengthOf(garment, [ref])) / Math.max(1e-9, lengthOf(garment, all))
+    ? (walked * lengthThen(garment, [ref])) / Math.max(1e-9, lengthThen(garment, all))
     : walked;
 }
 
@@ -46,7 +42,7 @@ export function meetingNotches(change: Change): void {
       const turn = turns.length === 1 ? turns[0]! : -1;
       if (turn < 0 || other.some((r) => r.piece === ref.piece)) continue;
       const piece = pieceOf(change.garment, ref.piece);
-      const edge = edgeOf(change.garment, ref);
+      const edge = edgeAt(change.garment, ref)?.edge;
       const notch = edge?.notches.find((x) => /shoulder|^side/.test(x.id));
       if (!edge || !notch) continue;
       const size = pathLength(edge.path);
@@ -68,7 +64,7 @@ function makersOffset(
   notch: string,
   placed: (garment: Garment) => number,
 ): number {
-  const edge = edgeOf(before, ref);
+  const edge = edgeAt(before, ref)?.edge;
   const was = edge?.notches.find((n) => n.id === notch);
   if (!edge || !was) return 0;
   return (ref.backwards ? 1 - was.at : was.at) * pathLength(edge.path) - placed(before);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EdgeRef, Garment, Seam } from '../../garment/index.ts';
-import { pathLength } from '../../geometry/index.ts';
+import { chainLength } from '../../garment/index.ts';
+import type { Garment, Seam } from '../../garment/index.ts';
 import { applyStep } from '../step/apply-step.ts';
 import { newChange } from './change.ts';
 import type { Change } from './change.ts';
@@ -12,15 +12,11 @@ import { pullEdges } from '../move/pull.ts';
 import { sleeves } from '../role/roles.ts';
 import { BODICE } from '../drawn/schematic-bodice.ts';
 
-/** Lengths of a seam's two chains; NaN where an edge of it is gone. */
-function walkSeam(garment: Garment, seam: Seam): { a: number; b: number } {
-  const size = (chain: readonly EdgeRef[]): number =>
-    chain.reduce((sum, r) => {
-      const edge = garment.pieces.find((p) => p.id === r.piece)?.edges.find((e) => e.id === r.edge);
-      return sum + (edge ? pathLength(edge.path) : Number.NaN);
-    }, 0);
-  return { a: size(seam.a), b: size(seam.b) };
-}
+/** Lengths of a seam's two chains. */
+const walkSeam = (garment: Garment, seam: Seam): { a: number; b: number } => ({
+  a: chainLength(garment, seam.a),
+  b: chainLength(garment, seam.b),
+});
 
 /** Body pieces parted, then the left front's armhole drawn 6 mm deeper in its middle: as no entry does on its own, but several together may. */
 function uneven(garment: Garment): Change {

@@ -1,3 +1,4 @@
+import { edgeAt } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, PieceId, Seam } from '../../garment/index.ts';
 import { pathAt } from '../../geometry/index.ts';
 import { edgeRole, edgesOf, hasEdge } from './edge-role.ts';
@@ -110,7 +111,7 @@ export function needSleeves(garment: Garment): DrawnPiece[] {
 }
 
 const roleOf = (garment: Garment, ref: EdgeRef): EdgeRole | undefined => {
-  const edge = garment.pieces.find((p) => p.id === ref.piece)?.edges.find((e) => e.id === ref.edge);
+  const edge = edgeAt(garment, ref)?.edge;
   return edge && edgeRole(edge);
 };
 

@@ -1,4 +1,5 @@
 import { pathLength } from '../../geometry/index.ts';
+import { chainLength } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeId, EdgeRef, Garment, PieceId, Seam } from '../../garment/index.ts';
 import { followersOf, mapSeams } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
@@ -16,12 +17,6 @@ const EASED_MOST_MM = inch(2);
 /** Length of a sleeve's cap, both halves. */
 export const capLength = (piece: DrawnPiece): number =>
   edgesOf(piece, 'cap').reduce((sum, e) => sum + pathLength(e.path), 0);
-
-const chainLength = (garment: Garment, chain: readonly EdgeRef[]): number =>
-  chain.reduce((sum, r) => {
-    const edge = garment.pieces.find((p) => p.id === r.piece)?.edges.find((e) => e.id === r.edge);
-    return sum + (edge ? pathLength(edge.path) : 0);
-  }, 0);
 
 /** A seam with the cap in one of its chains: which chain, the fullness it has and the fullness it is meant to have. */
 interface SetIn {

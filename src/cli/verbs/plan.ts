@@ -1,6 +1,5 @@
 import { markingWords, planFit, plausible, tellFor } from '../../fit/index.ts';
 import {
-  LEVELS,
   writeLength,
   type Body,
   type Finding,
@@ -12,8 +11,10 @@ import {
   type Phrase,
   type Tell,
   type Why,
+  edgeName,
+  levelName,
 } from '../../garment/index.ts';
-import { edgeName, make, planFor } from '../../pipeline/index.ts';
+import { make, planFor } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
 import { loadBody, loadChart, loadFitting, loadPattern } from '../load.ts';
 import { choiceOption, lengthOption, needOption, numberOption, shareOption, textOption } from '../option.ts';
@@ -21,8 +22,6 @@ import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { questionFindings, table } from '../words.ts';
 
 const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
-
-const levelName = (level: string): string => LEVELS.find((l) => l.level === level)?.name ?? level;
 
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
 function tellPlan(
@@ -98,7 +97,7 @@ function answer(
     plan,
     chart.sizes.map((s) => s.id),
     tellFor(body.show),
-    pattern && ((piece, edge) => edgeName(pattern, piece, edge)),
+    pattern && ((piece, edge) => edgeName(pattern, { piece, edge })),
   );
   return {
     json: {

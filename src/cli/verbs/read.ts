@@ -6,7 +6,7 @@ import {
   type Corrections,
   type Proposal,
 } from '../../exchange/index.ts';
-import { InputError, writePattern, type GarmentKind } from '../../garment/index.ts';
+import { InputError, writePattern, middleOf, type GarmentKind } from '../../garment/index.ts';
 import { fileName, loadChart } from '../load.ts';
 import { readHere } from '../read-apart.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
@@ -83,7 +83,7 @@ function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): string 
 
 function tell(proposal: Proposal): string {
   const found = proposalSummary(proposal);
-  const middle = Math.floor(proposal.sizes.length / 2);
+  const middle = middleOf(proposal.sizes.length);
   const pieces = found.pieces.map((p) => [
     p.name,
     String(p.sizes.length),

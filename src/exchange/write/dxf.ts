@@ -1,6 +1,6 @@
 import { offsetOutline } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
-import { pieceAtSize } from '../../garment/index.ts';
+import { pieceAtSize, middleOf } from '../../garment/index.ts';
 import type { DrawnPiece, Pattern } from '../../garment/index.ts';
 import { writeDxfText } from './dxf-text.ts';
 
@@ -22,7 +22,7 @@ export function writeDxf(pattern: Pattern, on: string): string {
   const sizes = pattern.chart.sizes;
   return writeDxfText({
     style: pattern.name,
-    sampleSize: sizes[Math.floor(sizes.length / 2)]!.label,
+    sampleSize: sizes[middleOf(sizes.length)]!.label,
     units: 'mm',
     on,
     blocks: pattern.pieces.flatMap((nested) =>

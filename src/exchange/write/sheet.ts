@@ -12,6 +12,7 @@ import {
   placeTangent,
 } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
+import { middleOf, middleSize } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import type { Belongs, DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 
@@ -253,7 +254,7 @@ function markStrokes(piece: NestedPiece, at: Point): Stroke[] {
   return piece.lines
     .filter((line) => line.kind === 'grain')
     .flatMap((line) => {
-      const path = pathMove(line.path[Math.floor(line.path.length / 2)]!, { angle: 0, dx: at.x, dy: at.y });
+      const path = pathMove(line.path[middleOf(line.path.length)]!, { angle: 0, dx: at.x, dy: at.y });
       const a = pathStart(path);
       const b = pathEnd(path);
       const long = distance(a, b) || 1;
@@ -267,7 +268,7 @@ function markStrokes(piece: NestedPiece, at: Point): Stroke[] {
 }
 
 function pieceTexts(piece: NestedPiece, at: Point, pattern: Pattern): DrawnText[] {
-  const k = Math.floor(pattern.chart.sizes.length / 2);
+  const k = middleSize(pattern);
   const box = boxAround(piece.edges.map((edge) => pathBox(edge.path[0]!)));
   const narrow = Math.min(box.maxX - box.minX, box.maxY - box.minY);
   const size = Math.max(2.5, Math.min(8, narrow / 8));

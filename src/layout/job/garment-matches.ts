@@ -1,4 +1,5 @@
-import type { DrawnPiece, Edge, Garment, Seam } from '../../garment/index.ts';
+import { chainEdges } from '../../garment/index.ts';
+import type { DrawnPiece, Edge, FoundEdge, Garment, Seam } from '../../garment/index.ts';
 import { distance, nearestPlace, pathAt, pathEnd, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 
@@ -63,16 +64,8 @@ function runsDown(edge: Edge<'one'>): boolean {
   return Math.abs(b.y - a.y) > 0.7 * distance(a, b);
 }
 
-function chain(garment: Garment, refs: Seam['a']): { piece: DrawnPiece; edge: Edge<'one'> }[] {
-  return refs.flatMap((ref) => {
-    const piece = garment.pieces.find((p) => p.id === ref.piece);
-    const edge = piece?.edges.find((e) => e.id === ref.edge);
-    return piece && edge ? [{ piece, edge }] : [];
-  });
-}
-
 function uprightMatch(garment: Garment, seam: Seam): Match[] {
-  const [a, b] = [chain(garment, seam.a), chain(garment, seam.b)];
+  const [a, b] = [chainEdges(garment, seam.a), chainEdges(garment, seam.b)];
   const all = [...a, ...b];
   const apart = a.every((x) => b.every((y) => x.piece.id !== y.piece.id));
   if (!a.length || !b.length || !apart || seam.join.kind === 'gathered') return [];
@@ -84,7 +77,7 @@ function uprightMatch(garment: Garment, seam: Seam): Match[] {
 }
 
 function sleeveMatch(garment: Garment, seam: Seam): Match[] {
-  const [a, b] = [chain(garment, seam.a), chain(garment, seam.b)];
+  const [a, b] = [chainEdges(garment, seam.a), chainEdges(garment, seam.b)];
   if (!(isCap(a) && !isCap(b)) && !(isCap(b) && !isCap(a))) return [];
   // One notch means front by trade habit; the shoulder's own notch stands higher, so the lowest is taken.
   const lowest = sharedNotches(a, b, (count) => count === 1).at(-1);
@@ -120,7 +113,7 @@ function grainUp(piece: DrawnPiece): boolean {
 }
 
 /** Edges of one piece that rise from both their ends to a crown: a sleeve's cap, but no neckband or collar. */
-function isCap(list: ReturnType<typeof chain>): boolean {
+function isCap(list: readonly FoundEdge[]): boolean {
   if (list.length === 0 || new Set(list.map((x) => x.piece.id)).size > 1) return false;
   const corners = list.flatMap(({ edge }) => [pathStart(edge.path), pathEnd(edge.path)]);
   const xs = corners.map((p) => p.x);
@@ -129,7 +122,7 @@ function isCap(list: ReturnType<typeof chain>): boolean {
   return Math.max(...corners.map((p) => p.y)) - Math.max(...ends) > CAP_RISE * (right - left);
 }
 
-function highest(list: ReturnType<typeof chain>): Spot {
+function highest(list: readonly FoundEdge[]): Spot {
   return list
     .map(({ piece, edge }): Spot => ({ piece, at: upperEnd(edge), up: rises(edge) }))
     .reduce((x, y) => (y.at.y > x.at.y ? y : x));
@@ -137,8 +130,8 @@ function highest(list: ReturnType<typeof chain>): Spot {
 
 /** Notches with the same id on both chains, the uppermost (on the first chain) first. */
 function sharedNotches(
-  a: ReturnType<typeof chain>,
-  b: ReturnType<typeof chain>,
+  a: readonly FoundEdge[],
+  b: readonly FoundEdge[],
   take: (count: number) => boolean,
 ): [Spot, Spot][] {
   const spots = (list: typeof a): { id: string; spot: Spot }[] =>

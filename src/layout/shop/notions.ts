@@ -1,4 +1,4 @@
-import { say, type DrawnPiece, type Garment, type Seam } from '../../garment/index.ts';
+import { say, edgeAt, MM_PER, type DrawnPiece, type Garment, type Seam } from '../../garment/index.ts';
 import { pathEnd, pathLength, pathStart } from '../../geometry/index.ts';
 import { buttonOverlap, overlapBeyond, widestButton } from './button.ts';
 
@@ -13,17 +13,12 @@ export interface Notion {
 
 /** Zips are sold in steps of 5 cm (2 in); common practice. The next longer one is bought and shortened. */
 const ZIP_STEP_MM = 50;
-const ZIP_STEP_INCH_MM = 2 * 25.4;
+const ZIP_STEP_INCH_MM = 2 * MM_PER.in;
 /** Openings shorter than this close with buttons, hooks or press studs; common practice. mm */
 const ZIP_LEAST_MM = 150;
 
 /** The smallest shirt button in common use, mm (common practice). */
 const SMALL_BUTTON_MM = 9;
-
-const edgeLength = (piece: DrawnPiece, id: string): number => {
-  const edge = piece.edges.find((e) => e.id === id);
-  return edge ? pathLength(edge.path) : 0;
-};
 
 /**
  * Zips from opening edges without buttons and from seams that hold one down to a notch, a fastening for short openings and underlaps, buttons from
@@ -39,7 +34,7 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     // Buttons sit on one side only of the pair that closes.
     if (buttons > 0) out.push({ what: 'buttons', count: buttons, say: sayButtons(piece, buttons) });
     for (const edge of piece.edges) {
-      const length = edgeLength(piece, edge.id);
+      const length = pathLength(edge.path);
       if (edge.kind === 'opening' && buttons === 0) {
         out.push(closing(`the ${edge.name} of ${piece.name}`, length));
       }
@@ -91,17 +86,17 @@ function closing(where: string, length: number): Notion {
   return {
     what: 'zip',
     length,
-    say: `Zip for ${where}: ${say(length)}, buy ${sold(ZIP_STEP_MM) / 10} cm or ${Math.round(sold(ZIP_STEP_INCH_MM) / 25.4)} in`,
+    say: `Zip for ${where}: ${say(length)}, buy ${sold(ZIP_STEP_MM) / 10} cm or ${Math.round(sold(ZIP_STEP_INCH_MM) / MM_PER.in)} in`,
   };
 }
 
 /** A seam that says it holds a zip: open from its upper end to the notch that is called the zip's or the opening's. */
 function zipInSeam(garment: Garment, seam: Seam): Notion[] {
   for (const ref of seam.a) {
-    const piece = garment.pieces.find((p) => p.id === ref.piece);
-    const edge = piece?.edges.find((e) => e.id === ref.edge);
-    const notch = edge?.notches.find((n) => /zip|opening/i.test(n.id));
-    if (!piece || !edge || !notch || piece.cloth !== 'shell') continue;
+    const found = edgeAt(garment, ref);
+    const notch = found?.edge.notches.find((n) => /zip|opening/i.test(n.id));
+    if (!found || !notch || found.piece.cloth !== 'shell') continue;
+    const { edge } = found;
     const rises = pathEnd(edge.path).y > pathStart(edge.path).y;
     return [
       closing(`the ${seam.name.toLowerCase()}`, (rises ? 1 - notch.at : notch.at) * pathLength(edge.path)),

@@ -1,3 +1,4 @@
+import { middleSize } from '../../garment/index.ts';
 import type { Pattern } from '../../garment/index.ts';
 import { PieceFigure } from './piece-figure.tsx';
 
@@ -6,7 +7,7 @@ const SHOWN = 4;
 
 /** The first pieces of a pattern side by side, to know it by. Only looked at: its name stands beside it. */
 export function PiecesRow({ pattern }: { pattern: Pattern }) {
-  const mid = Math.floor(pattern.chart.sizes.length / 2);
+  const mid = middleSize(pattern);
   return (
     <div className="row pieces-row" aria-hidden="true">
       {pattern.pieces

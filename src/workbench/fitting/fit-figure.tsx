@@ -1,11 +1,11 @@
 import { useRef } from 'react';
+import { levelName } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { bodyShape } from '../drawing/body-shape.ts';
 import { Figure } from '../drawing/figure.tsx';
 import { garmentShape, type Hang } from '../drawing/garment-shape.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
-import { levelName } from '../station/level-name.ts';
 import { setEase } from './choices.ts';
 
 /** The person with the garment round them: the gap between the two lines is the ease, and can be taken hold of. */

@@ -1,11 +1,11 @@
 import { useState } from 'react';
+import { levelName } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { Whys, WhyWords } from '../parts/whys.tsx';
 import type { ReadyBench } from '../station/bench.ts';
 import { setEase, setFront, setSize } from './choices.ts';
-import { levelName } from '../station/level-name.ts';
 import { Shares } from './shares.tsx';
 
 function SizePick({

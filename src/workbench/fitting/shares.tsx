@@ -1,3 +1,4 @@
+import { edgeName } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
@@ -7,24 +8,18 @@ export function Shares({ level, bench }: { level: LevelPlan; bench: ReadyBench }
   const most = Math.max(0.1, ...level.shares.map((s) => Math.abs(s.change)));
   return (
     <ul className="shares">
-      {level.shares.map((s) => {
-        const piece = bench.fitting.pattern.pieces.find((p) => p.id === s.piece);
-        const edge = piece?.edges.find((e) => e.id === s.edge);
-        return (
-          <li key={`${s.piece}/${s.edge}`}>
-            <span>
-              {piece?.name ?? s.piece}, {edge?.name ?? s.edge}
-            </span>
-            <span className="bar" aria-hidden="true">
-              <i
-                style={{ inlineSize: `${(Math.abs(s.change) / most) * 100}%` }}
-                data-in={s.change < 0 || undefined}
-              />
-            </span>
-            <Amount mm={s.change} show={bench.show} signed in={16} />
-          </li>
-        );
-      })}
+      {level.shares.map((s) => (
+        <li key={`${s.piece}/${s.edge}`}>
+          <span>{edgeName(bench.fitting.pattern, s)}</span>
+          <span className="bar" aria-hidden="true">
+            <i
+              style={{ inlineSize: `${(Math.abs(s.change) / most) * 100}%` }}
+              data-in={s.change < 0 || undefined}
+            />
+          </span>
+          <Amount mm={s.change} show={bench.show} signed in={16} />
+        </li>
+      ))}
     </ul>
   );
 }

@@ -1,7 +1,7 @@
+import { levelName } from '../../garment/index.ts';
 import { bodyShape } from '../drawing/body-shape.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
-import { levelName } from '../station/level-name.ts';
 
 const SECTIONS = ['upper-bust', 'bust', 'under-bust', 'waist', 'high-hip', 'hip'] as const;
 

@@ -1,5 +1,12 @@
 import { useState } from 'react';
-import { LEVELS, MEASURES, readLength, type MeasureId, type Pattern } from '../../garment/index.ts';
+import {
+  LEVELS,
+  MEASURES,
+  readLength,
+  levelName,
+  type MeasureId,
+  type Pattern,
+} from '../../garment/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { ChangePattern } from './change-pattern.ts';
 import { addRow, addSize, dropRow, putCell, renameSize } from './edit-pattern.ts';
@@ -12,9 +19,7 @@ const HEADS: Record<RowKind, string> = {
 };
 
 const rowName = (kind: RowKind, name: string): string =>
-  kind === 'finished'
-    ? (LEVELS.find((l) => l.level === name)?.name ?? name)
-    : (MEASURES[name as MeasureId]?.name ?? name);
+  kind === 'finished' ? levelName(name) : (MEASURES[name as MeasureId]?.name ?? name);
 
 /** The maker's table, corrected in place: every figure a field, arrow keys from one to the next. */
 export function ChartTable({

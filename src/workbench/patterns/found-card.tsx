@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import type { PieceCorrection } from '../../exchange/index.ts';
 import { boxAround, pathBox } from '../../geometry/index.ts';
 import { pathD } from '../drawing/path-d.ts';
@@ -24,7 +25,7 @@ export function FoundCard({
       >
         <g transform="scale(1 -1)">
           <path className="nest" d={piece.paths.flatMap((size) => size.map(pathD)).join('')} />
-          <path className="own" d={piece.paths[Math.floor(piece.paths.length / 2)]!.map(pathD).join('')} />
+          <path className="own" d={piece.paths[middleOf(piece.paths.length)]!.map(pathD).join('')} />
         </g>
       </svg>
       <label className="field">

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { middleSize } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import { PieceFigure } from '../drawing/piece-figure.tsx';
 import { EdgePicker } from './edge-picker.tsx';
@@ -19,7 +20,7 @@ export function PatternPieces({
   const [chosen, setChosen] = useState(pattern.pieces[0]!.id);
   const [edge, setEdge] = useState<string | null>(null);
   const [joining, setJoining] = useState<{ piece: string; edge: string } | null>(null);
-  const mid = Math.floor(pattern.chart.sizes.length / 2);
+  const mid = middleSize(pattern);
   const piece = useMemo(
     () => pattern.pieces.find((p) => p.id === chosen) ?? pattern.pieces[0]!,
     [pattern, chosen],

@@ -1,4 +1,13 @@
-import { LEVELS, type Edge, type EdgeKind, type NestedPiece, type Pattern } from '../../garment/index.ts';
+import {
+  LEVELS,
+  edgeAt,
+  levelName,
+  middleSize,
+  type Edge,
+  type EdgeKind,
+  type NestedPiece,
+  type Pattern,
+} from '../../garment/index.ts';
 import { pathLength } from '../../geometry/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
@@ -141,11 +150,10 @@ function EdgeFacts({
   joining,
   onJoining,
 }: Props & { edgeData: Edge<'nest'> }) {
-  const mid = Math.floor(pattern.chart.sizes.length / 2);
+  const mid = middleSize(pattern);
   const put = (part: Partial<Edge<'nest'>>, say: string, merge?: string) =>
     change((p) => putEdge(p, piece.id, edge.id, part), say, merge);
-  const from =
-    joining && pattern.pieces.find((p) => p.id === joining.piece)?.edges.find((e) => e.id === joining.edge);
+  const from = joining && edgeAt(pattern, joining)?.edge;
   return (
     <div className="row about edge-facts">
       <label className="field">
@@ -179,7 +187,7 @@ function EdgeFacts({
         >
           {[...new Set([edge.from, ...LEVELS.map((l) => l.level)])].map((level) => (
             <option key={level} value={level}>
-              {LEVELS.find((l) => l.level === level)?.name ?? level}
+              {levelName(level)}
             </option>
           ))}
         </select>

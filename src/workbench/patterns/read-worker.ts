@@ -12,6 +12,7 @@ import {
   type Proposal,
   type ProposalSummary,
 } from '../../exchange/index.ts';
+import { edgeName } from '../../garment/index.ts';
 import type { Finding, Pattern } from '../../garment/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import { answerCalls } from '../call/index.ts';
@@ -88,13 +89,7 @@ const doings = {
       ...(assembly ? { assembly } : {}),
     });
     const p = proposal;
-    const say = (refs: Proposal['seams'][number]['a']): string =>
-      refs
-        .map(
-          (r) =>
-            `${p.pieces.find((x) => x.id === r.piece)?.name ?? r.piece}, ${p.pieces.find((x) => x.id === r.piece)?.edges.find((e) => e.id === r.edge)?.name ?? r.edge}`,
-        )
-        .join(' + ');
+    const say = (refs: Proposal['seams'][number]['a']): string => refs.map((r) => edgeName(p, r)).join(' + ');
     return {
       name: p.name,
       summary: proposalSummary(p),

@@ -1,16 +1,11 @@
+import { edgeName } from '../../garment/index.ts';
 import type { EdgeRef, Pattern } from '../../garment/index.ts';
 import { dropSeam, putSeam } from './edit-pattern.ts';
 import type { ChangePattern } from './change-pattern.ts';
 
 /** Every seam in sewing order; whether it may take part when width is spread, and how it is sewn. */
 export function SeamList({ pattern, change }: { pattern: Pattern; change: ChangePattern }) {
-  const say = (refs: readonly EdgeRef[]): string =>
-    refs
-      .map((r) => {
-        const piece = pattern.pieces.find((p) => p.id === r.piece);
-        return `${piece?.name ?? r.piece}, ${piece?.edges.find((e) => e.id === r.edge)?.name ?? r.edge}`;
-      })
-      .join(' + ');
+  const say = (refs: readonly EdgeRef[]): string => refs.map((r) => edgeName(pattern, r)).join(' + ');
   if (pattern.seams.length === 0) return <p className="small">No seams said yet.</p>;
   return (
     <details>

@@ -1,8 +1,8 @@
 import { useState } from 'react';
+import { levelName } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { distance, lengthAtPlace, pathLength, type Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { levelName } from '../station/level-name.ts';
 import { Amount } from '../parts/amount.tsx';
 import type { Tape } from './measure-marks.tsx';
 

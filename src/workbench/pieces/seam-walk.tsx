@@ -4,7 +4,7 @@ import { boxAround, movePoint, pathBox, type Box } from '../../geometry/index.ts
 import { outlineD } from '../drawing/path-d.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
-import { alongChain, chainLength, chainOf, motionMatrix, seatSeam, type Leg } from './seat.ts';
+import { alongChain, legsLength, chainOf, motionMatrix, seatSeam, type Leg } from './seat.ts';
 
 const calm = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 const MM_PER_SECOND = 140;
@@ -221,10 +221,10 @@ export function NotchTable({ bench, seam }: { bench: ReadyBench; seam: string | 
         <tr>
           <th scope="row">the end</th>
           <td className="amount">
-            <Amount mm={chainLength(a)} show={show} in={16} />
+            <Amount mm={legsLength(a)} show={show} in={16} />
           </td>
           <td className="amount">
-            <Amount mm={chainLength(b)} show={show} in={16} />
+            <Amount mm={legsLength(b)} show={show} in={16} />
           </td>
           <td className="amount">
             <Amount mm={walk.difference} show={show} signed in={16} />

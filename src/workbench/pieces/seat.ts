@@ -1,3 +1,4 @@
+import { edgeAt } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../../garment/index.ts';
 import {
   movePoint,
@@ -28,9 +29,9 @@ export function chainOf(garment: Garment, refs: readonly EdgeRef[]): readonly Le
   const legs: Leg[] = [];
   let from = 0;
   for (const ref of refs) {
-    const piece = garment.pieces.find((p) => p.id === ref.piece);
-    const edge = piece?.edges.find((e) => e.id === ref.edge);
-    if (!piece || !edge) continue;
+    const found = edgeAt(garment, ref);
+    if (!found) continue;
+    const { piece, edge } = found;
     const path = ref.backwards ? pathReverse(edge.path) : edge.path;
     const length = pathLength(path);
     const notches = edge.notches.map((n) => ({
@@ -44,7 +45,8 @@ export function chainOf(garment: Garment, refs: readonly EdgeRef[]): readonly Le
   return legs;
 }
 
-export const chainLength = (legs: readonly Leg[]): number =>
+/** Length of a chain made ready, mm. */
+export const legsLength = (legs: readonly Leg[]): number =>
   (legs.at(-1)?.from ?? 0) + (legs.at(-1)?.length ?? 0);
 
 /** The leg under a walked length, and point and direction there in the piece's own coordinates. */
@@ -119,7 +121,7 @@ export function seatSeam(
   const a = chainOf(garment, seam.a);
   const b = chainOf(garment, seam.b);
   if (a.length === 0 || b.length === 0) return null;
-  const [la, lb] = [chainLength(a), chainLength(b)];
+  const [la, lb] = [legsLength(a), legsLength(b)];
   const walkedA = even ? share * la : Math.min(la, share * Math.max(la, lb));
   const walkedB = even ? share * lb : Math.min(lb, share * Math.max(la, lb));
   const rest = layChain(a);

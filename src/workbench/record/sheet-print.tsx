@@ -1,7 +1,6 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { bodyValue, MEASURE_IDS, MEASURES, tellIn, told } from '../../garment/index.ts';
+import { bodyValue, MEASURE_IDS, MEASURES, tellIn, told, levelName } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { levelName } from '../station/level-name.ts';
 import { Amount } from '../parts/amount.tsx';
 
 /** The sheet that goes to the cutting table with the pieces: black on white, one person, one garment. */

@@ -1,5 +1,5 @@
+import { levelName } from '../../garment/index.ts';
 import type { Pattern, Plan } from '../../garment/index.ts';
-import { levelName } from '../station/level-name.ts';
 
 const list = new Intl.ListFormat('en-GB');
 

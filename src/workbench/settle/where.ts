@@ -1,6 +1,5 @@
-import { MEASURES, type Finding } from '../../garment/index.ts';
+import { MEASURES, levelName, type Finding } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { levelName } from '../station/level-name.ts';
 import { hrefTo } from '../station/route.ts';
 
 /** Where a finding is, in words and as an address. */
