@@ -26,7 +26,7 @@ import {
   pathStart,
 } from '../src/geometry/index.ts';
 import type { Point } from '../src/geometry/index.ts';
-import { cuttingOutline, sewingOrder } from '../src/paper/index.ts';
+import { cuttingOutline, sewingOrder } from '../src/cut/index.ts';
 import { SAMPLES, sample } from '../src/samples/index.ts';
 import { seeded } from '../test/random-body.ts';
 import { randomStack } from '../test/random-stack.ts';
@@ -387,7 +387,7 @@ describe('rule 10: the allowance', () => {
           garment,
         );
         for (const piece of trueGarment(altered, { reference: garment }).garment.pieces) {
-          const cutting = cuttingOutline(piece, (edge) => order(piece.id, edge));
+          const cutting = cuttingOutline(piece, order);
           // Where a hollow is tighter than its allowance the sides cross and the outline alone is right.
           if (cutting.looped > 0) continue;
           for (const side of cutting.sides) {

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { garmentAtSize } from '../src/garment/index.ts';
-import { clothNeeds, jobFor, proveLay } from '../src/layout/index.ts';
+import { clothNeeds, cuttingPieces, jobFor, proveLay } from '../src/layout/index.ts';
 import type { ClothChoice } from '../src/layout/index.ts';
-import { cuttingPieces } from '../src/pipeline/index.ts';
 import { sample } from '../src/samples/index.ts';
 import { HAND_LAYS, type HandLay } from './hand-lays-table.ts';
 

@@ -4,6 +4,7 @@ import { garmentAtSize } from '../src/garment/index.ts';
 import { pointsBox } from '../src/geometry/index.ts';
 import type { Point } from '../src/geometry/index.ts';
 import {
+  cuttingPieces,
   drawLay,
   jobFor,
   layBest,
@@ -12,7 +13,6 @@ import {
   notions,
   projectorPages,
 } from '../src/layout/index.ts';
-import { cuttingPieces } from '../src/pipeline/index.ts';
 import { sample } from '../src/samples/index.ts';
 
 const at = (id: string) => {

@@ -1,9 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { garmentAtSize } from '../src/garment/index.ts';
 import type { Point } from '../src/geometry/index.ts';
-import { clothNeeds, garmentMatches, jobFor, layBest, proveLay, unfold } from '../src/layout/index.ts';
+import {
+  clothNeeds,
+  cuttingPieces,
+  garmentMatches,
+  jobFor,
+  layBest,
+  proveLay,
+  unfold,
+} from '../src/layout/index.ts';
 import type { ClothChoice, Lay, LayJob } from '../src/layout/index.ts';
-import { cuttingPieces } from '../src/pipeline/index.ts';
 import { sample } from '../src/samples/index.ts';
 
 const REPEAT = 38;

@@ -12,7 +12,7 @@ import type { Pattern } from '../garment/index.ts';
 import { allowanceWords, cutWords } from './cut-words.ts';
 import { drawFigure } from './figure.ts';
 import { LAYERS } from './ink.ts';
-import { CHOICES, dartedSkirt, rectangle } from './piece.test-case.ts';
+import { CHOICES, dartedSkirt, rectangle } from '../../test/hand-piece.ts';
 import { movePiece, uprightTurn } from './upright.ts';
 
 const none = (): undefined => undefined;

@@ -1,9 +1,9 @@
-import type { DrawnPiece, EdgeId, Pattern } from '../garment/index.ts';
+import { cuttingOutline } from '../cut/index.ts';
+import type { Cutting, SewingOrder } from '../cut/index.ts';
+import type { DrawnPiece, Pattern } from '../garment/index.ts';
 import { STORED_MM, distance, pathEnd, pathStart, pointsBox, polylinePath } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 import { allowanceWords, cutWords } from './cut-words.ts';
-import { cuttingOutline } from './cutting.ts';
-import type { Cutting } from './cutting.ts';
 import { dartLines } from './dart-lines.ts';
 import type { Figure, Stroke, Words } from './drawing.ts';
 import { labelRing, setLabel } from './label.ts';
@@ -32,14 +32,10 @@ export interface FigureChoices {
 }
 
 /** One piece as it is printed, its grainline upright: lines by layer and words, in its own place. */
-export function drawFigure(
-  given: DrawnPiece,
-  order: (piece: string, edge: EdgeId) => number | undefined,
-  choices: FigureChoices,
-): Figure {
+export function drawFigure(given: DrawnPiece, order: SewingOrder, choices: FigureChoices): Figure {
   const turn = uprightTurn(given);
   const piece = movePiece(given, turn);
-  const cutting = choices.allowances ? cuttingOutline(piece, (edge) => order(piece.id, edge)) : undefined;
+  const cutting = choices.allowances ? cuttingOutline(piece, order) : undefined;
   const stitched: Path[] = piece.edges.map((e) => e.path);
   const ring = cutting?.outline ?? labelRing(stitched);
 

@@ -1,8 +1,6 @@
 export * from './drawing.ts';
 export { LAYERS } from './ink.ts';
 export type { Ink, Layer, LayerId } from './ink.ts';
-export { cuttingOutline, sewingOrder } from './cutting.ts';
-export type { Cutting, CuttingSide } from './cutting.ts';
 export type { FigureChoices } from './figure.ts';
 export type { Heading } from './front.ts';
 export { readPaper } from './paper-size.ts';

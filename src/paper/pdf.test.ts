@@ -2,7 +2,7 @@ import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { readPaper } from './paper-size.ts';
 import { pdf } from './pdf.ts';
-import { CHOICES, dartedSkirt, garmentOf } from './piece.test-case.ts';
+import { CHOICES, dartedSkirt, garmentOf } from '../../test/hand-piece.ts';
 import { printPages, sheet } from './sheet.ts';
 import { pageSvg, svg } from './svg.ts';
 

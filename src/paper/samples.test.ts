@@ -4,9 +4,9 @@ import { garmentAtSize } from '../garment/index.ts';
 import type { EdgeKind } from '../garment/index.ts';
 import { nearestPlace, pathAt, pathsArea, ringArea } from '../geometry/index.ts';
 import { SAMPLES, sample } from '../samples/index.ts';
-import { cuttingOutline, sewingOrder } from './cutting.ts';
+import { cuttingOutline, sewingOrder } from '../cut/index.ts';
 import { readPaper } from './paper-size.ts';
-import { CHOICES, garmentOf, straightPiece } from './piece.test-case.ts';
+import { CHOICES, garmentOf, straightPiece } from '../../test/hand-piece.ts';
 import { printPages } from './sheet.ts';
 
 /** Loops at bends tighter than the allowance: a notch of cloth this small is below what shears can follow. */
@@ -22,7 +22,7 @@ describe('every sample in every size', () => {
         const garment = garmentAtSize(pattern, size);
         const order = sewingOrder(garment.seams);
         for (const piece of garment.pieces) {
-          const cutting = cuttingOutline(piece, (edge) => order(piece.id, edge));
+          const cutting = cuttingOutline(piece, order);
           const where = `${piece.id}, size ${size}`;
           expect(cutting.looped, where).toBeLessThan(LOOP_MM2);
           expect(ringArea(cutting.outline), where).toBeGreaterThan(pathsArea(piece.edges.map((e) => e.path)));

@@ -1,7 +1,7 @@
+import { sewingOrder } from '../cut/index.ts';
 import type { Finding, Garment, PieceId } from '../garment/index.ts';
 import { InputError } from '../garment/index.ts';
 import { BORDER_MM, arrange, withBorder } from './arrange.ts';
-import { sewingOrder } from './cutting.ts';
 import type { Figure, Page, Sheet } from './drawing.ts';
 import { drawFigure } from './figure.ts';
 import type { FigureChoices } from './figure.ts';

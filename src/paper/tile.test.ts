@@ -4,7 +4,7 @@ import type { Point } from '../geometry/index.ts';
 import { cellsOf } from './cells.ts';
 import type { Page } from './drawing.ts';
 import { readPaper } from './paper-size.ts';
-import { CHOICES, dartedSkirt, garmentOf, rectangle, straightPiece } from './piece.test-case.ts';
+import { CHOICES, dartedSkirt, garmentOf, rectangle, straightPiece } from '../../test/hand-piece.ts';
 import { drawFigures, printPages } from './sheet.ts';
 import { OVERLAP_MM, sheetForTiles, tile, tileName } from './tile.ts';
 

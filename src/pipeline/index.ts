@@ -7,5 +7,4 @@ export { planFor } from './plan-input.ts';
 export { stepsAdded } from './steps-added.ts';
 export { sizeWords } from './size-words.ts';
 export { toTrue } from './to-true.ts';
-export { cuttingPieces } from './cutting-pieces.ts';
 export { findingSentence, ROOM_WORDS } from './finding-sentence.ts';

@@ -1,14 +1,15 @@
 import { tellLength, type Cloth, type Fitting, type Garment, type Tell } from '../../garment/index.ts';
 import {
   bundles,
-  clothNeeds,
-  garmentMatches,
-  notions,
   type ClothChoice,
   type ClothNeed,
+  clothNeeds,
   type CuttingLine,
+  cuttingPieces,
+  garmentMatches,
+  notions,
 } from '../../layout/index.ts';
-import { cuttingPieces, make } from '../../pipeline/index.ts';
+import { make } from '../../pipeline/index.ts';
 import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, pairOptions, shareOption, textOption, textOptions } from '../option.ts';

@@ -1,27 +1,28 @@
 import type { Body, Cloth, Finding, Garment, Tell } from '../../garment/index.ts';
 import { tellLength } from '../../garment/index.ts';
 import {
+  type ClothChoice,
   cuttingCautions,
   cuttingOrder,
+  cuttingPieces,
   drawLay,
+  type Fold,
   garmentMatches,
   jobFor,
+  type Lay,
   lay as layOut,
   LayImpossible,
+  type LayJob,
   layMeasures,
-  layTogether,
   laySvg,
+  layTogether,
   measureWords,
   projectorPages,
   proveLay,
   stripeFindings,
-  type ClothChoice,
-  type Fold,
-  type Lay,
-  type LayJob,
 } from '../../layout/index.ts';
 import { writeDxfStrokes } from '../../exchange/index.ts';
-import { cuttingPieces, make } from '../../pipeline/index.ts';
+import { make } from '../../pipeline/index.ts';
 import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
 import { choiceOption, lengthWord, needOption, textOption } from '../option.ts';

@@ -1,6 +1,5 @@
 import type { Cloth, Garment } from '../../garment/index.ts';
-import { garmentMatches, matchStripes, type LayJob, type Repeat } from '../../layout/index.ts';
-import { cuttingPieces } from '../../pipeline/index.ts';
+import { cuttingPieces, garmentMatches, type LayJob, matchStripes, type Repeat } from '../../layout/index.ts';
 import type { LaySettings } from './lay-settings.ts';
 
 /** Stripes as the settings say; none: null. */

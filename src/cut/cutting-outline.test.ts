@@ -14,8 +14,8 @@ import {
   turnAbout,
 } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { cuttingOutline } from './cutting.ts';
-import { dartedSkirt, straightPiece } from './piece.test-case.ts';
+import { cuttingOutline } from './cutting-outline.ts';
+import { dartedSkirt, straightPiece } from '../../test/hand-piece.ts';
 
 const none = (): undefined => undefined;
 const sideOf = (cutting: ReturnType<typeof cuttingOutline>, id: string): Path =>
@@ -100,7 +100,7 @@ describe('a cutting outline', () => {
       ['hem', 'seam', 'seam', 'seam'],
       [30, 15, 10, 15],
     );
-    const order = (id: string): number | undefined => ({ e1: 1, e2: 2, e3: 1 })[id];
+    const order = (_: string, id: string): number | undefined => ({ e1: 1, e2: 2, e3: 1 })[id];
     const side = sideOf(cuttingOutline(piece, order), 'e1');
     const end = pathEnd(side);
     const tip = side[side.length - 4]!;

@@ -1,4 +1,4 @@
-import type { Dart, DrawnPiece, Edge, EdgeId, EdgeKind, Seam } from '../garment/index.ts';
+import type { Dart, DrawnPiece, Edge, EdgeId, EdgeKind } from '../garment/index.ts';
 import {
   SAME_MM,
   angleBetween,
@@ -11,6 +11,7 @@ import {
 } from '../geometry/index.ts';
 import type { CornerStyle, OffsetSide, Path, Ring } from '../geometry/index.ts';
 import { dartCap } from './dart-cap.ts';
+import type { SewingOrder } from './sewing-order.ts';
 
 /** A run of the cutting outline: of one edge, or the cap over a dart's mouth (then `dart` says which). */
 export interface CuttingSide {
@@ -45,24 +46,13 @@ const BLUNT = Math.PI / 3;
 /** Nearly straight on (15°): no corner to shape. */
 const STRAIGHT_ON = Math.PI / 12;
 
-/** Sewing order of each edge of a piece; edges in no seam are not listed. */
-export function sewingOrder(seams: readonly Seam[]): (piece: string, edge: EdgeId) => number | undefined {
-  const order = new Map<string, number>();
-  for (const seam of seams) {
-    for (const ref of [...seam.a, ...seam.b]) {
-      const key = `${ref.piece}\n${ref.edge}`;
-      order.set(key, Math.min(seam.order, order.get(key) ?? Infinity));
-    }
-  }
-  return (piece, edge) => order.get(`${piece}\n${edge}`);
-}
-
 /**
  * The cutting outline of a piece: every edge moved out by its allowance; each dart spanned by a cap shaped for the way it is pressed, so that the
  * line goes round outside its mouth. Corners by trade habit: a hem is shaped to turn up, and of two seams the one sewn first
  * ends so that, pressed open, it lies along the edge of the other (common practice).
+ * This is the one line that is printed, written into files and laid on the cloth.
  */
-export function cuttingOutline(piece: DrawnPiece, order: (edge: EdgeId) => number | undefined): Cutting {
+export function cuttingOutline(piece: DrawnPiece, order: SewingOrder): Cutting {
   const parts = partsOf(piece, order);
   const n = parts.length;
   const ends = parts.map((p, i) => cornerStyles(p, parts[(i + 1) % n]!));
@@ -87,7 +77,7 @@ export function cuttingOutline(piece: DrawnPiece, order: (edge: EdgeId) => numbe
   };
 }
 
-function partsOf(piece: DrawnPiece, order: (edge: EdgeId) => number | undefined): Part[] {
+function partsOf(piece: DrawnPiece, order: SewingOrder): Part[] {
   const { edges, darts } = piece;
   const n = edges.length;
   const parts: Part[] = [];
@@ -121,7 +111,7 @@ function partsOf(piece: DrawnPiece, order: (edge: EdgeId) => number | undefined)
       kind: edge.kind,
       path: edge.path,
       width: edge.kind === 'fold' ? 0 : edge.allowance,
-      order: order(edge.id) ?? Infinity,
+      order: order(piece.id, edge.id) ?? Infinity,
     });
   }
   return parts;

@@ -1,13 +1,22 @@
-import type { DrawnPiece } from '../../garment/index.ts';
+import { cuttingOutline, sewingOrder } from '../../cut/index.ts';
+import type { Cloth, DrawnPiece, Garment } from '../../garment/index.ts';
 import { pathEnd, pathStart, pointsBox } from '../../geometry/index.ts';
 import type { Point, Ring } from '../../geometry/index.ts';
 import type { CuttingPiece } from './lay-job.ts';
 
+/** The pieces of a garment as they are cut, ready to lay: outlines with allowances, how often, fold and grain. All cloths, or one. */
+export function cuttingPieces(garment: Garment, cloth?: Cloth): CuttingPiece[] {
+  const order = sewingOrder(garment.seams);
+  return garment.pieces
+    .filter((piece) => cloth === undefined || piece.cloth === cloth)
+    .map((piece) => cuttingPiece(piece, cuttingOutline(piece, order).outline));
+}
+
 /**
- * A drawn piece with its cutting outline (stitching line and allowances, as the paper room makes it) ready to lay.
+ * A drawn piece with its cutting outline.
  * The grain is its grainline, from its lower to its upper end; upright where none is drawn. A piece with several fold edges keeps the longest.
  */
-export function cuttingPiece(piece: DrawnPiece, outline: Ring): CuttingPiece {
+function cuttingPiece(piece: DrawnPiece, outline: Ring): CuttingPiece {
   const grain = piece.lines.find((l) => l.kind === 'grain');
   const folds = piece.edges
     .filter((e) => e.kind === 'fold')

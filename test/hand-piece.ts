@@ -1,8 +1,8 @@
-import type { DrawnPiece, Edge, EdgeKind, Garment } from '../garment/index.ts';
-import { linePath, movePoint, throughPoints, turnAbout } from '../geometry/index.ts';
-import type { Path, Point } from '../geometry/index.ts';
+import type { DrawnPiece, Edge, EdgeKind, Garment } from '../src/garment/index.ts';
+import { linePath, movePoint, throughPoints, turnAbout } from '../src/geometry/index.ts';
+import type { Path, Point } from '../src/geometry/index.ts';
 
-/** Pieces made by hand for this room's specifications: nothing about them depends on another room. */
+/** Pieces made by hand, allowances and darts included, for what is cut and printed of them. */
 
 const edge = (id: string, kind: EdgeKind, path: Path, allowance: number): Edge<'one'> => ({
   id,

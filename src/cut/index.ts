@@ -1,0 +1,4 @@
+export { cuttingOutline } from './cutting-outline.ts';
+export type { Cutting, CuttingSide } from './cutting-outline.ts';
+export { sewingOrder } from './sewing-order.ts';
+export type { SewingOrder } from './sewing-order.ts';
