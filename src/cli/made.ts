@@ -1,21 +1,15 @@
-import { tellLength, told, levelName, type Finding, type Fitting, type Tell } from '../garment/index.ts';
+import {
+  tellLength,
+  told,
+  levelName,
+  cautionsFor,
+  type Finding,
+  type Fitting,
+  type Tell,
+} from '../garment/index.ts';
 import type { Made } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
 import { hundredths, table } from './words.ts';
-
-const CAUTION: Readonly<Record<string, string>> = {
-  'child-drawstring':
-    'Caution: no cords at a child’s neck or hood; at waist or hem at most 75 mm outside the channel. Local rules come first.',
-  'child-sleepwear':
-    'Caution: children’s nightwear must meet flammability and fit rules; never add ease to tight-fitting nightwear. Local rules come first.',
-  'small-parts': 'Caution: no buttons or beads that can come off for a child under three.',
-  tight: 'Caution: leave room at waist, neck and wrist; if it marks or numbs, it is too tight.',
-};
-
-/** The cautions of a pattern, in words; a topic we have no words for is named. */
-function cautionsOf(fitting: Fitting): readonly string[] {
-  return fitting.pattern.cautions.map((c) => CAUTION[c] ?? `Caution: ${c.replaceAll('-', ' ')}.`);
-}
 
 /** What was made, for people and for programs: girths against their targets, steps, seams, findings. */
 export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[], wrote?: string): Answer {
@@ -44,7 +38,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
       '',
       `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
       ...steps.map((s) => `step ${s.id}: ${told(s.sentence, tell)}`),
-      ...cautionsOf(fitting),
+      ...cautionsFor(fitting.pattern.cautions).map((c) => `Caution: ${told(c.words, tell)}`),
       ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),
     ].join('\n');
   return {

@@ -2,6 +2,7 @@ import {
   bodyValue,
   MM_PER,
   say,
+  garmentKind,
   type Finding,
   type MeasureId,
   type Plan,
@@ -98,14 +99,14 @@ function upperBust(
 function seatSize(input: PlanInput, found: CutSize, hip: number): CutSize {
   const { table } = levelTable(input, 'hip');
   if (
-    input.garment !== 'trousers' ||
+    !garmentKind(input.garment).legs ||
     found.between === undefined ||
     table === null ||
     input.cloth.kind === 'knit' ||
     input.choices.method === 'part'
   )
     return found;
-  const least = leastEase('hip', 'trousers') ?? 0;
+  const least = leastEase('hip', input.garment) ?? 0;
   const [small, large] = found.between;
   return { ...found, index: table.finished[small]! - hip >= least - 1e-6 ? small : large };
 }
@@ -123,14 +124,6 @@ function byGirth(input: PlanInput, id: MeasureId, row: readonly number[], value:
     sentence: `By the ${name}: ${tell(value)} is ${words}.`,
     source: seat ? 'US Army TM 10-227 (trousers by the seat)' : 'size by the girth that is hardest to alter',
   });
-}
-
-/** The girths a garment's base size is chosen by, the first that both body and chart know. */
-function measuresFor(input: PlanInput): readonly MeasureId[] {
-  const lower: readonly MeasureId[] = ['hip-girth', 'waist-girth'];
-  return input.garment === 'skirt' || input.garment === 'trousers'
-    ? lower
-    : ['bust-girth', 'upper-bust-girth', ...lower];
 }
 
 const LEVEL_OF: Readonly<Partial<Record<MeasureId, string>>> = {
@@ -177,7 +170,7 @@ function bodyRow(input: PlanInput, level: string): readonly number[] | null {
 export function baseSize(input: PlanInput): Base {
   const chosen = chosenBase(input) ?? byHeight(input);
   if (chosen !== null) return { plan: chosen, fullerBy: null, findings: [] };
-  for (const id of measuresFor(input)) {
+  for (const id of garmentKind(input.garment).sizedBy) {
     const value = bodyValue(input.body, id);
     const row = bodyRow(input, LEVEL_OF[id]!);
     if (value === undefined || row === null) continue;

@@ -1,10 +1,12 @@
-import type { FitCategory, GarmentKind, Level, SourceMark } from '../garment/index.ts';
+import type { FitCategory, garmentKind, Level, SourceMark } from '../garment/index.ts';
+
+type EaseColumn = ReturnType<typeof garmentKind>['easeColumn'];
 
 /** A published figure for ease: inches all round, from least to most. `most` null: open-ended. */
 export interface EaseRow {
   readonly level: Level;
-  /** Kinds of garment it is given for; all when absent. */
-  readonly garments?: readonly GarmentKind[];
+  /** The column of garments it is given for; all when absent. */
+  readonly column?: EaseColumn;
   readonly least: number;
   readonly most: number | null;
   readonly source: string;
@@ -16,8 +18,6 @@ const BULLETINS = 'US sewing bulletins 1950 to 2000 and alteration handbooks, ra
 const NM209 = 'New Mexico State University Guide C-209';
 const NM228 = 'New Mexico State University Guide C-228';
 
-const UPPER: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'jacket', 'smock'];
-
 /**
  * Wearing ease, inches: what a woven garment needs beyond the body to breathe, sit and reach. The first row that fits a level and
  * a garment is the one followed: where sources differ, the lowest published figure that was read in its source, because below
@@ -27,11 +27,11 @@ export const WEARING_EASE: readonly EaseRow[] = [
   { level: 'bust', least: 1.5, most: 2, source: `${CWU}, bodice`, mark: 'seen' },
   { level: 'bust', least: 3, most: 4, source: NM228, mark: 'seen' },
   { level: 'bust', least: 2.5, most: 4, source: BULLETINS, mark: 'memory' },
-  { level: 'waist', garments: UPPER, least: 0.75, most: 1, source: `${CWU}, dress`, mark: 'seen' },
-  { level: 'waist', garments: ['skirt'], least: 0.5, most: 0.75, source: `${CWU}, skirt`, mark: 'seen' },
-  { level: 'waist', garments: ['trousers'], least: 0.75, most: 1, source: `${CWU}, trousers`, mark: 'seen' },
+  { level: 'waist', column: 'upper', least: 0.75, most: 1, source: `${CWU}, dress`, mark: 'seen' },
+  { level: 'waist', column: 'skirt', least: 0.5, most: 0.75, source: `${CWU}, skirt`, mark: 'seen' },
+  { level: 'waist', column: 'trousers', least: 0.75, most: 1, source: `${CWU}, trousers`, mark: 'seen' },
   { level: 'waist', least: 0.5, most: 1, source: BULLETINS, mark: 'memory' },
-  { level: 'hip', garments: ['trousers'], least: 1.5, most: 2, source: `${CWU}, trouser seat`, mark: 'seen' },
+  { level: 'hip', column: 'trousers', least: 1.5, most: 2, source: `${CWU}, trouser seat`, mark: 'seen' },
   { level: 'hip', least: 2, most: 2.75, source: CWU, mark: 'seen' },
   { level: 'hip', least: 2, most: 3, source: BULLETINS, mark: 'memory' },
   { level: 'thigh', least: 1, most: 2, source: `${CWU}; ${NM209}`, mark: 'seen' },

@@ -4,6 +4,7 @@ import {
   MEASURE_IDS,
   MM_PER,
   say,
+  garmentKind,
   type Finding,
   type LengthPlan,
   type MeasureId,
@@ -87,8 +88,7 @@ function sidesDiffer(plans: readonly LengthPlan[]): Finding | null {
 
 /** The length that decides whether a garment's waist sits where the body's is. */
 function askFor(input: PlanInput): Finding | null {
-  const upper = input.garment !== 'skirt' && input.garment !== 'trousers';
-  const id: MeasureId = upper ? 'back-waist-length' : 'hip-depth';
+  const id = garmentKind(input.garment).hungBy;
   const inChart = input.chart.body[id] !== undefined || input.chart.finishedLengths[id] !== undefined;
   if (!inChart || bodyValue(input.body, id) !== undefined) return null;
   return {

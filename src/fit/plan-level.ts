@@ -3,6 +3,7 @@ import {
   limbsAt,
   say,
   levelName,
+  garmentKind,
   type Finding,
   type Level,
   type LevelPlan,
@@ -94,7 +95,7 @@ function sizeOf(
       },
       finding,
     };
-  if (input.garment === 'trousers' && table.level === 'hip')
+  if (garmentKind(input.garment).legs && table.level === 'hip')
     return {
       index,
       why: {

@@ -1,19 +1,8 @@
-import { LEVELS, type GarmentKind, type Level } from '../garment/index.ts';
+import { LEVELS, garmentKind, type Level } from '../garment/index.ts';
 import type { PlanInput } from './input.ts';
 
 /** Girth levels of the trunk from top to bottom: ease is carried between neighbours here, never from trunk to limb. */
 export const TRUNK: readonly Level[] = ['upper-bust', 'bust', 'under-bust', 'waist', 'high-hip', 'hip'];
-
-/** Levels of the trunk that a kind of garment covers when only a chart is known. */
-const COVERS: Readonly<Record<GarmentKind, readonly Level[]>> = {
-  bodice: ['bust', 'waist', 'high-hip', 'hip'],
-  dress: ['bust', 'waist', 'high-hip', 'hip'],
-  top: ['bust', 'waist', 'high-hip', 'hip'],
-  jacket: ['bust', 'waist', 'high-hip', 'hip'],
-  smock: ['bust', 'waist', 'high-hip', 'hip'],
-  skirt: ['waist', 'high-hip', 'hip'],
-  trousers: ['waist', 'high-hip', 'hip'],
-};
 
 /** Levels whose size is decided by themselves; the rest follow the base size. `hem` is judged only when it ends between waist and hip. */
 function known(input: PlanInput): ReadonlySet<Level> {
@@ -21,7 +10,7 @@ function known(input: PlanInput): ReadonlySet<Level> {
   for (const level of Object.keys(input.measured ?? {})) named.add(level);
   for (const [level, edges] of Object.entries(input.movable ?? {})) if (edges.length > 0) named.add(level);
   if (input.measured !== undefined || input.movable !== undefined) return piecesReach(input, named);
-  for (const level of COVERS[input.garment]) {
+  for (const level of garmentKind(input.garment).covers) {
     const girth = LEVELS.find((l) => l.level === level)!.girth!;
     if (input.chart.body[girth] !== undefined) named.add(level);
   }

@@ -1,9 +1,10 @@
-import { MM_PER, type FitCategory, type GarmentKind, type Level } from '../garment/index.ts';
+import { MM_PER, garmentKind, type FitCategory, type GarmentKind, type Level } from '../garment/index.ts';
 import { FIT_CATEGORIES, WEARING_EASE, type EaseRow } from './ease-table.ts';
 
 /** The published row followed for a level of a garment, or null where none is published. */
 export function easeRow(level: Level, garment: GarmentKind): EaseRow | null {
-  return WEARING_EASE.find((row) => row.level === level && (row.garments?.includes(garment) ?? true)) ?? null;
+  const column = garmentKind(garment).easeColumn;
+  return WEARING_EASE.find((row) => row.level === level && (row.column ?? column) === column) ?? null;
 }
 
 /** Least ease in mm all round that a woven garment keeps at a level, or null where none is published. */
@@ -18,7 +19,7 @@ type Column = keyof typeof FIT_CATEGORIES;
 function columnFor(level: Level, garment: GarmentKind): Column | null {
   if (level === 'hip' || level === 'high-hip') return 'lower';
   if (level !== 'bust') return null;
-  return garment === 'jacket' ? 'jacket' : 'dress';
+  return garmentKind(garment).bustColumn;
 }
 
 /** Bounds of a category at a level, mm all round; null where the chart does not give it. `most` is Infinity for the loosest. */

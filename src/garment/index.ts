@@ -3,6 +3,8 @@ export * from './piece.ts';
 export * from './role-table.ts';
 export * from './seam.ts';
 export * from './level.ts';
+export * from './garment-kind-table.ts';
+export * from './caution-table.ts';
 export * from './level-name.ts';
 export * from './chain.ts';
 export * from './size-middle.ts';

@@ -1,8 +1,7 @@
 import type { DrawnPiece, Level, NestedPiece } from './piece.ts';
 import type { Band, Follower, GarmentLevel, Seam } from './seam.ts';
 import type { SizeChart } from './chart.ts';
-
-export type GarmentKind = 'bodice' | 'dress' | 'top' | 'skirt' | 'trousers' | 'jacket' | 'smock';
+import type { GarmentKind } from './garment-kind-table.ts';
 
 /** What the pattern is drafted for. Stretch is a share: 0.25 = 4 in stretches to 5 in. */
 export type ClothNeed = { readonly kind: 'woven' } | { readonly kind: 'knit'; readonly stretch: number };

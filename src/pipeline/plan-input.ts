@@ -1,5 +1,5 @@
 import type { Body, Fabric, Level, Pattern, Plan, PlanChoices } from '../garment/index.ts';
-import { garmentAtSize, chainEdges, middleSize } from '../garment/index.ts';
+import { garmentAtSize, chainEdges, middleSize, fromShoulder } from '../garment/index.ts';
 import { girthAt, measureNest, nestGirths, timesCut } from '../check/index.ts';
 import { planFit } from '../fit/index.ts';
 import type { Opening, PlanInput } from '../fit/index.ts';
@@ -73,9 +73,8 @@ function openingsOf(pattern: Pattern, size: number): Opening[] {
   ) {
     out.push({ name: 'wrist', level: 'wrist', finished: wrist.girth, passes: 'hand-girth' });
   }
-  const upper = ['top', 'smock', 'dress', 'bodice', 'jacket'].includes(pattern.garment);
   if (
-    upper &&
+    fromShoulder(pattern.garment) &&
     !opens(
       pattern,
       pattern.pieces.map((p) => p.id),

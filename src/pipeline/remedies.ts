@@ -1,5 +1,5 @@
 import type { Finding, Fitting, Garment, LengthPlan, Plan, Step } from '../garment/index.ts';
-import { MEASURES, say } from '../garment/index.ts';
+import { MEASURES, say, fromShoulder } from '../garment/index.ts';
 import type { MeasureId } from '../garment/index.ts';
 import { alterationOf, applyStep } from '../alter/index.ts';
 import { girthAt } from '../check/index.ts';
@@ -95,13 +95,9 @@ function bustRemedy(finding: Finding, it: Case): Finding {
   return finding;
 }
 
-/** Skirts and trousers begin at the waist: what lies above is not theirs. */
-const isUpper = ({ pattern }: Fitting): boolean =>
-  pattern.garment !== 'skirt' && pattern.garment !== 'trousers';
-
 const settles = (how: ByLength | undefined, { fitting }: Case): how is ByLength =>
   how !== undefined &&
-  isUpper(fitting) === (how.entry !== 'crotch-depth') &&
+  fromShoulder(fitting.pattern.garment) === (how.entry !== 'crotch-depth') &&
   fitting.pattern.levels.some((l) => l.level === how.needs && l.pieces.length > 0);
 
 /** What one alteration should give, by its amounts, and the first length that asks for it. */

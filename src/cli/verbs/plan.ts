@@ -3,7 +3,6 @@ import {
   writeLength,
   type Body,
   type Finding,
-  type GarmentKind,
   type Pattern,
   type Plan,
   type SizeChart,
@@ -13,6 +12,8 @@ import {
   type Why,
   edgeName,
   levelName,
+  GARMENT_KINDS,
+  kindOfLevels,
 } from '../../garment/index.ts';
 import { make, planFor } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
@@ -20,8 +21,6 @@ import { loadBody, loadChart, loadFitting, loadPattern } from '../load.ts';
 import { choiceOption, lengthOption, needOption, numberOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { questionFindings, table } from '../words.ts';
-
-const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
 
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
 function tellPlan(
@@ -130,7 +129,7 @@ async function fromChart({ options, io }: Call, bodyFile: string, file: string):
   const wearer = readWearer(options, 'woman');
   const chart = await loadChart(io, file, wearer.waist);
   const { body, questions } = await loadBody(io, bodyFile, wearer);
-  const upper = chart.body['bust-girth'] !== undefined || chart.finished['bust'] !== undefined;
+  const levels = [...Object.keys(chart.finished), ...(chart.body['bust-girth'] ? ['bust'] : [])];
   const stretch = shareOption(options, 'cloth-stretch');
   const cloth = stretch === undefined ? { kind: 'woven' as const } : { kind: 'knit' as const, stretch };
   const seams = numberOption(options, 'seams', 1, 40, true);
@@ -142,7 +141,7 @@ async function fromChart({ options, io }: Call, bodyFile: string, file: string):
     fabric: readFabric(options, cloth),
     choices: readChoices(options),
     cloth,
-    garment: choiceOption(options, 'garment', KINDS) ?? (upper ? 'dress' : 'skirt'),
+    garment: choiceOption(options, 'garment', GARMENT_KINDS) ?? kindOfLevels(levels),
     ...(seams === undefined ? {} : { seams }),
     ...(fromAllowance === undefined ? {} : { fromAllowance }),
     ...(hemDepth === undefined ? {} : { hemDepth }),
@@ -174,7 +173,7 @@ export const plan: Verb = {
     chart: 'size chart: CSV measure,kind,unit,<size>,… with kind body or finished',
     pattern: 'pattern document, or the id of a sample',
     seams: 'with a chart alone: how many seams share what is left over (2 when not said)',
-    garment: `with a chart alone: ${KINDS.join(', ')}`,
+    garment: `with a chart alone: ${GARMENT_KINDS.join(', ')}`,
     'cloth-stretch': 'with a chart alone: the pattern is for a knit that stretches this far',
     'from-allowance': 'with a chart alone: growth must come out of a seam allowance this wide',
     'hem-depth': 'with a chart alone: the garment ends this far below the waist',

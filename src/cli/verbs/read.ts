@@ -6,14 +6,12 @@ import {
   type Corrections,
   type Proposal,
 } from '../../exchange/index.ts';
-import { InputError, writePattern, middleOf, type GarmentKind } from '../../garment/index.ts';
+import { InputError, writePattern, middleOf, GARMENT_KINDS } from '../../garment/index.ts';
 import { fileName, loadChart } from '../load.ts';
 import { readHere } from '../read-apart.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
-
-const KINDS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
 
 async function propose({ options, io }: Call, file: string): Promise<Proposal> {
   const scaleBy = textOption(options, 'scale-by');
@@ -41,7 +39,7 @@ async function propose({ options, io }: Call, file: string): Promise<Proposal> {
 async function corrections({ options, io }: Call): Promise<Corrections> {
   const [name, chart] = [textOption(options, 'name'), textOption(options, 'chart')];
   const [included, allowance] = [lengthOption(options, 'included'), lengthOption(options, 'allowance')];
-  const garment = choiceOption(options, 'garment', KINDS);
+  const garment = choiceOption(options, 'garment', GARMENT_KINDS);
   const wearer = choiceOption(options, 'wearer', ['woman', 'man', 'child']);
   const stretch = shareOption(options, 'cloth-stretch');
   return {
@@ -131,7 +129,7 @@ export const read: Verb = {
     chart: 'the maker’s size chart, sizes in the order drawn',
     included: 'the drawn outlines are cut lines with this much seam allowance inside them',
     allowance: 'allowance to give to seams that have none said',
-    garment: KINDS.join(', '),
+    garment: GARMENT_KINDS.join(', '),
     wearer: 'woman, man or child',
     waist: 'natural or iso: which waist the chart means',
     'cloth-stretch': 'the pattern is for a knit that stretches this far',

@@ -1,5 +1,5 @@
 import type { Motion } from '../../geometry/index.ts';
-import { readPattern } from '../../garment/index.ts';
+import { readPattern, garmentKind } from '../../garment/index.ts';
 import type {
   Band,
   EdgeRef,
@@ -81,13 +81,13 @@ export function patternFrom(
       where: guessed.length === 1 ? { piece: guessed[0]!.id } : {},
       message: `No bust, waist or hip line was found on ${guessed.map((piece) => piece.name).join('; ')}: corners there were given their levels by the name and shape of the piece. Check them before blending sizes.`,
     });
-  const kind = corrections.garment ?? garmentKind(proposal);
+  const kind = corrections.garment ?? kindByNames(proposal);
   if (!corrections.garment || !corrections.wearer || !corrections.cloth)
     findings.push({
       code: 'kind-assumed',
       severity: 'note',
       where: {},
-      message: `Nothing in a drawing says what it is for: it is taken for ${kind === 'trousers' ? 'trousers' : `a ${kind}`} for a ${corrections.wearer ?? 'woman'}, of a ${(corrections.cloth?.kind ?? 'woven') === 'woven' ? 'woven that does not stretch' : 'knit'}. Say so if it is not.`,
+      message: `Nothing in a drawing says what it is for: it is taken for ${garmentKind(kind).called} for a ${corrections.wearer ?? 'woman'}, of a ${(corrections.cloth?.kind ?? 'woven') === 'woven' ? 'woven that does not stretch' : 'knit'}. Say so if it is not.`,
     });
   const ref = ({ piece, edge, backwards }: EdgeRef): EdgeRef => {
     const to = made.get(piece)!;
@@ -264,7 +264,7 @@ function isUpright(seam: ProposedSeam, proposal: Proposal): boolean {
   });
 }
 
-function garmentKind(proposal: Proposal): GarmentKind {
+function kindByNames(proposal: Proposal): GarmentKind {
   const names = proposal.pieces.map((piece) => piece.name).join(' ');
   if (/trouser|pants|\bfly\b/i.test(names)) return 'trousers';
   if (/skirt/i.test(names)) return /bodice|sleeve/i.test(names) ? 'dress' : 'skirt';

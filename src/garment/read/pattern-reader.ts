@@ -1,3 +1,4 @@
+import { GARMENT_KINDS } from '../garment-kind-table.ts';
 import type { SizeChart } from '../chart.ts';
 import {
   byKind,
@@ -46,7 +47,7 @@ const readShape: Read<Pattern> = fields<Pattern>({
   id: name,
   name: text(200),
   about: text(),
-  garment: oneOf('bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'),
+  garment: oneOf(...GARMENT_KINDS),
   wearer: readWearer,
   cloth: readCloth,
   chart: readChart,

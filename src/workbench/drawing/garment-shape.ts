@@ -1,3 +1,4 @@
+import { fromShoulder, garmentKind } from '../../garment/index.ts';
 import type { DrawnPiece, Garment, GarmentKind, Level, LevelPlan } from '../../garment/index.ts';
 import { timesCut } from '../../check/index.ts';
 import { boxAround, pathBox, pathLength, type Box, type Point } from '../../geometry/index.ts';
@@ -24,7 +25,6 @@ const FIGURE_LEVELS = ['upper-bust', 'bust', 'under-bust', 'waist', 'high-hip', 
 type FigureLevel = (typeof FIGURE_LEVELS)[number];
 const isFigureLevel = (level: string): level is FigureLevel =>
   (FIGURE_LEVELS as readonly string[]).includes(level);
-const BELOW_WAIST: readonly GarmentKind[] = ['skirt', 'trousers'];
 const mirror = (points: readonly Point[]): Point[] => points.map((p) => ({ x: -p.x, y: p.y })).reverse();
 
 function boxOf(piece: DrawnPiece): Box {
@@ -81,7 +81,7 @@ export function garmentShape(
     hem && hem.girth > 0
       ? Math.max((hem.girth / Math.PI) * 0.56, (lowest?.half ?? 0) * 0.9)
       : (lowest?.half ?? shape.levels.hip.half) * 1.02;
-  const below = BELOW_WAIST.includes(kind);
+  const below = !fromShoulder(kind);
   const p = shape.points;
   const shoulders: Point[] = below
     ? []
@@ -106,10 +106,9 @@ export function garmentShape(
   const neck = neckDrop[0]
     ? `Q${-p.sideNeck.x * 0.75} ${neckDrop[0].y} 0 ${neckDrop[0].y}Q${p.sideNeck.x * 0.75} ${neckDrop[0].y} ${side[0]!.x} ${side[0]!.y}`
     : `L${side[0]?.x ?? 0} ${side[0]?.y ?? 0}`;
-  const trunk =
-    kind === 'trousers'
-      ? trousers(shape, side, bottom)
-      : `${left}Q0 ${dip} ${-hemHalf} ${bottom}${right.replace(/^M[^C]*/, '')}${neck}Z`;
+  const trunk = garmentKind(kind).legs
+    ? trousers(shape, side, bottom)
+    : `${left}Q0 ${dip} ${-hemHalf} ${bottom}${right.replace(/^M[^C]*/, '')}${neck}Z`;
   return { hangs, trunk, sleeves: sleeves(shape, plan, garment), bottom, top };
 }
 

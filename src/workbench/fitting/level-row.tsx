@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { levelName } from '../../garment/index.ts';
+import { levelName, fromShoulder } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
@@ -52,7 +52,7 @@ function SizePick({
 
 export function BaseRow({ bench }: { bench: ReadyBench }) {
   const { base } = bench.made.plan;
-  const upper = bench.fitting.pattern.garment !== 'skirt' && bench.fitting.pattern.garment !== 'trousers';
+  const upper = fromShoulder(bench.fitting.pattern.garment);
   return (
     <div className="level-row">
       <h3>{upper ? 'Neck, shoulder, armhole' : 'Where no level decides'}</h3>

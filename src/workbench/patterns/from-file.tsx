@@ -1,4 +1,4 @@
-import { tellIn } from '../../garment/index.ts';
+import { tellIn, GARMENT_KINDS } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useState } from 'react';
 import type { AssemblyCorrections, Corrections, PieceCorrection, Progress } from '../../exchange/index.ts';
@@ -17,8 +17,6 @@ import { PagesTogether } from './pages-together.tsx';
 import type { Found, ReadDoings } from './read-worker.ts';
 import { SeamTicks } from './seam-ticks.tsx';
 import { takeFile } from '../station/waiting-file.ts';
-
-const GARMENTS: readonly GarmentKind[] = ['bodice', 'dress', 'top', 'skirt', 'trousers', 'jacket', 'smock'];
 
 /** A drawn pattern as it was found in a file: every guess with its reason, nothing kept until it is said to be right. */
 export function FromFile() {
@@ -221,7 +219,7 @@ function Looked({ found, reader, scaleBy, onScale, about, onAbout }: LookedProps
         <label className="field">
           <span className="label">Garment</span>
           <select value={garment} onChange={(e) => onAbout({ garment: e.target.value as GarmentKind })}>
-            {GARMENTS.map((g) => (
+            {GARMENT_KINDS.map((g) => (
               <option key={g}>{g}</option>
             ))}
           </select>

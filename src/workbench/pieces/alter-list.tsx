@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { fromShoulder, garmentKind } from '../../garment/index.ts';
 import type { Pattern } from '../../garment/index.ts';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
 
@@ -11,9 +12,9 @@ interface Props {
 
 /** Chapters that make no sense for a garment that has no such part. */
 function fits(entry: CatalogueEntry, pattern: Pattern): boolean {
-  const below = pattern.garment === 'skirt' || pattern.garment === 'trousers';
-  if (entry.group === 'trousers') return pattern.garment === 'trousers';
-  if (['shoulder', 'neckline', 'armhole', 'bust', 'sleeve', 'back'].includes(entry.group)) return !below;
+  if (entry.group === 'trousers') return garmentKind(pattern.garment).legs;
+  if (['shoulder', 'neckline', 'armhole', 'bust', 'sleeve', 'back'].includes(entry.group))
+    return fromShoulder(pattern.garment);
   return true;
 }
 

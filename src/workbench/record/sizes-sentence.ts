@@ -1,11 +1,11 @@
-import { levelName } from '../../garment/index.ts';
+import { levelName, fromShoulder } from '../../garment/index.ts';
 import type { Pattern, Plan } from '../../garment/index.ts';
 
 const list = new Intl.ListFormat('en-GB');
 
 /** The sizes of a plan in one sentence, each with all the places that take it: “Bust 88 at neck, shoulder, armhole and bust; Bust 92 at waist.” */
 export function sizesSentence(plan: Plan, pattern: Pattern): string {
-  const hung = pattern.garment === 'skirt' || pattern.garment === 'trousers';
+  const hung = !fromShoulder(pattern.garment);
   const places = new Map<string, string[]>();
   // Below the waist there is no neck: its size is said only where no level has one.
   if (!hung || plan.levels.length === 0)
