@@ -3,6 +3,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
 import type { LooseRun } from './outline.ts';
 import type { ProposedMark } from './proposal.ts';
+import { says } from './words/label-words.ts';
 
 interface Cross {
   readonly at: Point;
@@ -59,7 +60,7 @@ export function findCrosses(
   const m = Math.floor(bySize.length / 2);
   const marks = rows.map((at, i): ProposedMark => {
     const words = texts.filter((text) => distance(text.at, at[m]!) < 25).map((text) => text.text);
-    const bust = words.some((word) => /bust\s*point|apex/i.test(word));
+    const bust = words.some((word) => says('bustPoint', word));
     const dart = dartPoints.some((point) => distance(point, at[m]!) < 2);
     return {
       id: `mark-${i + 1}`,

@@ -2,6 +2,7 @@ import { ringContains } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
 import type { Cloth } from '../../garment/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
+import { cutCount, isLevelName, says, sizeInWords } from './words/label-words.ts';
 
 export interface PieceLabel {
   readonly name: string;
@@ -12,13 +13,17 @@ export interface PieceLabel {
   readonly evidence: string;
 }
 
-/** Words that stand on pieces without being their names. */
+/** Words that stand on pieces without being their names, beside what the tables of words know. */
 const NOT_A_NAME =
-  /\b(cut\b|fold\b|grain|\blength\b|lengthen|shorten|size|page|tile|mm\b|cm\b|inch|square|test|scale|place|notch|dart\b|allowance|copyright|©|row\b|column|here\b|x\s*\d)/i;
+  /\b(page|tile|mm\b|cm\b|inch|square|test|scale|place|notch|dart\b|copyright|row\b|column|here\b|x\s*\d)|©/i;
+const NO_NAMES = ['cut', 'onFold', 'grain', 'adjust', 'allowance', 'bustPoint'] as const;
 
-/** Names of body levels stand beside their lines. */
-const LEVEL =
-  /^(?:upper |under |high )?-?(?:bust|chest|waist|hip|arm|elbow|wrist|knee|crotch|thigh|hem)(?: ?line| level)?$/i;
+const isName = (text: string): boolean =>
+  /\p{L}{3,}/u.test(text) &&
+  !NOT_A_NAME.test(text) &&
+  !isLevelName(text) &&
+  sizeInWords(text) === null &&
+  !NO_NAMES.some((meaning) => says(meaning, text));
 
 /** Reads the words that stand inside a piece, in any of its sizes: its name (the largest that names something), how many to cut, of what, on the fold or not. */
 export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): PieceLabel {
@@ -26,9 +31,7 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
   const words = inside.map((text) => text.text);
   const all = words.join(' \n ');
   const names = inside
-    .filter(
-      (text) => /\p{L}{3,}/u.test(text.text) && !NOT_A_NAME.test(text.text) && !LEVEL.test(text.text.trim()),
-    )
+    .filter((text) => isName(text.text))
     .toSorted((a, b) => b.size - a.size || b.at.y - a.at.y || a.at.x - b.at.x);
   const largest = names[0];
   // A name set in two lines of one height belongs together.
@@ -42,27 +45,26 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
     .join(' ')
     .replace(/^\d{1,2}\s*[.:)–-]?\s+/, '')
     .trim();
-  const count =
-    /\bcut\s*(\d{1,2})/i.exec(all) ?? /\b(\d{1,2})\s*x\b/i.exec(all) ?? /\bx\s*(\d{1,2})\b/i.exec(all);
-  const onFold = /\bfold\b/i.test(all);
-  const pair = /mirror|pair/i.test(all);
+  const count = cutCount(all);
+  const onFold = says('onFold', all);
+  const pair = says('pair', all);
   // “Cut 2” is taken for a left and a right one.
-  const alike = !pair && /\balike\b/i.test(all);
-  const n = Math.min(20, Math.max(1, Number(count?.[1] ?? (onFold ? 1 : 2))));
+  const alike = !pair && says('alike', all);
+  const n = Math.min(20, Math.max(1, count?.count ?? (onFold ? 1 : 2)));
   return {
     name,
-    cloth: /\blining\b/i.test(all)
+    cloth: says('lining', all)
       ? 'lining'
-      : /interfac|fusible/i.test(all) && !/\bshell|fabric|cloth\b/i.test(all)
+      : says('interfacing', all) && !says('shell', all)
         ? 'interfacing'
-        : /\bcontrast\b/i.test(all)
+        : says('contrast', all)
           ? 'contrast'
           : 'shell',
     cut: { count: n, mirrored: n % 2 === 0 && !alike && (pair || !onFold) },
     onFold,
     words,
     evidence: name
-      ? `named by the words on it: “${name}”${count ? `, “${count[0].trim()}”` : ''}`
+      ? `named by the words on it: “${name}”${count ? `, “${count.words}”` : ''}`
       : 'no words on it',
   };
 }

@@ -17,6 +17,7 @@ import type { Path, Point, Ring } from '../../geometry/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
 import type { LooseRun, Outline } from './outline.ts';
 import type { ProposedLine, ProposedNotch } from './proposal.ts';
+import { levelInWords, says } from './words/label-words.ts';
 
 /** A tick touches the line it marks within this, mm. */
 const FOOT_MM = 0.8;
@@ -165,7 +166,7 @@ export function findGrain(
     const heads = ends.filter((end) => hasHead(end, run, loose, small)).length;
     if (!said && long < GRAIN_MM && heads < 2) continue;
     const words = texts.some(
-      (text) => /grain/i.test(text.text) && nearestPlace(run.path, text.at).distance < 25,
+      (text) => says('grain', text.text) && nearestPlace(run.path, text.at).distance < 25,
     );
     const upright = Math.abs(ends[1]!.x - ends[0]!.x) < 0.02 * long;
     const score = (said ? 100 : 0) + heads * 10 + (words ? 15 : 0) + (upright ? 2 : 0) + long / 1000;
@@ -211,22 +212,6 @@ const middleOf = (path: Path): Point => {
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 };
 
-const LEVEL_WORDS: readonly [RegExp, string][] = [
-  [/\bupper[\s-]*bust/i, 'upper-bust'],
-  [/\bunder[\s-]*bust/i, 'under-bust'],
-  [/\b(?:bust|chest)(?:\b|line)/i, 'bust'],
-  [/\bhigh[\s-]*hip/i, 'high-hip'],
-  [/\bwaist(?:\b|line)/i, 'waist'],
-  [/\bhip(?:\b|line)/i, 'hip'],
-  [/\bthigh(?:\b|line)/i, 'thigh'],
-  [/\bknee(?:\b|line)/i, 'knee'],
-  [/\bupper[\s-]*arm|\bbicep/i, 'upper-arm'],
-  [/\belbow(?:\b|line)/i, 'elbow'],
-  [/\bwrist(?:\b|line)/i, 'wrist'],
-];
-/** The name of a piece may hold a level's name: a waist facing is no waist. */
-const A_PIECE = /\b(?:front|back|side|facing|lining|band|binding|pocket|panel|cut)\b/i;
-
 /** What else is drawn inside: lengthen-or-shorten double lines, girth levels, fold and placement lines. */
 export function findLines(
   rings: readonly Ring[],
@@ -258,13 +243,11 @@ export function findLines(
     const twin = lines.some(
       (other, k) => k !== i && isTwin(path, other.paths[Math.floor(paths.length / 2)]!),
     );
-    if (twin || near.some((text) => /lengthen|shorten/i.test(text))) {
+    if (twin || near.some((text) => says('adjust', text))) {
       return { id, kind: 'adjust', paths, evidence: twin ? 'a double line' : 'words beside it' };
     }
-    for (const [words, level] of LEVEL_WORDS) {
-      if (near.some((text) => words.test(text) && !A_PIECE.test(text)))
-        return { id, kind: 'level', level, paths, evidence: 'words beside it' };
-    }
+    const level = near.map(levelInWords).find((found) => found !== null);
+    if (level) return { id, kind: 'level', level, paths, evidence: 'words beside it' };
     return { id, kind: 'placement', paths, evidence: 'a line inside the piece' };
   });
 }

@@ -4,6 +4,7 @@ import type { DrawnText, Stroke } from '../drawing/drawing.ts';
 import type { Nest } from './nest.ts';
 import type { Outline } from './outline.ts';
 import type { ProposedSize } from './proposal.ts';
+import { sizeInWords } from './words/label-words.ts';
 
 /** What may tell sizes apart, plainest first. */
 const TELLERS: readonly { readonly word: string; readonly key: (stroke: Stroke) => string }[] = [
@@ -153,9 +154,6 @@ function oneSize(nests: readonly Nest[]): SizesFound {
   };
 }
 
-const SIZE_WORD =
-  /^(?:size|sz)?[\s:_-]*((?:\d{1,3}(?:\s?[/–-]\s?\d{1,3})?)|(?:X{0,4}S|M|X{0,5}L|[2-6]XL|[2-6]X))$/i;
-
 function sizeNames(
   keys: readonly string[],
   word: string,
@@ -177,8 +175,8 @@ function sizeNames(
 function layerSize(key: string, word: string): string {
   if (!word.startsWith('layer')) return '';
   const name = key.trim();
-  const whole = SIZE_WORD.exec(name);
-  if (whole) return whole[1]!.replace(/\s/g, '').toUpperCase();
+  const whole = sizeInWords(name);
+  if (whole !== null) return whole;
   // `s36`, `layer size_36`, `36 (large)`: the only number in the name.
   const numbers = name.match(/\d{1,3}/g) ?? [];
   return numbers.length === 1 ? numbers[0] : '';
@@ -197,8 +195,8 @@ function sizeRank(name: string): number {
 /** As many size names as there are sizes, standing in one row or column: the smallest is the first. Page numbers are no sizes. */
 function namesInWords(count: number, texts: readonly DrawnText[]): string[] | null {
   const words = texts.flatMap((text) => {
-    const name = SIZE_WORD.exec(text.text.trim())?.[1]?.replace(/\s/g, '').toUpperCase();
-    return name ? [{ text, name }] : [];
+    const name = sizeInWords(text.text);
+    return name !== null ? [{ text, name }] : [];
   });
   for (const first of words) {
     for (const across of [true, false]) {
@@ -228,8 +226,8 @@ function legendNames(
     .map((stroke) => ({ k: key(stroke), ends: [pathStart(stroke.path), pathEnd(stroke.path)] }))
     .filter(({ ends: [a, b] }) => distance(a!, b!) < 80 && distance(a!, b!) > 4);
   for (const text of texts) {
-    const name = SIZE_WORD.exec(text.text.trim())?.[1];
-    if (!name) continue;
+    const name = sizeInWords(text.text);
+    if (name === null) continue;
     const [c, s] = [Math.cos(text.angle), Math.sin(text.angle)];
     for (const { k, ends } of samples) {
       // Along and across the writing, from its start.
@@ -243,7 +241,7 @@ function legendNames(
       const gap = Math.min(Math.abs(high), Math.abs(low - text.width));
       if (level > Math.max(2, text.size * 0.7) || gap > 25) continue;
       const known = found.get(k);
-      if (!known || gap < known.gap) found.set(k, { name: name.replace(/\s/g, '').toUpperCase(), gap });
+      if (!known || gap < known.gap) found.set(k, { name, gap });
     }
   }
   const names = keys.map((k) => found.get(k)?.name ?? '');
