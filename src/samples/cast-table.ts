@@ -1,3 +1,4 @@
+import { MM_PER } from '../garment/index.ts';
 import type { Body, MeasureId } from '../garment/index.ts';
 
 /**
@@ -7,7 +8,7 @@ import type { Body, MeasureId } from '../garment/index.ts';
  */
 type Readings = Readonly<Partial<Record<MeasureId, number>>>;
 
-const IN = 25.4;
+const IN = MM_PER.in;
 const TAKEN = '2026-02-14';
 
 /** Readings in cm or inches as taped; the slope of the shoulder in degrees in either. */

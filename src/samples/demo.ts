@@ -1,4 +1,4 @@
-import { DEFAULT_CHOICES } from '../garment/index.ts';
+import { DEFAULT_CHOICES, MM_PER } from '../garment/index.ts';
 import type { Body, Fabric, Fitting, Observation, PlanChoices, Step } from '../garment/index.ts';
 import { CAST } from './cast-table.ts';
 import { sample } from './catalogue.ts';
@@ -48,8 +48,8 @@ const PARTS: readonly Part[] = [
         line: 'waist line',
         where: 'all',
         direction: 'low',
-        centre: 25.4,
-        side: 25.4,
+        centre: MM_PER.in,
+        side: MM_PER.in,
         note: 'Paper trial: the waist line lies 1 in below the tape all round.',
       },
     ],
@@ -58,7 +58,7 @@ const PARTS: readonly Part[] = [
         id: 'short-waist',
         kind: 'alter',
         entry: 'length-above-waist',
-        params: { back: -25.4, front: -25.4, side: -25.4 },
+        params: { back: -MM_PER.in, front: -MM_PER.in, side: -MM_PER.in },
         answers: ['waist-low'],
         note: 'Her waist is 1 in higher than the pattern’s, all round.',
       },

@@ -1,8 +1,8 @@
-import { say } from '../../garment/index.ts';
+import { say, MM_PER } from '../../garment/index.ts';
 import type { Limit, Param } from './alteration.ts';
 
 /** Inches, as the trade's tables give their amounts, in mm. */
-export const inch = (n: number): number => n * 25.4;
+export const inch = (n: number): number => n * MM_PER.in;
 
 /** A length parameter in mm. */
 export function lengthParam(

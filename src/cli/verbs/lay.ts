@@ -1,5 +1,5 @@
 import type { Body, Cloth, Finding, Garment, Tell } from '../../garment/index.ts';
-import { tellLength } from '../../garment/index.ts';
+import { tellLength, lengthStyle } from '../../garment/index.ts';
 import {
   type ClothChoice,
   cuttingCautions,
@@ -139,10 +139,7 @@ function tell(
         String(i + 1),
         piece === undefined ? p.piece : `${piece.number} ${piece.name}`,
         AS[p.as],
-        measureWords(
-          ends,
-          tell.unit === 'in' || (tell.unit === 'both' && show === 'in') ? { in: 8 } : 'cm',
-        ).join(', '),
+        measureWords(ends, lengthStyle(tell.unit === 'both' ? show : tell.unit, 8)).join(', '),
       ];
     });
   const text = (tell: Tell): string =>

@@ -14,6 +14,7 @@ import {
   levelName,
   GARMENT_KINDS,
   kindOfLevels,
+  lengthStyle,
 } from '../../garment/index.ts';
 import { make, planFor } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
@@ -32,8 +33,7 @@ function tellPlan(
 ): string {
   // Two units in one cell would make a table nobody can read.
   const show = tell.unit === 'both' ? body.show : tell.unit;
-  const l = (mm: number): string =>
-    writeLength(mm, show === 'in' ? { in: 16 } : 'cm').replace(/ (in|cm)$/, '');
+  const l = (mm: number): string => writeLength(mm, lengthStyle(show)).replace(/ (in|cm)$/, '');
   const unit = show === 'in' ? 'inches' : 'centimetres';
   const say = (why: Why): string => told(why.sentence, tell);
   const head = [

@@ -1,5 +1,5 @@
 import { seamSeverity, walkAll, walkFindings, type Walk } from '../../check/index.ts';
-import { garmentAtSize, writeLength, type Garment } from '../../garment/index.ts';
+import { garmentAtSize, tellIn, tellLength, type Garment } from '../../garment/index.ts';
 import { make } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
 import { sizeIndex, textOption } from '../option.ts';
@@ -13,7 +13,7 @@ function tellJoin({ seam, least, most }: Walk): string {
 }
 
 function tell(garment: Garment, title: string, show: 'in' | 'cm'): Answer {
-  const l = (mm: number): string => writeLength(mm, show === 'in' ? { in: 16 } : 'mm');
+  const l = (mm: number): string => tellLength(mm, tellIn(show));
   const walks = walkAll(garment);
   const findings = walks.flatMap((w) => walkFindings(garment, w));
   const rows = walks.map((w) => [

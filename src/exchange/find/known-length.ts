@@ -1,3 +1,4 @@
+import { MM_PER } from '../../garment/index.ts';
 import { distance, pathBox } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import { drawingBox } from '../drawing/drawing.ts';
@@ -9,11 +10,11 @@ import { scaled } from './scaled.ts';
 const UNIT: Readonly<Record<string, number>> = {
   mm: 1,
   cm: 10,
-  in: 25.4,
-  inch: 25.4,
-  inches: 25.4,
-  '"': 25.4,
-  '″': 25.4,
+  in: MM_PER.in,
+  inch: MM_PER.in,
+  inches: MM_PER.in,
+  '"': MM_PER.in,
+  '″': MM_PER.in,
 };
 
 /** A length with its unit somewhere in words: `100 mm`, `4 in`, `10 x 10 cm`. mm, or null. */

@@ -1,3 +1,4 @@
+import { MM_PER } from '../../garment/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import { pathBox, pointsBox, ringContains } from '../../geometry/index.ts';
 import { ReadError, openBudget } from '../drawing/budget.ts';
@@ -161,7 +162,7 @@ function isFurniture(outline: Outline, sheet: Drawing): boolean {
       text.at.y < box.maxY &&
       /\d\s*(mm|cm|in|")/i.test(text.text),
   );
-  return told || whole(wide, 50) || whole(wide, 25.4);
+  return told || whole(wide, 50) || whole(wide, MM_PER.in);
 }
 
 /** A nest wholly inside another's outline is something drawn on that piece: a pocket's place, a window. */

@@ -1,3 +1,4 @@
+import { MM_PER } from '../../garment/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 import { greyAt, type Grey } from './image.ts';
 import { PhotoError, toPhoto, type Camera } from './camera.ts';
@@ -35,7 +36,7 @@ export function rectify(photo: Grey, camera: Camera, box: Box, mmPerPixel: numbe
 /** A flatbed scan at known dots per inch is flat already. */
 export function scanPlane(image: Grey, dpi: number): Plane {
   if (!(dpi >= 30 && dpi <= 4800)) throw new PhotoError('A scan has between 30 and 4800 dots per inch.');
-  const mmPerPixel = 25.4 / dpi;
+  const mmPerPixel = MM_PER.in / dpi;
   return {
     image,
     mmPerPixel,

@@ -1,3 +1,4 @@
+import { MM_PER } from '../../garment/index.ts';
 import type { DrawnPiece, Edge } from '../../garment/index.ts';
 import { FLATTEN_MM, pathAt, pathFlatten, pathLength, type Point, type Ring } from '../../geometry/index.ts';
 import { DXF_LAYERS as L } from '../drawing/layer-table.ts';
@@ -172,7 +173,7 @@ function writeBlock(out: Out, pen: Pen, source: DxfBlockSource): void {
 export function writeDxfText(source: DxfSource): string {
   const lines: string[] = [];
   const out = writer(lines);
-  const pen = new Pen(out, source.units === 'mm' ? 1 : 1 / 25.4);
+  const pen = new Pen(out, source.units === 'mm' ? 1 : 1 / MM_PER.in);
   out(0, 'SECTION');
   out(2, 'HEADER');
   out(9, '$ACADVER');

@@ -1,3 +1,4 @@
+import { MM_PER } from '../../garment/index.ts';
 import { PDFDocument, PDFHexString, PDFName, StandardFonts } from '@cantoo/pdf-lib';
 import type { PDFFont, PDFRef } from '@cantoo/pdf-lib';
 import type { Box, Path, Point } from '../../geometry/index.ts';
@@ -48,7 +49,7 @@ export interface PdfAbout {
   readonly layers: readonly { readonly id: string; readonly name: string }[];
 }
 
-const PT_PER_MM = 72 / 25.4;
+const PT_PER_MM = 72 / MM_PER.in;
 /** Thousandths of a millimetre: a tenth of what is stored. */
 const num = (v: number): string => {
   const r = Math.round(v * 1000) / 1000;

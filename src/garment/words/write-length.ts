@@ -3,6 +3,12 @@ import { MM_PER } from './length-unit.ts';
 /** How a length is shown: inches to the nearest eighth or sixteenth, whole mm, or cm to one decimal. */
 export type LengthStyle = { readonly in: 8 | 16 } | 'mm' | 'cm';
 
+/** How a person who likes this unit reads a length: inches to the sixteenth (or eighth), else centimetres. */
+export const lengthStyle = <P extends 8 | 16 = 16>(
+  show: 'in' | 'cm',
+  parts: P = 16 as P,
+): { readonly in: P } | 'cm' => (show === 'in' ? { in: parts } : 'cm');
+
 /** `-0` reads as a bug on paper. */
 const plain = (n: number): number => (n === 0 ? 0 : n);
 

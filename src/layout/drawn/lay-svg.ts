@@ -1,4 +1,4 @@
-import { say, writeLength } from '../../garment/index.ts';
+import { say, writeLength, lengthStyle } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { LayDrawing, LayLayer, LyingPiece } from './lay-drawing.ts';
 import { drawLay } from './lay-drawing.ts';
@@ -92,7 +92,7 @@ export function laySvg(
   options: { readonly measures: boolean; readonly style?: 'in' | 'cm' },
 ): string {
   const drawing = drawLay(job, lay);
-  const style = options.style === 'in' ? ({ in: 8 } as const) : 'cm';
+  const style = lengthStyle(options.style ?? 'cm', 8);
   const ends = layMeasures(job, lay);
   const written = drawing.pieces.map((piece) => {
     const own = ends.filter((m) => m.piece === piece.placement.piece && m.copy === piece.placement.copy);

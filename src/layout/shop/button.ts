@@ -1,8 +1,9 @@
+import { MM_PER } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { nearestPlace } from '../../geometry/index.ts';
 
 /** Cloth beyond a button's own rim on the overlap: 1/4 in (trade.md 7.6; association standards, seen). mm */
-const BEYOND_RIM_MM = 6.35;
+const BEYOND_RIM_MM = MM_PER.in / 4;
 
 /** How far an overlap reaches beyond the line the buttons stand on: half the button and a quarter inch. Both mm. */
 export const buttonOverlap = (diameter: number): number => diameter / 2 + BEYOND_RIM_MM;

@@ -1,9 +1,8 @@
 import type { Cloth, Finding } from '../../garment/index.ts';
-import { say, writeLength } from '../../garment/index.ts';
+import { say, writeLength, MM_PER } from '../../garment/index.ts';
 import { YARDAGE_ROWS, YARDAGE_WIDTHS } from './yardage-table.ts';
 
 const YARD_MM = 914.4;
-const INCH_MM = 25.4;
 
 /** How a cloth shrinks (shares, from a washed test square) and what it costs. */
 export interface ClothOffer {
@@ -43,7 +42,7 @@ export function yardsUp(mm: number): { eighths: number; text: string; mm: number
   // An eighth of a yard written as an eighth of an inch is: the same fraction, another unit.
   return {
     eighths,
-    text: writeLength((eighths * INCH_MM) / 8, { in: 8 }).replace(/ in$/, ' yd'),
+    text: writeLength((eighths * MM_PER.in) / 8, { in: 8 }).replace(/ in$/, ' yd'),
     mm: inYards,
   };
 }
@@ -80,7 +79,9 @@ export function purchase(cloth: Cloth, width: number, needed: number, offer: Clo
 
 /** Column of the conversion table for a width, or −1. Half an inch either side is the same cloth. */
 const yardageColumn = (width: number): number =>
-  YARDAGE_WIDTHS.findIndex(([low, high]) => width / INCH_MM >= low - 0.5 && width / INCH_MM <= high + 0.5);
+  YARDAGE_WIDTHS.findIndex(
+    ([low, high]) => width / MM_PER.in >= low - 0.5 && width / MM_PER.in <= high + 0.5,
+  );
 
 /**
  * The conversion table's yards at another width for a known need: interpolated between its rows, in mm; null outside the table.

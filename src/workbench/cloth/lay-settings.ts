@@ -1,3 +1,4 @@
+import { MM_PER } from '../../garment/index.ts';
 import type { Cloth, Fabric, Fitting } from '../../garment/index.ts';
 import {
   DEFAULT_GAP,
@@ -82,7 +83,7 @@ const DEFAULTS: LaySettings = {
 };
 
 /** The same width where cloth is sold by the inch, mm. */
-const USUAL_INCH_MM = 54 * 25.4;
+const USUAL_INCH_MM = 54 * MM_PER.in;
 
 const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 

@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import { levelName } from '../../garment/index.ts';
+import { levelName, MM_PER } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { bodyShape } from '../drawing/body-shape.ts';
 import { Figure } from '../drawing/figure.tsx';
@@ -7,6 +7,9 @@ import { garmentShape, type Hang } from '../drawing/garment-shape.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
 import { setEase } from './choices.ts';
+
+/** Steps of a slide where lengths are shown in inches, mm. */
+const QUARTER_INCH = MM_PER.in / 4;
 
 /** The person with the garment round them: the gap between the two lines is the ease, and can be taken hold of. */
 export function FitFigure({ bench }: { bench: ReadyBench }) {
@@ -44,7 +47,7 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
   const ease = plan.target - plan.body;
   const name = levelName(plan.level);
   const rounded = (mm: number): number =>
-    bench.show === 'in' ? Math.round(mm / 6.35) * 6.35 : Math.round(mm / 5) * 5;
+    bench.show === 'in' ? Math.round(mm / QUARTER_INCH) * QUARTER_INCH : Math.round(mm / 5) * 5;
   const easeAt = (event: React.PointerEvent): number => {
     const start = from.current!;
     return rounded(start.ease + ((event.clientX - start.x) * start.scale * plan.body) / hang.bodyHalf);
@@ -81,7 +84,7 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
           keep(next);
         }}
         onKeyDown={(event) => {
-          const step = bench.show === 'in' ? 6.35 : 5;
+          const step = bench.show === 'in' ? QUARTER_INCH : 5;
           const by =
             event.key === 'ArrowRight' || event.key === 'ArrowUp'
               ? step

@@ -1,4 +1,4 @@
-import { MEASURES, type LengthPlan, type MeasureId, tellIn, told } from '../../garment/index.ts';
+import { MEASURES, type LengthPlan, type MeasureId, tellIn, told, MM_PER } from '../../garment/index.ts';
 import { FINISHED_MM } from '../../geometry/index.ts';
 import { lengthAlteration } from '../../pipeline/index.ts';
 import { Amount } from '../parts/amount.tsx';
@@ -20,7 +20,7 @@ export function LengthRows({ bench }: { bench: ReadyBench }) {
 }
 
 /** Less than this is said to agree: half an eighth of an inch, or a millimetre. mm. */
-const AGREES_MM = { in: 25.4 / 16, cm: 1 } as const;
+const AGREES_MM = { in: MM_PER.in / 16, cm: 1 } as const;
 
 /** Measured across the body: these are made wider or narrower, not longer. */
 const ACROSS: readonly string[] = ['across-back', 'across-front', 'bust-spread', 'shoulder-width'];

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { levelName, fromShoulder } from '../../garment/index.ts';
+import { levelName, fromShoulder, MM_PER } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
@@ -143,7 +143,7 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
 function EaseSlide({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   const [held, setHeld] = useState<number | null>(null);
   const ease = level.target - level.body;
-  const step = bench.show === 'in' ? 3.175 : 2;
+  const step = bench.show === 'in' ? MM_PER.in / 8 : 2;
   const say = (mm: number): string => `${levelName(level.level)}: ease ${amountText(mm, bench.show)}`;
   const letGo = (): void => {
     if (held === null) return;
@@ -176,7 +176,7 @@ const each = (n: number, what: string): string =>
   n === 1 ? `at the one ${what}` : `at each of ${n} ${what}s`;
 
 /** What would be shown as nothing: half a sixteenth of an inch, half a millimetre. mm. */
-const UNSEEN_MM = { in: 25.4 / 32, cm: 0.5 } as const;
+const UNSEEN_MM = { in: MM_PER.in / 32, cm: 0.5 } as const;
 
 /** What the size leaves over, always in its three forms: confusing seams with cut edges is the commonest slip of the trade. */
 function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {

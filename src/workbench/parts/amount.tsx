@@ -1,6 +1,6 @@
 /** Lengths as a sewist writes them: whole, a true fraction, the unit set small. */
 
-const MM_PER_INCH = 25.4;
+import { MM_PER } from '../../garment/index.ts';
 
 export interface AmountParts {
   readonly sign: '' | '+' | '−';
@@ -39,7 +39,7 @@ function amountParts(
 }
 
 function roundedEighths(mm: number, steps: number): { value: number } {
-  return { value: Math.round((Math.abs(mm) / MM_PER_INCH) * steps) };
+  return { value: Math.round((Math.abs(mm) / MM_PER.in) * steps) };
 }
 
 /** The same as plain text, for labels and sentences: `40 1/2 in`. */

@@ -1,8 +1,8 @@
 import { useEffect, useId, useRef, useState } from 'react';
-import { readLength, type LengthUnit } from '../../garment/index.ts';
+import { readLength, MM_PER, type LengthUnit } from '../../garment/index.ts';
 import { amountText } from './amount.tsx';
 
-const STEP_MM: Record<'in' | 'cm', number> = { in: 25.4 / 8, cm: 1 };
+const STEP_MM: Record<'in' | 'cm', number> = { in: MM_PER.in / 8, cm: 1 };
 
 export interface LengthFieldProps {
   readonly label: string;

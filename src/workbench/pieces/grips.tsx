@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { MM_PER } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -10,7 +11,7 @@ import { putParam } from '../station/steps.ts';
 
 /** What a pull or a key is rounded to: an eighth of an inch or a millimetre; half degrees. */
 const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number =>
-  kind === 'angle' ? 0.5 : show === 'in' ? 25.4 / 8 : 1;
+  kind === 'angle' ? 0.5 : show === 'in' ? MM_PER.in / 8 : 1;
 
 interface Props {
   readonly bench: ReadyBench;

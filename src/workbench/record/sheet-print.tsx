@@ -1,5 +1,5 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { bodyValue, MEASURE_IDS, MEASURES, tellIn, told, levelName } from '../../garment/index.ts';
+import { bodyValue, MEASURE_IDS, MEASURES, tellIn, told, levelName, MM_PER } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
 
@@ -99,7 +99,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
 }
 
 /** Less than this is shown as nothing: half a sixteenth of an inch, half a millimetre. mm. */
-const SEEN_MM = { in: 25.4 / 32, cm: 0.5 } as const;
+const SEEN_MM = { in: MM_PER.in / 32, cm: 0.5 } as const;
 
 function PieceAmounts({ bench }: { bench: ReadyBench }) {
   const { made, show } = bench;

@@ -1,3 +1,4 @@
+import { MM_PER } from '../../../garment/index.ts';
 import type { Point } from '../../../geometry/index.ts';
 import { DxfError } from './pairs.ts';
 import type { DxfPiece } from './style.ts';
@@ -24,7 +25,7 @@ export function readGradeRules(text: string): GradeRules {
   lines.forEach((line, i) => {
     const said = /^\s*(UNITS|SIZE LIST|SAMPLE SIZE|RULE\s*:\s*DELTA|RULE)\s*:?\s*(.*)$/i.exec(line);
     const key = said?.[1]?.toUpperCase().replace(/\s+/g, ' ');
-    if (key === 'UNITS') mm = /ENGLISH|INCH/i.test(said![2]!) ? 25.4 : 1;
+    if (key === 'UNITS') mm = /ENGLISH|INCH/i.test(said![2]!) ? MM_PER.in : 1;
     else if (key === 'SIZE LIST')
       sizes = said![2]!
         .trim()

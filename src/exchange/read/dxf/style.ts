@@ -1,3 +1,4 @@
+import { MM_PER } from '../../../garment/index.ts';
 import type { Finding } from '../../../garment/index.ts';
 import type { Point } from '../../../geometry/index.ts';
 import { NOTCH_LAYERS, DXF_LAYERS as L } from '../../drawing/layer-table.ts';
@@ -39,7 +40,7 @@ export interface DxfStyle {
   readonly findings: readonly Finding[];
 }
 
-export const MM = { in: 25.4, mm: 1, cm: 10, m: 1000 } as const;
+export const MM = { in: MM_PER.in, mm: 1, cm: 10, m: 1000 } as const;
 
 /** In words, where the unit comes from. */
 export const UNITS_FROM = {

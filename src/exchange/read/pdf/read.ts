@@ -1,3 +1,4 @@
+import { MM_PER } from '../../../garment/index.ts';
 import type { Finding } from '../../../garment/index.ts';
 import { affineAfter } from '../../drawing/affine.ts';
 import type { Affine } from '../../drawing/affine.ts';
@@ -15,7 +16,7 @@ import { pageTexts } from './text.ts';
 import { pageTurns } from './turned.ts';
 import type { PageTurn } from './turned.ts';
 
-const MM_PER_POINT = 25.4 / 72;
+const MM_PER_POINT = MM_PER.in / 72;
 
 /**
  * Reads the lines and words of a PDF. Nothing in the file is run and nothing it points to is fetched.

@@ -1,3 +1,4 @@
+import { MM_PER } from '../../../garment/index.ts';
 import { STAY, affineAfter } from '../../drawing/affine.ts';
 import type { Affine } from '../../drawing/affine.ts';
 
@@ -7,7 +8,7 @@ const PX: Readonly<Record<string, number>> = {
   px: 1,
   in: 96,
   cm: 96 / 2.54,
-  mm: 96 / 25.4,
+  mm: 96 / MM_PER.in,
   q: 96 / 101.6,
   pt: 96 / 72,
   pc: 16,
@@ -15,7 +16,7 @@ const PX: Readonly<Record<string, number>> = {
   ex: 8,
 };
 
-export const MM_PER_PX = 25.4 / 96;
+export const MM_PER_PX = MM_PER.in / 96;
 
 export interface SvgLength {
   readonly px: number;
