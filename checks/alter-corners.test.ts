@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE, applyStep } from '../src/alter/index.ts';
 import { checkOutlines, trueGarment } from '../src/check/index.ts';
-import { garmentAtSize } from '../src/garment/index.ts';
+import { garmentAtSize, sideOf } from '../src/garment/index.ts';
 import type { DrawnPiece, Finding, Garment } from '../src/garment/index.ts';
 import { distance, pathStart, placeTangent } from '../src/geometry/index.ts';
 import type { Path, Point } from '../src/geometry/index.ts';
@@ -232,9 +232,9 @@ interface Measured {
 function measure(garment: Garment, [id, e, f]: Corner): Map<string, Measured> {
   const out = new Map<string, Measured>();
   for (const piece of garment.pieces) {
-    if (piece.id !== id && piece.id !== `${id}-${piece.bodySide}`) continue;
+    if (piece.id !== id && piece.of !== id) continue;
     const found = cornerBetween(piece, e, f);
-    if (found) out.set(piece.bodySide ?? 'both', found);
+    if (found) out.set(sideOf(piece) ?? 'both', found);
   }
   return out;
 }

@@ -70,14 +70,14 @@ describe.each(SAMPLES.map(({ id }) => id))('%s', (id) => {
       }, garment);
       const after = trueGarment(altered, { reference: garment }).garment;
       for (const piece of after.pieces) {
-        const old = garment.pieces.find((p) => p.id === piece.id || piece.id === `${p.id}-${piece.bodySide}`);
+        const old = garment.pieces.find((p) => p.id === piece.id || p.id === piece.of);
         if (!old) continue;
         const words = `${piece.id} after ${JSON.stringify(stack.map((s) => [s.entry, s.params]))}`;
         const [was, is] = [grainAngle(old), grainAngle(piece)];
         if (was !== undefined && is !== undefined) {
           looked++;
           // The half that was turned over has its grain turned over with it.
-          expect(Math.min(off(was, is), piece.bodySide ? off(180 - was, is) : Infinity), words).toBeLessThan(
+          expect(Math.min(off(was, is), piece.of ? off(180 - was, is) : Infinity), words).toBeLessThan(
             GRAIN_DEG,
           );
         }
@@ -98,12 +98,12 @@ describe.each(SAMPLES.map(({ id }) => id))('%s', (id) => {
       if (oneSided.has(entry.id)) continue;
       const after = alter(garment, entry.id, {});
       expect(
-        after.pieces.some((p) => p.bodySide !== undefined),
+        after.pieces.some((p) => p.of !== undefined),
         entry.id,
       ).toBe(false);
       for (const piece of after.pieces) {
         const old = garment.pieces.find((p) => p.id === piece.id);
-        if (old) expect(piece.cut, entry.id).toEqual(old.cut);
+        if (old) expect(piece.worn, entry.id).toEqual(old.worn);
       }
     }
   });

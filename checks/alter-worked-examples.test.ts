@@ -12,6 +12,7 @@ import {
   blend,
 } from '../src/alter/index.ts';
 import { bustTurn, slashBust } from '../src/alter/ways/full-bust.ts';
+import { wornPair } from '../src/garment/index.ts';
 import type {
   DrawnPiece,
   Edge,
@@ -55,7 +56,7 @@ function piece(id: string, corners: readonly Corner[], more: Partial<DrawnPiece>
     name: id,
     number: 1,
     cloth: 'shell',
-    cut: { count: 2, mirrored: true },
+    worn: wornPair(),
     edges,
     darts: [],
     lines: [],
@@ -93,7 +94,7 @@ describe('blending between sizes', () => {
       name: id,
       number: 1,
       cloth: 'shell',
-      cut: { count: 2, mirrored: true },
+      worn: wornPair(),
       edges: [
         {
           ...rest,

@@ -3,6 +3,7 @@ import { beforeWashing, notions, yardsUp } from '../src/layout/index.ts';
 import { buttonOverlap, widestButton } from '../src/layout/shop/button.ts';
 import { repeatRule } from '../src/layout/shop/cloth-needs.ts';
 import { linePath } from '../src/geometry/index.ts';
+import { wornPair } from '../src/garment/index.ts';
 import type { DrawnPiece, Garment } from '../src/garment/index.ts';
 import { bodyShape } from '../src/workbench/drawing/body-shape.ts';
 
@@ -60,7 +61,7 @@ describe('T17: a button of 5/8 in', () => {
       name: 'Front',
       number: 1,
       cloth: 'shell',
-      cut: { count: 2, mirrored: true },
+      worn: wornPair(),
       edges: corners.map(([x, y, id, kind], i) => {
         const [nx, ny] = corners[(i + 1) % corners.length]!;
         return {

@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { DrawnPiece, Garment } from '../src/garment/index.ts';
-import { garmentAtSize } from '../src/garment/index.ts';
+import { garmentAtSize, wornOnce } from '../src/garment/index.ts';
 import type { Path } from '../src/geometry/index.ts';
 import { PRINT_SCALE, linePath, throughPoints } from '../src/geometry/index.ts';
 import { LAYERS, pdf, printPages, readPaper } from '../src/paper/index.ts';
@@ -86,7 +86,7 @@ const bare = (id: string, paths: readonly Path[]): DrawnPiece => ({
   name: id,
   number: 1,
   cloth: 'shell',
-  cut: { count: 1, mirrored: false },
+  worn: wornOnce(),
   edges: paths.map((path, i) => ({
     id: `e${i}`,
     name: `e${i}`,

@@ -1,3 +1,4 @@
+import { wornOnce } from '../src/garment/index.ts';
 import type { DrawnPiece, Edge, EdgeKind, Garment, InnerLine, Seam } from '../src/garment/index.ts';
 import { linePath } from '../src/geometry/index.ts';
 import type { Path, Point } from '../src/geometry/index.ts';
@@ -43,7 +44,7 @@ export const piece = (
   name: id.replaceAll('-', ' '),
   number: 1,
   cloth: 'shell',
-  cut: { count: 1, mirrored: false },
+  worn: wornOnce(),
   edges,
   darts: [],
   lines: [],

@@ -1,3 +1,4 @@
+import { wornOnce, wornPair } from '../src/garment/index.ts';
 import type { DrawnPiece, Edge, EdgeKind, Garment } from '../src/garment/index.ts';
 import { linePath, movePoint, throughPoints, turnAbout } from '../src/geometry/index.ts';
 import type { Path, Point } from '../src/geometry/index.ts';
@@ -27,7 +28,7 @@ export function straightPiece(
     name: `Piece ${id}`,
     number: 1,
     cloth: 'shell',
-    cut: { count: 2, mirrored: true },
+    worn: wornPair(),
     edges: corners.map((p, i) =>
       edge(`e${i}`, kinds[i] ?? 'seam', linePath(p, corners[(i + 1) % corners.length]!), allowances[i] ?? 15),
     ),
@@ -63,7 +64,7 @@ export function dartedSkirt(foldToward: 'first' | 'second' = 'second'): DrawnPie
     name: 'Skirt',
     number: 3,
     cloth: 'shell',
-    cut: { count: 1, mirrored: false },
+    worn: wornOnce(),
     edges: [
       edge('hem', 'hem', linePath({ x: 0, y: 0 }, { x: 290, y: 20 }), 40),
       {

@@ -1,3 +1,4 @@
+import { wornOnce, wornPair } from '../src/garment/index.ts';
 import type { Edge, GarmentLevel, InnerLine, NestedPiece, Pattern, Seam } from '../src/garment/index.ts';
 import { linePath, pathJoin } from '../src/geometry/index.ts';
 import type { Path, Point } from '../src/geometry/index.ts';
@@ -174,7 +175,7 @@ function panelPiece(panel: Panel, number: number): NestedPiece {
     name: panel.id.replace('-', ' '),
     number,
     cloth: 'shell',
-    cut: { count: panel.fold ? 1 : 2, mirrored: !panel.fold },
+    worn: panel.fold ? wornOnce() : wornPair(panel.id.endsWith('back') ? 'right' : 'left'),
     edges,
     darts: [],
     lines,
@@ -225,7 +226,7 @@ export const tubeGirth = (level: TubeLevel, size: number): number =>
 /** Panels grow by 4 + 6 + 6 + 4 = 20 mm per size on the half: 40 mm all round. Body = finished less 60 / 40 / 50 mm ease. */
 export const TUBE: Pattern = {
   format: 'pintrue-pattern',
-  version: 1,
+  version: 2,
   id: 'six-seam-tube',
   name: 'Six-seam tube',
   about: 'A tube of four panels that can be worked by hand; for tests.',

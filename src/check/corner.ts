@@ -2,7 +2,7 @@ import { edgeAt, pieceAt } from '../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../garment/index.ts';
 import { placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { wholeId } from './parts.ts';
+import { wholeId, wholeOf } from './parts.ts';
 
 const startTangent = (path: Path): Point => placeTangent(path, { cubic: 0, t: 0 });
 const endTangent = (path: Path): Point => placeTangent(path, { cubic: (path.length - 1) / 3 - 1, t: 1 });
@@ -83,9 +83,10 @@ function chains(seams: readonly Seam[], piece: string, edge: string): ReadonlySe
 }
 
 /** Is the edge sewn to its own twin on the other half of the garment? */
-function isCentre(seams: readonly Seam[], piece: string, edge: string): boolean {
-  const is = (ref: EdgeRef): boolean => ref.edge === edge && wholeId(ref.piece) === wholeId(piece);
-  return seams.some((s) => s.a.some(is) && s.b.some(is));
+function isCentre(garment: Garment, piece: string, edge: string): boolean {
+  const whole = wholeId(garment, piece);
+  const is = (ref: EdgeRef): boolean => ref.edge === edge && wholeId(garment, ref.piece) === whole;
+  return garment.seams.some((s) => s.a.some(is) && s.b.some(is));
 }
 
 /**
@@ -103,8 +104,8 @@ function isSeamAcross(garment: Garment, side: JointSide): boolean {
         const far = chainSide(garment, other, end);
         return (
           far !== undefined &&
-          wholeId(far.piece.id) !== wholeId(side.piece.id) &&
-          isCentre(garment.seams, far.piece.id, far.piece.edges[far.lineEdge]!.id)
+          wholeOf(far.piece) !== wholeOf(side.piece) &&
+          isCentre(garment, far.piece.id, far.piece.edges[far.lineEdge]!.id)
         );
       }),
     ),
@@ -122,11 +123,11 @@ function oneLine(garment: Garment, a: JointSide, b: JointSide): boolean {
   if (p.kind !== q.kind || p.kind === 'fold' || p.kind === 'opening' || p.kind === 'dart') return false;
   if (p.kind !== 'seam') return true;
   // A line and its twin meet over a centre seam.
-  const twins = wholeId(a.piece.id) === wholeId(b.piece.id) && seamId(a) === seamId(b);
+  const twins = wholeOf(a.piece) === wholeOf(b.piece) && seamId(a) === seamId(b);
   if (p.id === q.id && twins) return !isSeamAcross(garment, a);
   const other = chains(garment.seams, b.piece.id, q.id);
   // Crotch to crotch over the inseam: each is a centre seam, sewn to its own twin.
-  if (isCentre(garment.seams, a.piece.id, p.id) && isCentre(garment.seams, b.piece.id, q.id)) return true;
+  if (isCentre(garment, a.piece.id, p.id) && isCentre(garment, b.piece.id, q.id)) return true;
   return [...chains(garment.seams, a.piece.id, p.id)].some((c) => other.has(c));
 }
 

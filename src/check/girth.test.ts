@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { at, edge, garment, levelLine, piece, polygon, quarter } from '../../test/drawn.ts';
 import { SIZES, TUBE, tubeGirth } from '../../test/six-seam-tube.ts';
-import { garmentAtSize } from '../garment/index.ts';
+import { garmentAtSize, wornOnce } from '../garment/index.ts';
 import { linePath } from '../geometry/index.ts';
 import type { Path } from '../geometry/index.ts';
 import { girthAt, measureNest, nestGirths, widthAt } from './girth.ts';
@@ -39,8 +39,8 @@ describe('the girth of a garment', () => {
   it('counts left and right once each after a piece was parted', () => {
     const square = [at(0, 0), at(100, 0), at(100, 50), at(0, 50)];
     const line = { lines: [levelLine('bust', linePath(at(0, 25), at(100, 25)))] };
-    const left = polygon('front-left', square, [], { ...line, bodySide: 'left' });
-    const right = polygon('front-right', square, [], { ...line, bodySide: 'right' });
+    const left = polygon('front-left', square, [], { ...line, worn: wornOnce('left') });
+    const right = polygon('front-right', square, [], { ...line, worn: wornOnce('right') });
     const g = garment([left, right], { levels: [{ level: 'bust', pieces: ['front-left', 'front-right'] }] });
     expect(girthAt(g, 'bust')!.girth).toBeWithinMm(200, 1e-9);
   });

@@ -8,7 +8,7 @@ import type {
   Pattern,
   PieceId,
 } from '../garment/index.ts';
-import { limbsAt, pieceAt } from '../garment/index.ts';
+import { limbsAt, pieceAt, timesCut } from '../garment/index.ts';
 import {
   distance,
   lengthAtPlace,
@@ -27,7 +27,6 @@ import {
   ringContains,
 } from '../geometry/index.ts';
 import type { Path, Point, Ring } from '../geometry/index.ts';
-import { timesCut } from './parts.ts';
 
 /** How far past its drawn ends a level line is followed to meet an outline that has been moved. */
 const REACH_MM = 100;

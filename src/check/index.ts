@@ -2,7 +2,6 @@ export { girthAt, measureNest, nestGirths } from './girth.ts';
 export type { Girth, PieceWidth } from './girth.ts';
 export { seamSeverity, walkAll, walkFindings } from './walk.ts';
 export type { Interval, NotchWalk, Walk } from './walk.ts';
-export { timesCut } from './parts.ts';
 export { checkOutline, checkOutlines } from './outline.ts';
 export { trueGarment } from './true.ts';
 export type { TrueOptions, Trued } from './true.ts';

@@ -5,7 +5,6 @@ import type { Change } from './change.ts';
 import { centreCorners, cornerAngle, dartJoints, seamJoints } from './corner.ts';
 import type { Joint, JointSide } from './corner.ts';
 import { CORNER_DEG, MEANT_DEG } from './outline.ts';
-import { wholeId } from './parts.ts';
 import { withPiece } from './rework.ts';
 import { swayOf, turnLine } from './true-corner.ts';
 
@@ -58,7 +57,8 @@ function drawnOff(reference: Garment, spot: Spot): number | undefined {
   let sum = 0;
   for (const { piece, seamEdge, lineEdge } of spot.sides) {
     // A left or right half comes of the piece that was drawn for both, its edges perhaps the other way round.
-    const old = pieceAt(reference, piece.id) ?? pieceAt(reference, wholeId(piece.id));
+    const old =
+      pieceAt(reference, piece.id) ?? (piece.of === undefined ? undefined : pieceAt(reference, piece.of));
     const index = (edge: number): number => old?.edges.findIndex((e) => e.id === piece.edges[edge]!.id) ?? -1;
     const [seam, line] = [index(seamEdge), index(lineEdge)];
     if (!old || seam < 0 || line < 0) return undefined;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { linePath } from '../geometry/index.ts';
 import { chainLength, chainNotches, edgeAt, edgeName, missingEdges } from './chain.ts';
+import { wornPair } from './worn.ts';
 import { levelName } from './level-name.ts';
 import { middleOf } from './size-middle.ts';
 import type { DrawnPiece, Edge } from './piece.ts';
@@ -26,7 +27,7 @@ const piece = (id: string): DrawnPiece => ({
   name: `Piece ${id}`,
   number: 1,
   cloth: 'shell',
-  cut: { count: 2, mirrored: true },
+  worn: wornPair(),
   edges: [
     edge('low', 'lower edge', [0, 0, 30, 0], 0.1),
     edge('side', 'side', [30, 0, 30, 40], 0.25),

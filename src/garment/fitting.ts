@@ -82,7 +82,7 @@ export interface PaperChoices {
 /** One person's garment: everything decided, nothing computed. */
 export interface Fitting {
   readonly format: 'pintrue-fitting';
-  readonly version: 1;
+  readonly version: 2;
   readonly id: string;
   readonly title: string;
   /** ISO date, given by the face, never by the core. */

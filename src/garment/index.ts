@@ -1,5 +1,7 @@
 export * from './shape/at-size.ts';
 export * from './piece.ts';
+export * from './worn.ts';
+export { cutWords, timesWords } from './cut-words.ts';
 export * from './role-table.ts';
 export * from './seam.ts';
 export * from './level.ts';
@@ -28,6 +30,7 @@ export * from './finding-words.ts';
 export type { Measure, Range } from './measure/measure-table.ts';
 export * from './measure/measure.ts';
 export * from './measure/doubt.ts';
+export { wornFromCut } from './read/worn-from-cut.ts';
 export * from './read/body-table.ts';
 export * from './read/published-body-table.ts';
 export * from './read/measure-name.ts';

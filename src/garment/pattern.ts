@@ -9,7 +9,7 @@ export type ClothNeed = { readonly kind: 'woven' } | { readonly kind: 'knit'; re
 /** A multi-size pattern: pieces in all sizes, how they join, and the maker's table. */
 export interface Pattern {
   readonly format: 'pintrue-pattern';
-  readonly version: 1;
+  readonly version: 2;
   readonly id: string;
   readonly name: string;
   readonly about: string;

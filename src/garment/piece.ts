@@ -87,6 +87,20 @@ export interface Dart {
 
 export type Cloth = 'shell' | 'lining' | 'interfacing' | 'contrast';
 
+/** The wearer's own left and right. */
+export type BodySide = 'left' | 'right';
+/** Where a part is worn; `both`: across the middle, or of no side. */
+export type WornSide = BodySide | 'both';
+
+/** A part that is cut from a drawn outline. */
+export interface Worn {
+  readonly side: WornSide;
+  /** `down`: cut with the outline turned over, a mirror image. */
+  readonly face: 'up' | 'down';
+  /** Where left and right lie one upon the other (a wrap, a button front): which this is. */
+  readonly lies?: 'over' | 'under';
+}
+
 export interface PieceOf<N extends Nesting> {
   readonly id: PieceId;
   readonly name: string;
@@ -96,13 +110,13 @@ export interface PieceOf<N extends Nesting> {
   /** 1, 2, 3 … as printed on the piece. */
   readonly number: number;
   readonly cloth: Cloth;
+  /** The piece it was parted from when left and right came to differ; that piece may be no longer there. */
+  readonly of?: PieceId;
   /**
-   * Cut how many of the drawn outline, and whether half of them mirrored (a pair is 2, mirrored). A fold edge doubles each. One is cut as it is drawn:
-   * `mirrored` says nothing there; a half that an asymmetric alteration parted off is drawn the way it is worn, `bodySide` says where.
+   * One entry for each part cut from the outline, at least one. The outline is drawn the way they are cut: none is turned over, or half of
+   * them are (of an odd number the smaller half). A fold edge doubles each part.
    */
-  readonly cut: { readonly count: number; readonly mirrored: boolean };
-  /** Only after an asymmetric alteration: which body side this outline is for. */
-  readonly bodySide?: 'left' | 'right';
+  readonly worn: readonly Worn[];
   readonly edges: readonly Edge<N>[];
   readonly darts: readonly Dart[];
   readonly lines: readonly InnerLine<N>[];

@@ -9,7 +9,7 @@ import {
   turnAbout,
 } from '../geometry/index.ts';
 import type { Pattern } from '../garment/index.ts';
-import { allowanceWords, cutWords } from './cut-words.ts';
+import { allowanceWords } from './allowance-words.ts';
 import { drawFigure } from './figure.ts';
 import { LAYERS } from './ink.ts';
 import { CHOICES, dartedSkirt, rectangle } from '../../test/hand-piece.ts';
@@ -111,18 +111,6 @@ describe('a piece drawn', () => {
 });
 
 describe('words on a piece', () => {
-  const cut = (count: number, mirrored: boolean, more = {}) =>
-    cutWords({ ...rectangle('r', 10, 10), cut: { count, mirrored }, ...more });
-
-  it('say how it is cut', () => {
-    expect(cut(1, false)).toBe('Cut 1 of the main cloth');
-    expect(cut(2, true)).toBe('Cut 2 of the main cloth, a mirrored pair');
-    expect(cut(4, true, { cloth: 'lining' })).toBe('Cut 4 of the lining, half of them mirrored');
-    expect(cut(1, false, { bodySide: 'left' })).toBe(
-      'Cut 1 of the main cloth, for the left side of the body',
-    );
-  });
-
   it('say what is included, in both systems', () => {
     expect(allowanceWords(rectangle('r', 10, 10, 15), true)).toBe('Included: seams 15 mm (9/16 in)');
     expect(allowanceWords(rectangle('r', 10, 10, 0), true)).toBe('No allowances needed');

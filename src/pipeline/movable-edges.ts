@@ -1,6 +1,5 @@
 import type { Garment, Level, MovableEdge, Pattern, Seam } from '../garment/index.ts';
-import { garmentAtSize, limbsAt, middleSize } from '../garment/index.ts';
-import { timesCut } from '../check/index.ts';
+import { garmentAtSize, limbsAt, middleSize, timesCut } from '../garment/index.ts';
 import { distance, pathEnd, pathStart, placeAtShare, placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 

@@ -23,7 +23,7 @@ export function newFitting(given: NewFitting): Fitting {
   const { body, pattern } = given;
   return {
     format: 'pintrue-fitting',
-    version: 1,
+    version: 2,
     id: given.id ?? `${body.id}-${pattern.id}`,
     title: given.title ?? `${pattern.name} for ${body.name}`,
     on: given.on,

@@ -117,7 +117,7 @@ const castMember = (id: string): Body => CAST.find((b) => b.id === id)!;
 function fittingOf(part: Part): Fitting {
   return {
     format: 'pintrue-fitting',
-    version: 1,
+    version: 2,
     id: `${part.of}-${part.wears}`,
     title: part.title,
     on: ON,

@@ -89,7 +89,7 @@ export interface PieceDraft {
   readonly name: string;
   readonly number: number;
   readonly cloth?: Cloth;
-  readonly cut: { readonly count: number; readonly mirrored: boolean };
+  readonly worn: DrawnPiece['worn'];
   readonly edges: readonly EdgeDraft[];
   readonly darts?: readonly Dart[];
   /** Heights of the level lines to draw. */
@@ -114,7 +114,7 @@ export function drawn(draft: PieceDraft): DrawnPiece {
     name: draft.name,
     number: draft.number,
     cloth: draft.cloth ?? 'shell',
-    cut: draft.cut,
+    worn: draft.worn,
     edges,
     darts: draft.darts ?? [],
     lines: [...levelLines, ...adjustLines, ...(draft.lines ?? [])],

@@ -1,11 +1,7 @@
 import type { DrawnPiece, GarmentLevel, Level, PieceId } from '../garment/index.ts';
-import { limbsAt } from '../garment/index.ts';
+import { limbsAt, timesCut } from '../garment/index.ts';
 import { distance, pathEnd, pathLength, pathLineIntersections, pathStart } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-
-/** How many parts of the garment the drawn outline stands for. */
-const parts = (piece: DrawnPiece): number =>
-  piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
 
 /** Nearer than this is the same point of a draft. */
 const SAME = 1e-6;
@@ -42,7 +38,7 @@ function girth(pieces: readonly DrawnPiece[], ids: readonly PieceId[], level: Le
   for (const id of ids) {
     const piece = pieces.find((p) => p.id === id);
     if (!piece) throw new RangeError(`no piece ${id}`);
-    sum += widthAt(piece, level) * parts(piece);
+    sum += widthAt(piece, level) * timesCut(piece);
   }
   return Math.round((sum / limbsAt(level)) * 10) / 10;
 }

@@ -1,4 +1,5 @@
 import type { DrawnPiece, Level } from '../garment/index.ts';
+import { wornPair } from '../garment/index.ts';
 import type { Path } from '../geometry/index.ts';
 import { bend, heading } from './curve.ts';
 import { drawn, grain } from './drawn.ts';
@@ -46,7 +47,7 @@ export function plainSleeve(s: PlainSleeve): DrawnPiece {
     id: 'sleeve',
     name: s.name,
     number: s.number,
-    cut: { count: 2, mirrored: true },
+    worn: wornPair(),
     edges: [
       {
         id: 'hem',

@@ -8,6 +8,8 @@ import {
   writePattern,
   chainLength,
   chainNotches,
+  timesCut,
+  timesTurned,
 } from '../garment/index.ts';
 import type { Pattern } from '../garment/index.ts';
 import {
@@ -43,6 +45,14 @@ describe.each(patterns.map((p) => [p.id, p] as const))('%s', (_, pattern) => {
 
   it('passes the reader of pattern documents unchanged', () => {
     expect(readPattern(writePattern(pattern))).toEqual(pattern);
+  });
+
+  it('reads back the same from version 1, which said how often to cut and how many mirrored', () => {
+    const pieces = pattern.pieces.map(({ worn, ...rest }) => ({
+      ...rest,
+      cut: { count: worn.length, mirrored: timesTurned({ worn }) > 0 },
+    }));
+    expect(readPattern({ ...pattern, version: 1, pieces })).toEqual(pattern);
   });
 
   it('walks: every plain seam within 0.05 mm and every eased or gathered one inside its range, in every size', () => {
@@ -161,7 +171,7 @@ describe.each(patterns.map((p) => [p.id, p] as const))('%s', (_, pattern) => {
         for (const id of pieces) {
           const drawn = garment.pieces.find((p) => p.id === id)!;
           const line = drawn.lines.find((l) => l.kind === 'level' && l.level === level)!;
-          const times = drawn.cut.count * (drawn.edges.some((e) => e.kind === 'fold') ? 2 : 1);
+          const times = timesCut(drawn);
           const width =
             line.path.length === 4
               ? scan(
@@ -264,6 +274,6 @@ describe('the catalogue', () => {
     expect(sample('knit-tee').cautions).toContain('tight');
     for (const p of sample('chorus-smock').pieces)
       expect(`${p.id} ${p.name}`).not.toMatch(/cord|tie|string/i);
-    expect(piece(sample('chorus-smock'), 'front-yoke').cut.count).toBe(2);
+    expect(piece(sample('chorus-smock'), 'front-yoke').worn.length).toBe(2);
   });
 });

@@ -1,4 +1,5 @@
 import type { DrawnPiece } from '../garment/index.ts';
+import { wornOnce } from '../garment/index.ts';
 import { linePath } from '../geometry/index.ts';
 import { drawn } from './drawn.ts';
 import type { EdgeDraft } from './drawn.ts';
@@ -25,7 +26,7 @@ export function waistband(rules: WaistbandRules): DrawnPiece {
     id: 'waistband',
     name: 'Waistband',
     number: rules.number,
-    cut: { count: 1, mirrored: false },
+    worn: wornOnce(),
     edges: [
       { ...edge, id: 'underlap', name: 'underlap', kind: 'free', path: linePath(at(-underlap, 0), at(0, 0)) },
       {

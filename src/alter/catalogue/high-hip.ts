@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { say, sideOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
@@ -44,7 +44,7 @@ export const highHip: Alteration = {
       waistRise(change, half, 0, values.mm('amount'), side);
       const width = values.mm('width');
       if (width === 0) continue;
-      for (const panel of needPanels(change.garment, half).filter((p) => p.bodySide === side)) {
+      for (const panel of needPanels(change.garment, half).filter((p) => sideOf(p) === side)) {
         const level = ['hip', 'high-hip'].find((l) =>
           edgesOf(panel, 'side').some((e) => levelShare(panel, e, l) !== undefined),
         );

@@ -1,10 +1,10 @@
-import { say } from '../../garment/index.ts';
+import { say, timesCut } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { changeIntake, dartsAt } from '../dart/dart-intake.ts';
 import { inch, lengthParam, wider } from '../entry/param.ts';
 import { Refusal } from '../move/refusal.ts';
-import { needPanels, timesCut } from '../role/roles.ts';
+import { needPanels } from '../role/roles.ts';
 
 export const waistDarts: Alteration = {
   id: 'waist-darts',

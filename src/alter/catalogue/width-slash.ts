@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { say, timesCut, sideOf } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { cut, draw } from '../follow/change.ts';
@@ -6,7 +6,7 @@ import { changeIntake, dartsAt } from '../dart/dart-intake.ts';
 import { dartOf } from '../dart/dart.ts';
 import { clearUpright, extent, upDown } from '../role/height.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
-import { needPanels, timesCut } from '../role/roles.ts';
+import { needPanels } from '../role/roles.ts';
 import { slidePart } from '../move/slide.ts';
 
 /** Where to slash upright: midway between centre and side, beside a dart rather than through it. */
@@ -57,7 +57,7 @@ export const widthSlash: Alteration = {
       const width = (p: DrawnPiece): number => extent(p).right - extent(p).left;
       const sides = [undefined, 'left', 'right'] as const;
       return sides.flatMap((side) => {
-        const own = all.filter((p) => p.bodySide === side).toSorted((a, b) => width(b) - width(a));
+        const own = all.filter((p) => sideOf(p) === side).toSorted((a, b) => width(b) - width(a));
         return own.slice(0, 1);
       });
     });

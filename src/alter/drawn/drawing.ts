@@ -1,5 +1,6 @@
 import { distance } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
+import { sideOf } from '../../garment/index.ts';
 import type { Garment } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { applyStep } from '../step/apply-step.ts';
@@ -54,8 +55,7 @@ export function drawingOf(alteration: Alteration): readonly PieceDrawing[] {
     const old = garment.pieces.find((p) => p.id === piece.id);
     if (old === piece || follows.has(piece.id)) return [];
     // Parted: the side that was turned over is shown without an old outline, which was never drawn.
-    const half =
-      old ?? garment.pieces.find((p) => drawnSide(p) === piece.bodySide && piece.id.startsWith(`${p.id}-`));
+    const half = old ?? garment.pieces.find((p) => p.id === piece.of && drawnSide(p) === sideOf(piece));
     const drawing = { piece: piece.id, before: half ? outline(half.edges) : [], after: outline(piece.edges) };
     // A band of which only a notch moved shows nothing.
     return old && !differs(drawing.before, drawing.after) ? [] : [drawing];

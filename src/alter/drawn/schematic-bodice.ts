@@ -55,6 +55,7 @@ const bodiceFront: Sketch = {
 const bodiceBack: Sketch = {
   id: 'back',
   name: 'Back',
+  back: true,
   number: 2,
   corners: [
     [0, 0, 'waist', 'waist-centre', 'waist, centre'],
@@ -127,6 +128,7 @@ const facing: Sketch = {
 const backFacing: Sketch = {
   id: 'back-facing',
   name: 'Back neck facing',
+  back: true,
   number: 5,
   corners: [
     [0, 312, 'neck', 'outer', 'free edge', 'free', [60, 312, 110, 335]],

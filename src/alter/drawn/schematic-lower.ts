@@ -5,6 +5,7 @@ import type { Sketch } from './sketch.ts';
 const skirtHalf = (half: 'front' | 'back', number: number, dart: number, depth: number): Sketch => ({
   id: half,
   name: `Skirt ${half}`,
+  back: half === 'back',
   number,
   corners: [
     [0, -600, 'hem', 'hem', 'hem', 'hem'],
@@ -77,6 +78,7 @@ export const SKIRT: Garment = {
 const leg = (half: 'front' | 'back', number: number, fork: number, rise: number): Sketch => ({
   id: half,
   name: `Trouser ${half}`,
+  back: half === 'back',
   number,
   corners: [
     [20, -1000, 'hem', 'hem', 'hem', 'hem'],

@@ -63,6 +63,7 @@ const frontSide: Sketch = {
 const backWhole: Sketch = {
   id: 'back',
   name: 'Back',
+  back: true,
   number: 3,
   corners: [
     [0, -180, 'high-hip', 'hem', 'hem', 'hem'],

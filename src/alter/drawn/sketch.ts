@@ -1,5 +1,6 @@
 import { linePath, pathLineIntersections } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
+import { wornFromCut } from '../../garment/index.ts';
 import type { Dart, DrawnPiece, Edge, EdgeKind, InnerLine, Mark, Seam } from '../../garment/index.ts';
 
 /** One corner and the edge that leaves it: x, y, level of the corner, then edge id, name, kind. A curve adds its two control points. */
@@ -19,6 +20,8 @@ export interface Sketch {
   readonly name: string;
   readonly number: number;
   readonly count?: number;
+  /** Drawn for the right side, as backs are. */
+  readonly back?: boolean;
   readonly corners: readonly Corner[];
   readonly crossings?: Readonly<Record<string, readonly (readonly [string, number])[]>>;
   readonly notches?: Readonly<Record<string, readonly (readonly [string, number, 1 | 2 | 3])[]>>;
@@ -74,7 +77,11 @@ export function sketched(s: Sketch): DrawnPiece {
     name: s.name,
     number: s.number,
     cloth: s.lining ? 'lining' : 'shell',
-    cut: { count: s.count ?? (fold ? 1 : 2), mirrored: !fold },
+    worn: wornFromCut(
+      { count: s.count ?? (fold ? 1 : 2), mirrored: !fold },
+      undefined,
+      s.back ? 'right' : 'left',
+    ),
     edges,
     darts: s.darts ?? [],
     lines,

@@ -9,7 +9,7 @@ import {
   sub,
   unit,
 } from '../../geometry/index.ts';
-import { say, chainLength } from '../../garment/index.ts';
+import { say, chainLength, sideOf } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam } from '../../garment/index.ts';
 import { lengthThen } from './length-then.ts';
 import { draw, tell } from './change.ts';
@@ -192,21 +192,24 @@ function needsOf(change: Change): Need[] {
  */
 function partSleeves(change: Change): void {
   const needs = needsOf(change);
-  const parted = new Set<string>();
+  const parted = new Map<string, string>();
   for (const { cap, need } of needs) {
     const other = needs.find((n) => n.cap.sleeve === cap.sleeve && n.cap !== cap);
     const off = (half: Half): number => Math.abs(need[half] - (other?.need[half] ?? need[half]));
     if (!parted.has(cap.sleeve) && Math.max(off('front'), off('back')) > SEAM_NOTE_MM) {
-      parted.add(cap.sleeve);
-      tell(change, {
-        code: 'sleeve-parted',
-        severity: 'note',
-        where: { piece: `${cap.sleeve}-left`, seam: cap.seam.id },
-        message: 'The two armholes now differ, so the left and the right sleeve become pieces of their own.',
-      });
+      parted.set(cap.sleeve, cap.seam.id);
     }
   }
-  partSides(change, [...parted]);
+  partSides(change, [...parted.keys()]);
+  for (const [sleeve, seam] of parted) {
+    const left = change.garment.pieces.find((p) => p.of === sleeve && sideOf(p) === 'left');
+    tell(change, {
+      code: 'sleeve-parted',
+      severity: 'note',
+      where: { piece: left?.id ?? sleeve, seam },
+      message: 'The two armholes now differ, so the left and the right sleeve become pieces of their own.',
+    });
+  }
 }
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chainLength } from '../../garment/index.ts';
+import { chainLength, sideOf } from '../../garment/index.ts';
 import type { Garment, Seam } from '../../garment/index.ts';
 import { applyStep } from '../step/apply-step.ts';
 import { newChange } from './change.ts';
@@ -28,7 +28,7 @@ function uneven(garment: Garment): Change {
     change,
     body.map((p) => p.id),
   );
-  const left = change.garment.pieces.find((p) => p.id.endsWith('-left') && edgesOf(p, 'armhole').length > 0)!;
+  const left = change.garment.pieces.find((p) => sideOf(p) === 'left' && edgesOf(p, 'armhole').length > 0)!;
   draw(change, left.id, (piece) =>
     pullEdges(piece, [
       { edge: edgesOf(piece, 'armhole')[0]!.id, at: 0.5, by: { x: -6, y: 0 }, smooth: true },
@@ -49,9 +49,7 @@ describe('left and right parted', () => {
     capsFollow(change);
     const { garment } = change;
     expect(change.findings.some((f) => f.code === 'sleeve-parted')).toBe(true);
-    expect(garment.pieces.filter((p) => p.id.startsWith(`${sleeve}-`) && p.bodySide).length).toBeGreaterThan(
-      1,
-    );
+    expect(garment.pieces.filter((p) => p.of === sleeve && sideOf(p)).length).toBeGreaterThan(1);
     expect(change.touched.has(sleeve)).toBe(false);
     const caps = garment.seams.filter((s) => /^armhole-(left|right)$/.test(s.id));
     expect(caps).toHaveLength(2);
@@ -76,6 +74,23 @@ describe('left and right parted', () => {
       expect(Number.isFinite(a + b), seam.id).toBe(true);
     }
     expect(new Set(garment.seams.map((s) => s.id)).size).toBe(garment.seams.length);
-    for (const piece of garment.pieces) if (piece.cut.count === 1) expect(piece.cut.mirrored).toBe(false);
+    for (const piece of garment.pieces) if (piece.worn.length === 1) expect(piece.worn[0]!.face).toBe('up');
+  });
+
+  it('takes ids that are free: a bought pattern may have a front-left of its own', () => {
+    const front = BODICE.pieces.find((p) => p.id === 'front')!;
+    const bought = { ...BODICE, pieces: [...BODICE.pieces, { ...front, id: 'front-left', name: 'Badge' }] };
+    const change = newChange(bought);
+    partSides(change, ['front']);
+    const ids = change.garment.pieces.map((p) => p.id);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(change.garment.pieces.find((p) => p.id === 'front-left')).toBe(bought.pieces.at(-1));
+    const halves = change.garment.pieces.filter((p) => p.of === 'front');
+    expect(halves.map(sideOf)).toEqual(['left', 'right']);
+    for (const seam of change.garment.seams) {
+      const { a, b } = walkSeam(change.garment, seam);
+      expect(Number.isFinite(a + b), seam.id).toBe(true);
+      expect(JSON.stringify(seam)).not.toContain('"front-left"');
+    }
   });
 });

@@ -159,7 +159,3 @@ export function isTurned(piece: DrawnPiece): boolean {
   const outer = meanX(piece, ['side', 'armhole']) ?? meanX(piece, ['panel']);
   return inner !== undefined && outer !== undefined && inner > outer;
 }
-
-/** How many parts of the garment one drawn outline stands for (docs/architecture.md, "Times cut"). */
-export const timesCut = (piece: DrawnPiece): number =>
-  piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);

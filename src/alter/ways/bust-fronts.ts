@@ -1,3 +1,4 @@
+import { sideOf } from '../../garment/index.ts';
 import type { DrawnPiece, Garment } from '../../garment/index.ts';
 import { edgesOf, hasEdge } from '../role/edge-role.ts';
 import { Refusal } from '../move/refusal.ts';
@@ -24,7 +25,7 @@ export function panelFronts(
   const front = panels(garment, 'front').filter((p) => hasEdge(p, 'panel'));
   const found = front.flatMap((centre) => {
     if (hasEdge(centre, 'side')) return [];
-    const side = front.find((p) => hasEdge(p, 'side') && p.bodySide === centre.bodySide);
+    const side = front.find((p) => hasEdge(p, 'side') && sideOf(p) === sideOf(centre));
     const centreEdge = edgesOf(centre, 'panel')[0];
     const sideEdge = side && edgesOf(side, 'panel')[0];
     return side && centreEdge && sideEdge

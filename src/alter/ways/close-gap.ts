@@ -11,7 +11,7 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { say, sideOf } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Param, Values } from '../entry/alteration.ts';
 import { ON_EDGE_MM } from '../move/carry.ts';
@@ -148,8 +148,8 @@ function seamTakesGap(change: Change, panels: readonly DrawnPiece[], role: EdgeR
  */
 export function closeGap(change: Change, role: EdgeRole, values: Values): void {
   const found = withEdge(change.garment, values.word('half') as Half, role);
-  for (const side of new Set(found.map((p) => p.bodySide))) {
-    const panels = found.filter((p) => p.bodySide === side);
+  for (const side of new Set(found.map((p) => sideOf(p)))) {
+    const panels = found.filter((p) => sideOf(p) === side);
     const dart = panels.find((p) => p.darts.length > 0);
     if (!dart && seamTakesGap(change, panels, role, values.mm('gap'))) continue;
     // On panels the gap is taken where the half's edge begins.

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { say, sideOf } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { cut } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
@@ -28,7 +28,7 @@ export function slideHalf(change: Change, half: Half, slide: HalfSlide): void {
   // After a one-sided alteration left and right are pieces of their own: each side is a run from centre to side.
   for (const side of [undefined, 'left', 'right'] as const) {
     if (slide.only && side !== slide.only) continue;
-    const own = all.filter((p) => p.bodySide === side);
+    const own = all.filter((p) => sideOf(p) === side);
     if (own.length > 0) slideRun(change, half, own, slide);
   }
 }

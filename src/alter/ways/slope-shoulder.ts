@@ -1,3 +1,4 @@
+import { sideOf } from '../../garment/index.ts';
 import { draw } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { edgesOf } from '../role/edge-role.ts';
@@ -13,7 +14,7 @@ export function slopeShoulder(change: Change, mm: number, side?: 'left' | 'right
   for (const half of ['front', 'back'] as const) {
     withEdge(change.garment, half, 'shoulder');
     for (const panel of withEdge(change.garment, half, 'armhole')) {
-      if (side && panel.bodySide !== side) continue;
+      if (side && sideOf(panel) !== side) continue;
       draw(change, panel.id, (piece) =>
         pullEdges(
           piece,

@@ -1,3 +1,4 @@
+import { sideOf } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { pathEnd, pathStart } from '../../geometry/index.ts';
 import { draw } from '../follow/change.ts';
@@ -35,7 +36,7 @@ export function waistRise(
   side: number,
   only?: 'left' | 'right',
 ): void {
-  const all = needPanels(change.garment, half).filter((p) => !only || p.bodySide === only);
+  const all = needPanels(change.garment, half).filter((p) => !only || sideOf(p) === only);
   const seamed = all.filter((p) => edgesOf(p, 'waist').length > 0);
   if (seamed.length === 0) {
     const line = (piece: DrawnPiece): number | undefined => {

@@ -1,3 +1,4 @@
+import { timesCut } from '../../garment/index.ts';
 import type { DrawnPiece, Garment, Level } from '../../garment/index.ts';
 import { pathAt } from '../../geometry/index.ts';
 import { edgesOf } from '../role/edge-role.ts';
@@ -5,7 +6,7 @@ import type { EdgeRole } from '../role/edge-role.ts';
 import { levelShare } from '../role/height.ts';
 import type { Pull } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
-import { needPanels, timesCut } from '../role/roles.ts';
+import { needPanels } from '../role/roles.ts';
 import type { Half } from '../role/roles.ts';
 
 /** Cut edges of a half that cross a level and may be let out: which pieces, and how many cut edges of the garment they stand for. */

@@ -1,6 +1,6 @@
 import { ringContains } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
-import type { Cloth } from '../../garment/index.ts';
+import type { BodySide, Cloth } from '../../garment/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
 import { cutCount, isLevelName, says, sizeInWords } from './words/label-words.ts';
 
@@ -8,6 +8,8 @@ export interface PieceLabel {
   readonly name: string;
   readonly cloth: Cloth;
   readonly cut: { readonly count: number; readonly mirrored: boolean };
+  /** Where it is worn, if its words say that it is on one side only. */
+  readonly side?: BodySide;
   readonly onFold: boolean;
   readonly words: readonly string[];
   readonly evidence: string;
@@ -50,7 +52,8 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
   const pair = says('pair', all);
   // “Cut 2” is taken for a left and a right one.
   const alike = !pair && says('alike', all);
-  const n = Math.min(20, Math.max(1, count?.count ?? (onFold ? 1 : 2)));
+  const side = sideSaid(name, all);
+  const n = Math.min(20, Math.max(1, count?.count ?? (onFold || side ? 1 : 2)));
   return {
     name,
     cloth: says('lining', all)
@@ -60,7 +63,8 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
         : says('contrast', all)
           ? 'contrast'
           : 'shell',
-    cut: { count: n, mirrored: n % 2 === 0 && !alike && (pair || !onFold) },
+    cut: { count: n, mirrored: n % 2 === 0 && !alike && (pair || (!onFold && !side)) },
+    ...(side ? { side } : {}),
     onFold,
     words,
     evidence: name
@@ -68,6 +72,18 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
       : 'no words on it',
   };
 }
+
+/** `Left front`, `for the left side of the body`; both or none said is no side. The right side of the cloth is none of the body. */
+function sideSaid(name: string, all: string): BodySide | undefined {
+  const body = /for the (left|right) side of the body/i.exec(all)?.[1]?.toLowerCase();
+  if (body === 'left' || body === 'right') return body;
+  const [left, right] = [/\bleft\b/i.test(name), /\bright\b/i.test(name)];
+  return left === right ? undefined : left ? 'left' : 'right';
+}
+
+/** The side that what is drawn is drawn for: backs show the wearer's right (docs/architecture.md). */
+export const drawnFor = (name: string): BodySide =>
+  /back|\bcb\b/i.test(name) && !/front|\bcf\b/i.test(name) ? 'right' : 'left';
 
 function middle(text: DrawnText): { x: number; y: number } {
   return {

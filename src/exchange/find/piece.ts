@@ -121,6 +121,7 @@ export function findPiece(
       name,
       cloth: label.cloth,
       cut: label.cut,
+      ...(label.side ? { side: label.side } : {}),
       edges: nameEdges(
         edges.map((edge) => ({ ...edge, kind: kinds.get(edge.id) ?? edge.kind })),
         box,

@@ -1,5 +1,14 @@
 import type { Box, Path, Point } from '../../geometry/index.ts';
-import type { Cloth, EdgeKind, EdgeRef, Finding, LineKind, Pattern, Size } from '../../garment/index.ts';
+import type {
+  BodySide,
+  Cloth,
+  EdgeKind,
+  EdgeRef,
+  Finding,
+  LineKind,
+  Pattern,
+  Size,
+} from '../../garment/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Assembly } from '../tiles/assembly.ts';
 
@@ -53,7 +62,10 @@ export interface ProposedPiece {
   readonly id: string;
   readonly name: string;
   readonly cloth: Cloth;
+  /** As it says on it. */
   readonly cut: { readonly count: number; readonly mirrored: boolean };
+  /** Where it is worn, if on one side only. */
+  readonly side?: BodySide;
   readonly edges: readonly ProposedEdge[];
   readonly lines: readonly ProposedLine[];
   readonly marks: readonly ProposedMark[];

@@ -10,6 +10,7 @@ import {
   cubicCount,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
+import { sideOf, timesTurned } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import type { Placement } from '../write/sheet.ts';
 import type { Proposal, ProposedEdge, ProposedPiece } from './proposal.ts';
@@ -82,11 +83,13 @@ function asProposed(piece: NestedPiece, at: Point, evidence: string): ProposedPi
     };
   });
   const grain = piece.lines.find((line) => line.kind === 'grain')?.path[0];
+  const side = sideOf(piece);
   return {
     id: piece.id,
     name: piece.name,
     cloth: piece.cloth,
-    cut: piece.cut,
+    cut: { count: piece.worn.length, mirrored: timesTurned(piece) > 0 },
+    ...(side ? { side } : {}),
     edges,
     lines: piece.lines.map((line) => ({
       id: line.id,

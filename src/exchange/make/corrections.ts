@@ -1,4 +1,12 @@
-import type { ClothNeed, Cloth, EdgeKind, EdgeRef, GarmentKind, SizeChart } from '../../garment/index.ts';
+import type {
+  BodySide,
+  ClothNeed,
+  Cloth,
+  EdgeKind,
+  EdgeRef,
+  GarmentKind,
+  SizeChart,
+} from '../../garment/index.ts';
 
 /** What a person says about one proposed edge. */
 export interface EdgeCorrection {
@@ -14,6 +22,8 @@ export interface PieceCorrection {
   readonly name?: string;
   readonly cloth?: Cloth;
   readonly cut?: { readonly count: number; readonly mirrored: boolean };
+  /** Where it is worn, if on one side only. */
+  readonly side?: BodySide;
   readonly leaveOut?: boolean;
   /** Turns the piece over: needed when its centre was drawn on the right. */
   readonly mirror?: boolean;

@@ -102,7 +102,7 @@ export function patternFrom(
   const chart = chartOf(proposal, corrections);
   const pattern: Pattern = {
     format: 'pintrue-pattern',
-    version: 1,
+    version: 2,
     id: slug(corrections.name ?? proposal.name.replace(/\.\w{2,5}$/, '')),
     name: corrections.name ?? proposal.name.replace(/\.\w{2,5}$/, ''),
     about: corrections.about ?? `Read from ${proposal.name}.`,

@@ -1,6 +1,8 @@
 import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } from '../../geometry/index.ts';
 import type { Motion, Path } from '../../geometry/index.ts';
+import { wornFromCut } from '../../garment/index.ts';
 import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
+import { drawnFor } from '../find/label.ts';
 import type { ProposedPiece } from '../find/proposal.ts';
 import { sameTopology } from '../find/topology.ts';
 import type { Corrections, PieceCorrection } from './corrections.ts';
@@ -138,7 +140,7 @@ export function makePiece(
       name,
       number,
       cloth: own.cloth ?? proposed.cloth,
-      cut: own.cut ?? proposed.cut,
+      worn: wornFromCut(own.cut ?? proposed.cut, own.side ?? proposed.side, drawnFor(name)),
       edges: sealedEdges(ordered),
       darts: proposed.darts.map(({ legs }, i): Dart => {
         const ids = legs.map((leg) => edgeIds.get(leg)!) as [string, string];

@@ -1,4 +1,4 @@
-import { MM_PER } from '../../garment/index.ts';
+import { MM_PER, timesTurned } from '../../garment/index.ts';
 import type { DrawnPiece, Edge } from '../../garment/index.ts';
 import { FLATTEN_MM, pathAt, pathFlatten, pathLength, type Point, type Ring } from '../../geometry/index.ts';
 import { DXF_LAYERS as L } from '../drawing/layer-table.ts';
@@ -104,8 +104,8 @@ function notchPlaces(edge: Edge<'one'>, at: number, count: number, length: numbe
 
 /** D6673 "QUANTITY: left,right": a mirrored pair is one of each; pieces on the fold are whole, so all count as left. */
 function dxfQuantity(piece: DrawnPiece): readonly [number, number] {
-  const half = piece.cut.mirrored ? Math.floor(piece.cut.count / 2) : 0;
-  return [piece.cut.count - half, half];
+  const turned = timesTurned(piece);
+  return [piece.worn.length - turned, turned];
 }
 
 function dxfBlockName(piece: DrawnPiece, size: string): string {

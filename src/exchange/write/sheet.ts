@@ -12,7 +12,7 @@ import {
   placeTangent,
 } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
-import { middleOf, middleSize } from '../../garment/index.ts';
+import { middleOf, middleSize, cutWords } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import type { Belongs, DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 
@@ -273,18 +273,10 @@ function pieceTexts(piece: NestedPiece, at: Point, pattern: Pattern): DrawnText[
   const narrow = Math.min(box.maxX - box.minX, box.maxY - box.minY);
   const size = Math.max(2.5, Math.min(8, narrow / 8));
   const centre = insidePoint(piece, box);
-  const on = piece.edges.some((edge) => edge.kind === 'fold')
-    ? ' on fold'
-    : piece.cut.mirrored
-      ? ', one mirrored'
-      : piece.cut.count > 1
-        ? ' alike'
-        : '';
-  const cloth = piece.cloth === 'shell' ? '' : ` of ${piece.cloth}`;
   const texts = [
     word(piece.name, { x: centre.x + at.x - piece.name.length * size * 0.27, y: centre.y + at.y }, size),
     word(
-      `cut ${piece.cut.count}${on}${cloth}`,
+      cutWords(piece),
       { x: centre.x + at.x - piece.name.length * size * 0.27, y: centre.y + at.y - size * 1.2 },
       size * 0.6,
     ),

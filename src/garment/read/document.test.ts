@@ -12,6 +12,7 @@ import {
   readPattern,
   writeBody,
   writeFitting,
+  wornPair,
   writePattern,
   type Fitting,
   type Pattern,
@@ -28,7 +29,7 @@ const corners: readonly (readonly [number, number])[] = [
 ];
 const square: Pattern = {
   format: 'pintrue-pattern',
-  version: 1,
+  version: 2,
   id: 'square',
   name: 'Square',
   about: 'A bag.',
@@ -51,7 +52,7 @@ const square: Pattern = {
       name: 'Front',
       number: 1,
       cloth: 'shell',
-      cut: { count: 2, mirrored: true },
+      worn: wornPair(),
       edges: corners.map(([x, y], i) => {
         const [x2, y2] = corners[(i + 1) % 4]!;
         return {
@@ -98,7 +99,7 @@ const square: Pattern = {
 };
 const fitting: Fitting = {
   format: 'pintrue-fitting',
-  version: 1,
+  version: 2,
   id: 'f1',
   title: 'Bag for Pim',
   on: '2026-03-01',
@@ -241,7 +242,7 @@ describe('migration', () => {
 
   it('brings a fitting of draft 0 forward', () => {
     const read = readFitting(JSON.stringify(draft0));
-    expect(read.version).toBe(1);
+    expect(read.version).toBe(2);
     expect(read.body.readings['hip-girth']?.[0]).toEqual({ value: 1028.7, typed: '40.5 in' });
     expect(read.body.waist).toBe('unsaid');
     expect(read.pattern.cloth).toEqual({ kind: 'knit', stretch: 0.25 });
@@ -251,6 +252,47 @@ describe('migration', () => {
   it('tells where a draft 0 document is broken', () => {
     const error = fault(() => readFitting(changed(draft0, ['person', 'measures', 'hip-girth'], 'wide')));
     expect(error.where.path).toBe('person.measures.hip-girth');
+  });
+});
+
+describe('version 1, which said how often a piece is cut', () => {
+  /** The square as version 1 wrote it. */
+  const written = (cut: unknown, more = {}) => {
+    const { worn: _worn, ...piece } = square.pieces[0]!;
+    return { ...square, version: 1, pieces: [{ ...piece, cut, ...more }] };
+  };
+
+  it('is read as parts that are worn', () => {
+    expect(readPattern(written({ count: 2, mirrored: true }))).toEqual(square);
+    const [half] = readPattern(written({ count: 1, mirrored: false }, { bodySide: 'right' })).pieces;
+    expect(half!.worn).toEqual([{ side: 'right', face: 'up' }]);
+    expect(half).not.toHaveProperty('bodySide');
+  });
+
+  it('draws a back for the right side', () => {
+    const [back] = readPattern(written({ count: 2, mirrored: true }, { half: 'back' })).pieces;
+    expect(back!.worn).toEqual(wornPair('right'));
+  });
+
+  it('is read inside a fitting of its version', () => {
+    const { worn: _worn, ...piece } = square.pieces[0]!;
+    const pattern = { ...square, version: 1, pieces: [{ ...piece, cut: { count: 2, mirrored: true } }] };
+    expect(readFitting({ ...fitting, version: 1, pattern })).toEqual(fitting);
+  });
+
+  it.each([
+    [{ count: 0, mirrored: true }, 'pieces[0].cut.count'],
+    [{ count: 1e9, mirrored: true }, 'pieces[0].cut.count'],
+    [{ count: 2 }, 'pieces[0].cut.mirrored'],
+    ['twice', 'pieces[0].cut.count'],
+  ])('that is broken is told with its place: %j', (cut, path) => {
+    expect(fault(() => readPattern(written(cut))).where.path).toBe(path);
+  });
+
+  it('refuses parts of which neither none nor half are turned over', () => {
+    const [piece] = square.pieces;
+    const worn = [{ side: 'left', face: 'down' }];
+    expect(fault(() => readPattern({ ...square, pieces: [{ ...piece, worn }] })).code).toBe('faces');
   });
 });
 

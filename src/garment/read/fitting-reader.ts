@@ -114,7 +114,7 @@ const readPaper = fields<PaperChoices>({
 
 const readShape: Read<Fitting> = fields<Fitting>({
   format: oneOf('pintrue-fitting'),
-  version: oneOf(1),
+  version: oneOf(2),
   id: name,
   title: text(200),
   on: date,

@@ -1,6 +1,7 @@
 import { InputError } from '../input-error.ts';
 import { MM_PER } from '../words/length-unit.ts';
 import { wrong } from './json.ts';
+import { patternVersion2 } from './pattern-version-2.ts';
 
 type Format = 'pintrue-fitting' | 'pintrue-pattern' | 'pintrue-body';
 type Document = Readonly<Record<string, unknown>>;
@@ -48,10 +49,20 @@ function patternFromDraft0(doc: Document): Document {
   };
 }
 
+/** Version 2 of the fitting holds a pattern of version 2. */
+function fittingVersion2(doc: Document): Document {
+  const pattern = doc['pattern'];
+  return {
+    ...doc,
+    version: 2,
+    pattern: isRecord(pattern) && pattern['version'] === 1 ? patternVersion2(pattern, 'pattern') : pattern,
+  };
+}
+
 /** From each older version to the one after it. A document is carried along the chain until none applies. */
 const CHAIN: Readonly<Record<Format, readonly ((doc: Document) => Document)[]>> = {
-  'pintrue-fitting': [fittingFromDraft0],
-  'pintrue-pattern': [patternFromDraft0],
+  'pintrue-fitting': [fittingFromDraft0, fittingVersion2],
+  'pintrue-pattern': [patternFromDraft0, (doc) => patternVersion2(doc, '')],
   'pintrue-body': [(doc) => ({ ...bodyFromDraft0(doc, ''), version: 1 })],
 };
 

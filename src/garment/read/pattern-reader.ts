@@ -43,7 +43,7 @@ const readCloth: Read<ClothNeed> = byKind<ClothNeed>({
 
 const readShape: Read<Pattern> = fields<Pattern>({
   format: oneOf('pintrue-pattern'),
-  version: oneOf(1),
+  version: oneOf(2),
   id: name,
   name: text(200),
   about: text(),

@@ -14,7 +14,8 @@ import {
   type Read,
 } from './json.ts';
 import { EDGE_ROLES, HALVES, PIECE_HALVES, PIECE_ROLES, SIGN_ROLES } from '../role-table.ts';
-import type { Dart, Edge, InnerLine, Mark, NestedPiece, Notch } from '../piece.ts';
+import type { Dart, Edge, InnerLine, Mark, NestedPiece, Notch, Worn } from '../piece.ts';
+import { timesTurned } from '../worn.ts';
 import type { Band, EdgeRef, Follower, GarmentLevel, Seam } from '../seam.ts';
 
 /** No garment piece reaches 100 m. mm. */
@@ -87,6 +88,27 @@ const readDart = fields<Dart>({
   serves: name,
 });
 
+const readParts = list(
+  fields<Worn>({
+    side: oneOf('left', 'right', 'both'),
+    face: oneOf('up', 'down'),
+    lies: maybe(oneOf('over', 'under')),
+  }),
+  1,
+  100,
+);
+const readWorn: Read<readonly Worn[]> = (value, at) => {
+  const worn = readParts(value, at);
+  const turned = timesTurned({ worn });
+  if (turned > 0 && turned !== Math.floor(worn.length / 2))
+    wrong(
+      at,
+      'faces',
+      `None or half of the parts are cut turned over; of these ${worn.length} it is ${turned}.`,
+    );
+  return worn;
+};
+
 /** A piece in all sizes, by its shape alone; what it refers to is checked by `checkPattern`. */
 export const readPiece: Read<NestedPiece> = fields<NestedPiece>({
   id: name,
@@ -95,8 +117,8 @@ export const readPiece: Read<NestedPiece> = fields<NestedPiece>({
   half: maybe(oneOf(...PIECE_HALVES)),
   number: whole(0, 10_000),
   cloth: oneOf('shell', 'lining', 'interfacing', 'contrast'),
-  cut: fields<NestedPiece['cut']>({ count: whole(1, 100), mirrored: flag }),
-  bodySide: maybe(oneOf('left', 'right')),
+  of: maybe(name),
+  worn: readWorn,
   edges: list(readEdge, 2, 200),
   darts: list(readDart, 0, 40),
   lines: list(readLine, 0, 200),

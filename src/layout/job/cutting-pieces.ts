@@ -1,5 +1,6 @@
 import { cuttingOutline, sewingOrder } from '../../cut/index.ts';
 import type { Cloth, DrawnPiece, Garment } from '../../garment/index.ts';
+import { timesTurned } from '../../garment/index.ts';
 import { pathEnd, pathStart, pointsBox } from '../../geometry/index.ts';
 import type { Point, Ring } from '../../geometry/index.ts';
 import type { CuttingPiece } from './lay-job.ts';
@@ -36,8 +37,8 @@ function cuttingPiece(piece: DrawnPiece, outline: Ring): CuttingPiece {
     number: piece.number,
     cloth: piece.cloth,
     outline,
-    count: piece.cut.count,
-    mirrored: piece.cut.mirrored,
+    count: piece.worn.length,
+    mirrored: timesTurned(piece) > 0,
     ...(folds[0] ? { fold: folds[0] } : {}),
     grain: ends,
   };

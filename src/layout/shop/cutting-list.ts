@@ -1,3 +1,4 @@
+import { cutWords } from '../../garment/index.ts';
 import type { Cloth, DrawnPiece } from '../../garment/index.ts';
 import type { Lay, Placement } from '../job/lay-job.ts';
 
@@ -7,7 +8,7 @@ export interface CuttingLine {
   readonly number: number;
   readonly name: string;
   readonly cloth: Cloth;
-  /** `Cut 2, a left and a right`. */
+  /** `Cut 2 of the main cloth, a mirrored pair`. */
   readonly cut: string;
   /** Notches to clip, by edge. */
   readonly notches: readonly { readonly edge: string; readonly count: number }[];
@@ -24,15 +25,6 @@ const MARK_WORDS: Readonly<Record<DrawnPiece['marks'][number]['kind'], string>> 
   button: 'button',
   drill: 'drill hole',
 };
-
-function cutWords(piece: DrawnPiece): string {
-  const { count, mirrored } = piece.cut;
-  const fold = piece.edges.some((e) => e.kind === 'fold');
-  if (fold) return `Cut ${count} on the fold`;
-  if (mirrored && count === 2) return 'Cut 2, a left and a right';
-  if (mirrored) return `Cut ${count}, half of them turned over`;
-  return `Cut ${count}${count > 1 ? ', all the same way up' : ', right side up'}`;
-}
 
 /** How often each word stands in a list: `2 dart points`. */
 function tally(words: readonly string[]): string[] {
@@ -77,7 +69,7 @@ export function bundles(pieces: readonly DrawnPiece[]): Bundle[] {
   return [...new Set(lines.map((l) => l.cloth))].map((cloth) => ({
     cloth,
     lines: lines.filter((l) => l.cloth === cloth),
-    parts: pieces.filter((p) => p.cloth === cloth).reduce((n, p) => n + p.cut.count, 0),
+    parts: pieces.filter((p) => p.cloth === cloth).reduce((n, p) => n + p.worn.length, 0),
   }));
 }
 

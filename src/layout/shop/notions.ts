@@ -1,4 +1,12 @@
-import { say, edgeAt, MM_PER, type DrawnPiece, type Garment, type Seam } from '../../garment/index.ts';
+import {
+  say,
+  edgeAt,
+  MM_PER,
+  type DrawnPiece,
+  type Garment,
+  type Seam,
+  timesCut,
+} from '../../garment/index.ts';
 import { pathEnd, pathLength, pathStart } from '../../geometry/index.ts';
 import { buttonOverlap, overlapBeyond, widestButton } from './button.ts';
 
@@ -29,7 +37,7 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
   const out: Notion[] = [];
   const facings = new Set(garment.followers.filter((f) => f.role === 'facing').map((f) => f.piece));
   for (const piece of garment.pieces.filter((p) => p.cloth === 'shell' && !facings.has(p.id))) {
-    const times = piece.cut.count * (piece.edges.some((e) => e.kind === 'fold') ? 2 : 1);
+    const times = timesCut(piece);
     const buttons = piece.marks.filter((m) => m.kind === 'button').length;
     // Buttons sit on one side only of the pair that closes.
     if (buttons > 0) out.push({ what: 'buttons', count: buttons, say: sayButtons(piece, buttons) });

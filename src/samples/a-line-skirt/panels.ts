@@ -11,6 +11,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornOnce } from '../../garment/index.ts';
 import { bend, endDirection, heading, hemBetween, startDirection } from '../curve.ts';
 import { dartedWaist } from '../darts.ts';
 import type { DartedWaist, WaistDart } from '../darts.ts';
@@ -121,7 +122,7 @@ function skirtPiece(
     name: own.name,
     number: own.number,
     cloth: own.lining ? 'lining' : 'shell',
-    cut: { count: 1, mirrored: false },
+    worn: wornOnce(),
     edges: [
       {
         id: 'hem',

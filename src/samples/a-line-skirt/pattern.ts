@@ -101,7 +101,7 @@ export function aLineSkirt(): Pattern {
   const sizes = WOMEN.map(draftSkirt);
   return {
     format: 'pintrue-pattern',
-    version: 1,
+    version: 2,
     id: 'a-line-skirt',
     name: 'A-line skirt',
     about:

@@ -1,6 +1,7 @@
 import { linePath, pathJoin } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornPair } from '../../garment/index.ts';
 import { bend, heading } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
 import type { SkirtRules } from './rules.ts';
@@ -49,7 +50,7 @@ export function pocketPiece(r: SkirtRules): DrawnPiece {
     id: 'pocket',
     name: 'Patch pocket',
     number: 4,
-    cut: { count: 2, mirrored: true },
+    worn: wornPair(),
     edges: [
       { ...edge, id: 'inner', name: 'inner edge', path: inner },
       { ...edge, id: 'foot', name: 'lower edge', path: foot },

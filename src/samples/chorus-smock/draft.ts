@@ -1,6 +1,7 @@
 import { linePath, pathEnd, pathLength, pathMove, pathStart } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornOnce, wornPair, wornTimes } from '../../garment/index.ts';
 import { lowerArmhole, upperArmhole } from '../armhole.ts';
 import type { ChildBody } from '../children-table.ts';
 import { bend, heading, hemBetween, startDirection } from '../curve.ts';
@@ -76,7 +77,7 @@ function yoke(half: HalfSmock, where: Where, number: number): DrawnPiece {
     id: `${where}-yoke`,
     name: front ? 'Front yoke and its facing' : 'Back yoke and its facing',
     number,
-    cut: front ? { count: 2, mirrored: false } : { count: 4, mirrored: true },
+    worn: front ? wornTimes(2) : wornPair('right', 2),
     edges: [
       {
         id: 'yoke',
@@ -128,7 +129,7 @@ function bodyPiece(half: HalfSmock, r: SmockRules, where: Where, number: number)
     id: where,
     name: front ? 'Front' : 'Back',
     number,
-    cut: { count: 1, mirrored: false },
+    worn: wornOnce(),
     edges: [
       {
         id: 'hem',

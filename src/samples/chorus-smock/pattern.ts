@@ -89,7 +89,7 @@ export function chorusSmock(): Pattern {
   const column = (of: (body: ChildBody) => number): number[] => CHILDREN.map(of);
   return {
     format: 'pintrue-pattern',
-    version: 1,
+    version: 2,
     id: 'chorus-smock',
     name: 'Chorus smock',
     about:

@@ -1,6 +1,7 @@
 import { linePath, pathEnd, pathJoin, pathLength, pathStart, throughPoints } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornOnce } from '../../garment/index.ts';
 import { lowerArmhole, upperArmhole } from '../armhole.ts';
 import { heading, hemBetween, round, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
@@ -69,7 +70,7 @@ function trunkPiece(half: HalfTee, r: TeeRules, where: 'front' | 'back', number:
     id: where,
     name: where === 'front' ? 'Front' : 'Back',
     number,
-    cut: { count: 1, mirrored: false },
+    worn: wornOnce(),
     edges: [
       {
         id: 'hem',
@@ -169,7 +170,7 @@ function neckband(front: HalfTee, back: HalfTee): DrawnPiece {
     id: 'neckband',
     name: 'Neckband',
     number: 4,
-    cut: { count: 1, mirrored: false },
+    worn: wornOnce(),
     edges: [
       {
         id: 'neck',

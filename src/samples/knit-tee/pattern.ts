@@ -87,7 +87,7 @@ export function knitTee(): Pattern {
   const rules = SIZES.map(teeRules);
   return {
     format: 'pintrue-pattern',
-    version: 1,
+    version: 2,
     id: 'knit-tee',
     name: 'Knit tee',
     about:

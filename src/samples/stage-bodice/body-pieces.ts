@@ -1,6 +1,7 @@
 import { linePath, pathEnd, pathLength, pathPart, pathReverse, pathStart } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornOnce, wornPair } from '../../garment/index.ts';
 import { hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain, mark } from '../drawn.ts';
 import type { EdgeDraft } from '../drawn.ts';
@@ -56,7 +57,7 @@ export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPie
   const toBust = pathLength(seam.slice(0, 10));
   return drawn({
     ...piece('front-centre', 'Centre front', make),
-    cut: { count: 1, mirrored: false },
+    worn: wornOnce(),
     edges: [
       hem(pathReverse(fold), seam, make),
       {
@@ -125,7 +126,7 @@ export function frontSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece
   const fromTop = pathLength(centre) - toBust - BUST_NOTCH;
   return drawn({
     ...piece('front-side', 'Side front', make),
-    cut: { count: 2, mirrored: true },
+    worn: wornPair(),
     edges: [
       hem(seam, side, make),
       {
@@ -172,7 +173,7 @@ export function backSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece 
   const side = above(t.back.side, make);
   return drawn({
     ...piece('back-side', 'Side back', make),
-    cut: { count: 2, mirrored: true },
+    worn: wornPair('right'),
     edges: [
       hem(seam, side, make),
       {
@@ -218,7 +219,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
     : t.centreBack;
   return drawn({
     ...piece('back-centre', 'Centre back', make),
-    cut: { count: 2, mirrored: true },
+    worn: wornPair('right'),
     edges: [
       hem(pathReverse(opening), seam, make),
       {
@@ -299,7 +300,7 @@ export function facing(
     id: own.id,
     name: own.name,
     number: own.number,
-    cut: own.kind === 'fold' ? { count: 1, mirrored: false } : { count: 2, mirrored: true },
+    worn: own.kind === 'fold' ? wornOnce() : wornPair('right'),
     edges: [
       { id: 'outer', name: 'free edge', kind: 'free', from: 'neck', allowance: 10, path: outer },
       { id: 'shoulder', name: 'shoulder', kind: 'seam', from: 'shoulder', allowance: 15, path: shoulder },

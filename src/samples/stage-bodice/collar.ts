@@ -1,5 +1,6 @@
 import { add, linePath, pathLength, pathReverse, scale, turn } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornTimes } from '../../garment/index.ts';
 import { bend, heading } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
 import { solve } from '../solve.ts';
@@ -29,7 +30,7 @@ export function collarPiece(trunk: Trunk): DrawnPiece {
     id: 'collar',
     name: 'Stand collar',
     number: 6,
-    cut: { count: 2, mirrored: false },
+    worn: wornTimes(2),
     edges: [
       {
         id: 'neck',

@@ -89,7 +89,7 @@ export function stageBodice(): Pattern {
   const rules = WOMEN.map(bodiceRules);
   return {
     format: 'pintrue-pattern',
-    version: 1,
+    version: 2,
     id: 'stage-bodice',
     name: 'Stage bodice',
     about:

@@ -1,6 +1,7 @@
 import { pathEnd, pathLength, pathPart, pathReverse, throughPoints } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornPair } from '../../garment/index.ts';
 import { endDirection, heading, hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain } from '../drawn.ts';
 import { FITTED_BACK, FITTED_FRONT, sleeveCap } from '../sleeve-cap.ts';
@@ -80,7 +81,7 @@ export function sleevePiece(
     name: own.name,
     number: own.number,
     cloth: own.lining ? 'lining' : 'shell',
-    cut: { count: 2, mirrored: true },
+    worn: wornPair(),
     edges: [
       {
         id: 'hem',

@@ -1,5 +1,6 @@
 import { linePath, pathEnd, pathJoin, pathLength, pathPart, pathStart, scale } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
+import { wornPair, wornTimes } from '../../garment/index.ts';
 import { bend, endDirection, heading, hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain, mark } from '../drawn.ts';
 import { waistband } from '../waistband.ts';
@@ -31,7 +32,7 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
     id: where,
     name: front ? 'Trouser front' : 'Trouser back',
     number,
-    cut: { count: 2, mirrored: true },
+    worn: wornPair(front ? 'left' : 'right'),
     edges: [
       {
         id: 'hem',
@@ -125,7 +126,7 @@ function pocketBag(front: LegLines): DrawnPiece {
     id: 'pocket',
     name: 'Pocket bag',
     number: 6,
-    cut: { count: 4, mirrored: true },
+    worn: wornPair('left', 2),
     edges: [
       { id: 'side', name: 'side', kind: 'seam', from: 'hip', allowance: 15, path: side },
       {
@@ -165,7 +166,7 @@ function flyPiece(
     id: own.id,
     name: own.name,
     number: own.number,
-    cut: { count: own.count, mirrored: false },
+    worn: wornTimes(own.count),
     edges: [
       {
         id: 'outer',

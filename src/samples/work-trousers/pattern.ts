@@ -124,7 +124,7 @@ export function workTrousers(): Pattern {
     lines.map((l) => Math.round(of(l) * 10) / 10);
   return {
     format: 'pintrue-pattern',
-    version: 1,
+    version: 2,
     id: 'work-trousers',
     name: 'Work trousers',
     about:

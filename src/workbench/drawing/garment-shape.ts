@@ -1,6 +1,5 @@
-import { fromShoulder, garmentKind } from '../../garment/index.ts';
+import { fromShoulder, garmentKind, timesCut } from '../../garment/index.ts';
 import type { DrawnPiece, Garment, GarmentKind, Level, LevelPlan } from '../../garment/index.ts';
-import { timesCut } from '../../check/index.ts';
 import { boxAround, pathBox, pathLength, type Box, type Point } from '../../geometry/index.ts';
 import type { BodyShape } from './body-shape.ts';
 import { smoothPath } from './smooth.ts';

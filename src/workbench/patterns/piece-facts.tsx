@@ -3,6 +3,11 @@ import {
   edgeAt,
   levelName,
   middleSize,
+  drawnSide,
+  timesWords,
+  wornOnce,
+  wornPair,
+  wornTimes,
   type Edge,
   type EdgeKind,
   type NestedPiece,
@@ -23,9 +28,20 @@ const KINDS: Record<EdgeKind, string> = {
   free: 'finished by itself',
 };
 
-/** `2m` is a pair, one of them turned over. */
-const cutWords = (code: string): string =>
-  code === '2m' ? 'a pair' : code === '4m' ? 'two pairs' : code.replace('m', ', half of them turned over');
+/** The usual ways to cut a piece, and how this one is cut, by what they are called. */
+function waysToCut(piece: NestedPiece): ReadonlyMap<string, NestedPiece['worn']> {
+  const drawn = drawnSide(piece);
+  const ways = [
+    piece.worn,
+    wornOnce(),
+    wornPair(drawn),
+    wornTimes(2),
+    wornPair(drawn, 2),
+    wornOnce('left'),
+    wornOnce('right'),
+  ];
+  return new Map(ways.map((worn) => [timesWords({ ...piece, worn }), worn]));
+}
 
 interface Props {
   readonly pattern: Pattern;
@@ -43,6 +59,7 @@ export function PieceFacts(props: Props) {
   const { pattern, piece, change } = props;
   const follower = pattern.followers.find((f) => f.piece === piece.id);
   const edge = piece.edges.find((e) => e.id === props.edge);
+  const ways = waysToCut(piece);
   const put = (part: Partial<NestedPiece>, say: string, merge?: string) =>
     change((p) => putPiece(p, piece.id, part), say, merge);
   return (
@@ -72,23 +89,15 @@ export function PieceFacts(props: Props) {
         <label className="field">
           <span className="label">Cut</span>
           <select
-            value={`${piece.cut.count}${piece.cut.mirrored ? 'm' : ''}`}
-            onChange={(e) =>
-              put(
-                {
-                  cut: { count: Number.parseInt(e.target.value, 10), mirrored: e.target.value.endsWith('m') },
-                },
-                `${piece.name}: how many to cut`,
-              )
-            }
+            value={timesWords(piece)}
+            onChange={(e) => {
+              const worn = ways.get(e.target.value);
+              if (worn) put({ worn }, `${piece.name}: how many to cut`);
+            }}
           >
-            {[...new Set([`${piece.cut.count}${piece.cut.mirrored ? 'm' : ''}`, '1', '2m', '2', '4m'])].map(
-              (c) => (
-                <option key={c} value={c}>
-                  {cutWords(c)}
-                </option>
-              ),
-            )}
+            {[...ways.keys()].map((words) => (
+              <option key={words}>{words}</option>
+            ))}
           </select>
         </label>
         <label className="field">

@@ -5,7 +5,7 @@ export function tablePattern(id: string, name: string, chart: SizeChart): Patter
   const girths = Object.keys(chart.finished);
   return {
     format: 'pintrue-pattern',
-    version: 1,
+    version: 2,
     id,
     name,
     about: 'A table without pieces: it gives the plan, and the amounts to draw on your own paper.',

@@ -30,17 +30,10 @@ export function Grips({ bench, step, grips, chosen, slotOf }: Props) {
       {shown.map((g) => {
         const now = bench.made.garment.pieces;
         // A later step may have parted the piece in left and right: the thread is then on the first of them.
-        const piece =
-          now.find((p) => p.id === g.piece) ?? now.find((p) => p.id.startsWith(`${g.piece}-`) && p.bodySide);
+        const piece = now.find((p) => p.id === g.piece) ?? now.find((p) => p.of === g.piece);
         return (
           piece && (
-            <OneGrip
-              key={`${g.param}/${g.piece}/${g.bodySide ?? ''}`}
-              grip={g}
-              slot={slotOf(piece)}
-              bench={bench}
-              step={step}
-            />
+            <OneGrip key={`${g.param}/${g.piece}`} grip={g} slot={slotOf(piece)} bench={bench} step={step} />
           )
         );
       })}

@@ -1,8 +1,8 @@
+import { cutWords } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { pathLength } from '../../geometry/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
-import { cutWords } from './piece-shape.tsx';
 
 interface Props {
   readonly bench: ReadyBench;
@@ -81,7 +81,7 @@ export function PiecePanel({ bench, piece, edge, onEdge, onChoose, onWalk }: Pro
         <h2>{made.garment.pieces.length} pieces</h2>
         <ul>
           {made.garment.pieces.map((p) => (
-            <li key={`${p.id}/${p.bodySide ?? ''}`}>
+            <li key={p.id}>
               <button type="button" className="act quiet" onClick={() => onChoose(p.id)}>
                 {p.number} {p.name}
               </button>

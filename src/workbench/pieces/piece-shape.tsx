@@ -1,4 +1,5 @@
 import { memo, useState } from 'react';
+import { cutWords } from '../../garment/index.ts';
 import type { DrawnPiece, Finding, Pattern } from '../../garment/index.ts';
 import { pathLength, placeAtShare, placePoint, placeTangent } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
@@ -46,20 +47,10 @@ function beforeD(before: DrawnPiece, now: DrawnPiece): string {
     .join('');
 }
 
-/** How often a piece is cut, in words. */
-export function cutWords(piece: DrawnPiece): string {
-  const fold = piece.edges.some((e) => e.kind === 'fold');
-  const { count, mirrored } = piece.cut;
-  const many =
-    mirrored && count === 2 ? 'a pair' : mirrored ? `${count}, half of them mirrored` : String(count);
-  return `cut ${many}${fold ? ' on the fold' : ''} of ${piece.cloth}`;
-}
-
 /** What a screen reader says of a piece. */
 export function pieceWords(piece: DrawnPiece, findings: readonly Finding[]): string {
   const open = findings.filter((f) => f.where.piece === piece.id && f.severity !== 'note').length;
-  const side = piece.bodySide ? `, for the ${piece.bodySide} side of the body` : '';
-  return `${piece.number} ${piece.name}, ${cutWords(piece)}${side}${open ? `, ${open} to settle` : ''}`;
+  return `${piece.number} ${piece.name}. ${cutWords(piece)}${open ? `, ${open} to settle` : ''}`;
 }
 
 interface Props {

@@ -60,16 +60,19 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   const [nest, setNest] = useState(true);
   const [before, setBefore] = useState(true);
   const [goTo, setGoTo] = useState<{ box: Box } | null>(null);
-  const lying = made.garment.pieces
-    .map((p) => `${p.id}${isTurned(p, parentOf(p.id, fitting.pattern.pieces)) ? '~' : ''}`)
-    .join(' ');
+  // As text: what lies on the table is arranged anew only when it says another thing.
+  const lying = JSON.stringify(
+    made.garment.pieces.map((p): Lying => {
+      const parent = parentOf(p, fitting.pattern.pieces);
+      return [p.id, parent.id, isTurned(p, parent)];
+    }),
+  );
   // An asymmetric alteration parts a piece in two: each half has a place of its own, as large as its parent's.
   const onTable = useMemo(
     () =>
-      lying.split(' ').map((said): NestedPiece => {
-        const id = said.replace('~', '');
-        const parent = parentOf(id, fitting.pattern.pieces);
-        return { ...(said === id ? parent : turnedOver(parent)), id };
+      (JSON.parse(lying) as readonly Lying[]).map(([id, of, turned]): NestedPiece => {
+        const parent = parentOf({ id: of }, fitting.pattern.pieces);
+        return { ...(turned ? turnedOver(parent) : parent), id };
       }),
     [lying, fitting.pattern],
   );
@@ -164,7 +167,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
           >
             {shown.map((p) => (
               <PieceShape
-                key={`${p.id}/${p.bodySide ?? ''}`}
+                key={p.id}
                 piece={p}
                 before={before ? olds.get(p.id) : undefined}
                 slot={slotOf(p)}
@@ -227,14 +230,12 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   );
 }
 
-/** The pattern's piece that a piece on the table is, or comes of. */
-function parentOf(id: string, pieces: readonly NestedPiece[]): NestedPiece {
-  // The longest name that fits: `front-centre-lining-left` comes of the lining, not of the shell.
-  const [parent = pieces[0]!] = pieces
-    .filter((p) => id.startsWith(p.id))
-    .sort((x, y) => y.id.length - x.id.length);
-  return parent;
-}
+/** A piece on the table: its id, the id of the pattern's piece that it is or was parted from, and whether it is turned over. */
+type Lying = readonly [string, string, boolean];
+
+/** The pattern's piece that a piece on the table is, or was parted from. */
+const parentOf = (piece: Pick<DrawnPiece, 'id' | 'of'>, pieces: readonly NestedPiece[]): NestedPiece =>
+  pieces.find((p) => p.id === (piece.of ?? piece.id)) ?? pieces[0]!;
 
 const middle = (boxes: readonly Box[]): number => {
   const { minX, maxX } = boxAround(boxes);
@@ -243,7 +244,7 @@ const middle = (boxes: readonly Box[]): number => {
 
 /** Whether half of a parted piece is its parent turned over: it then lies on the other side of the centre line. */
 function isTurned(piece: DrawnPiece, parent: NestedPiece): boolean {
-  if (!piece.bodySide) return false;
+  if (piece.of === undefined) return false;
   const own = middle(piece.edges.map((e) => pathBox(e.path)));
   const drawn = middle(parent.edges.map((e) => pathBox(e.path[0]!)));
   return Math.abs(own + drawn) < Math.abs(own - drawn);

@@ -1,3 +1,4 @@
+import { sideOf } from '../../garment/index.ts';
 import type { DrawnPiece, Edge, EdgeRef, Garment } from '../../garment/index.ts';
 import {
   movePoint,
@@ -141,7 +142,7 @@ function nameOf(legs: readonly RunLeg[]): string {
   const plain = words.slice(0, 2).join(' and ');
   const { piece } = legs[0]!;
   const cloth = piece.cloth === 'shell' ? '' : `, ${piece.cloth}`;
-  const side = legs.every((l) => l.piece.bodySide === piece.bodySide) ? piece.bodySide : undefined;
+  const side = legs.every((l) => sideOf(l.piece) === sideOf(piece)) ? sideOf(piece) : undefined;
   return `${plain[0]!.toUpperCase()}${plain.slice(1)}${side ? `, ${side}` : ''}${cloth}`;
 }
 

@@ -129,7 +129,7 @@ function PieceAmounts({ bench }: { bench: ReadyBench }) {
       {rows.map(({ piece, shares }) => {
         const edges = [...new Set(shares.map((s) => s.edge))];
         return (
-          <tbody key={`${piece.id}${piece.bodySide ?? ''}`}>
+          <tbody key={piece.id}>
             {edges.map((edge, i) => (
               <tr key={edge}>
                 {i === 0 && (

@@ -12,7 +12,6 @@ export interface Grip {
   readonly name: string;
   readonly kind: 'length' | 'angle';
   readonly piece: string;
-  readonly bodySide?: 'left' | 'right';
   readonly at: Point;
   readonly gain: Point;
   readonly amount: number;
@@ -54,12 +53,8 @@ export function gripsOf(made: Made, stepId: string): readonly Grip[] {
 }
 
 /** Per piece the corner that moved most, strongest piece first. */
-function strongest(
-  base: Garment,
-  other: Garment,
-  by: number,
-): Pick<Grip, 'piece' | 'bodySide' | 'at' | 'gain'>[] {
-  const found: (Pick<Grip, 'piece' | 'bodySide' | 'at' | 'gain'> & { strength: number })[] = [];
+function strongest(base: Garment, other: Garment, by: number): Pick<Grip, 'piece' | 'at' | 'gain'>[] {
+  const found: (Pick<Grip, 'piece' | 'at' | 'gain'> & { strength: number })[] = [];
   for (const [i, piece] of base.pieces.entries()) {
     const moved = other.pieces[i];
     if (!moved || moved === piece || moved.edges.length !== piece.edges.length || piece.cloth !== 'shell')
@@ -72,7 +67,6 @@ function strongest(
       if (strength < LEAST_GAIN || (best && strength <= best.strength + 1e-6)) continue;
       best = {
         piece: piece.id,
-        ...(piece.bodySide ? { bodySide: piece.bodySide } : {}),
         at: p,
         gain,
         strength,

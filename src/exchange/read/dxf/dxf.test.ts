@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { linePath, pathFlatten, ringArea, throughPoints, type Point } from '../../../geometry/index.ts';
+import { wornOnce } from '../../../garment/index.ts';
 import type { DrawnPiece, Edge } from '../../../garment/index.ts';
 import { DxfError, readPairs } from './pairs.ts';
 import { readDxfStyle } from './style.ts';
@@ -25,7 +26,7 @@ const panel: DrawnPiece = {
   name: 'Panel front',
   number: 1,
   cloth: 'shell',
-  cut: { count: 1, mirrored: false },
+  worn: wornOnce(),
   edges: [
     edge('hem', linePath({ x: 0, y: 0 }, { x: 300, y: 0 }), { kind: 'hem' }),
     edge(
