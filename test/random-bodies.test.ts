@@ -3,10 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { FINISHED_MM, SEAM_WARNING_MM, pathBox } from '../src/geometry/index.ts';
 import type { Body, DrawnPiece, Finding, Pattern, Seam } from '../src/garment/index.ts';
 import { checkOutline } from '../src/check/index.ts';
-import { make, newFitting, findingSentence } from '../src/pipeline/index.ts';
+import { createPipeline, newFitting, findingSentence } from '../src/pipeline/index.ts';
 import type { Made } from '../src/pipeline/index.ts';
 import { SAMPLES, sample } from '../src/samples/index.ts';
 import { randomBodies, surveyHere } from './random-body.ts';
+
+const { make } = createPipeline();
 
 /**
  * Issue 2, Must hold: any of 10,000 random plausible bodies on any sample gives either pieces whose seams walk within 1.5 mm and whose

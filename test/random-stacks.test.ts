@@ -21,11 +21,13 @@ import {
   pathFlatten,
   pathLength,
 } from '../src/geometry/index.ts';
-import { make, newFitting, findingSentence } from '../src/pipeline/index.ts';
+import { createPipeline, newFitting, findingSentence } from '../src/pipeline/index.ts';
 import type { Made } from '../src/pipeline/index.ts';
 import { SAMPLES, sample } from '../src/samples/index.ts';
 import { seeded } from './random-body.ts';
 import { randomStack, randomStep } from './random-stack.ts';
+
+const { make } = createPipeline();
 
 /**
  * Issue 3, Must hold: 5,000 random stacks of 1 to 8 alterations on each sample, trued at the end: outline valid and seams matched, or an

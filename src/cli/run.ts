@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { InputError, nearestWord, tellIn } from '../garment/index.ts';
+import { createPipeline } from '../pipeline/index.ts';
 import { helpAll, helpVerb } from './help.ts';
 import type { Io } from './io.ts';
 import { choiceOption } from './option.ts';
@@ -64,7 +65,7 @@ async function obey(argv: readonly string[], io: Io): Promise<number> {
   const { words, options } = parse(verb, rest);
   if (options['help'] === true) return help(name, io);
   choiceOption(options, 'units', UNITS);
-  return report(await verb.run({ words, options, io }), options, io);
+  return report(await verb.run({ words, options, io, pipeline: createPipeline() }), options, io);
 }
 
 /**

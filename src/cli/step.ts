@@ -8,10 +8,11 @@ import {
   type Fitting,
   type Step,
 } from '../garment/index.ts';
-import { make, stepsAdded, type StepResult } from '../pipeline/index.ts';
-import type { Io } from './io.ts';
+import { stepsAdded, type StepResult } from '../pipeline/index.ts';
 import { tellStep } from './tell-step.ts';
-import type { Answer } from './verb.ts';
+import type { Answer, Call } from './verb.ts';
+
+type Session = Pick<Call, 'io' | 'pipeline'>;
 
 /** An id no step of the fitting has yet: `alter-3`, `true-2`. */
 export function freshId(fitting: Fitting, kind: Step['kind']): string {
@@ -38,11 +39,11 @@ export async function addStep(
   fitting: Fitting,
   step: Step,
   out: string | undefined,
-  io: Io,
+  { io, pipeline }: Session,
 ): Promise<Answer> {
   const longer: Fitting = { ...stepsAdded(fitting, [step]), on: io.today() };
-  const before = make(fitting);
-  const after = make(longer);
+  const before = pipeline.make(fitting);
+  const after = pipeline.make(longer);
   const result = after.steps.find((s) => s.step.id === step.id)!;
   if (result.touched.length === 0 && result.findings.some((f) => f.severity === 'error'))
     return tellRefused(result, fitting.body);
@@ -57,11 +58,11 @@ export async function dropStep(
   fitting: Fitting,
   id: string,
   out: string | undefined,
-  io: Io,
+  { io, pipeline }: Session,
 ): Promise<Answer> {
   const shorter: Fitting = { ...fitting, on: io.today(), steps: fitting.steps.filter((s) => s.id !== id) };
-  const before = make(fitting);
-  const after = make(shorter);
+  const before = pipeline.make(fitting);
+  const after = pipeline.make(shorter);
   const gone = before.steps.find((s) => s.step.id === id);
   if (out !== undefined) await io.writeFile(out, writeFitting(shorter));
   const old = new Map(before.garment.pieces.map((p) => [p.id, p]));

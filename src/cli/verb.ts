@@ -1,5 +1,6 @@
 import type { ParseArgsConfig } from 'node:util';
 import type { Body, Finding, Tell } from '../garment/index.ts';
+import type { Pipeline } from '../pipeline/index.ts';
 import type { Io } from './io.ts';
 
 /** Options as node:util describes them. */
@@ -12,6 +13,8 @@ export interface Call {
   readonly words: readonly string[];
   readonly options: Options;
   readonly io: Io;
+  /** The command's own: what it makes twice is computed once. */
+  readonly pipeline: Pipeline;
 }
 
 /** What a verb has to say. The face writes `json` with `--json`, else `text`, and the findings as messages. */

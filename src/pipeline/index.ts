@@ -1,9 +1,9 @@
-export { make } from './make.ts';
+export { createPipeline, make } from './create-pipeline.ts';
+export type { Pipeline } from './create-pipeline.ts';
 export type { GirthResult, Made, StepResult } from './make.ts';
 export { lengthAlteration } from './length-alteration.ts';
 export { newFitting } from './new-fitting.ts';
 export type { NewFitting } from './new-fitting.ts';
-export { planFor } from './plan-input.ts';
 export { stepsAdded } from './steps-added.ts';
 export { sizeWords } from './size-words.ts';
 export { toTrue } from './to-true.ts';

@@ -4,10 +4,11 @@ import type { Body, Finding, Fitting, MeasureId, Reading, Step } from '../garmen
 import { FINISHED_MM } from '../geometry/index.ts';
 import { girthAt } from '../check/index.ts';
 import { sample } from '../samples/index.ts';
-import { make, newFitting } from './index.ts';
+import { createPipeline, newFitting } from './index.ts';
 import type { Made } from './index.ts';
 
 const bodice = sample('stage-bodice');
+const { make } = createPipeline();
 
 const bodyOf = (values: Partial<Record<MeasureId, number>>): Body => ({
   id: 'b',

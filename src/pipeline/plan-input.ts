@@ -48,12 +48,12 @@ function hemDepth(pattern: Pattern, size: number): number | undefined {
   return undefined;
 }
 
-/** Everything about a pattern that a plan needs, found once per pattern. */
-const factsOf = remember((pattern: Pattern) => ({
+/** Everything about a pattern that a plan needs. */
+const patternFacts = (pattern: Pattern) => ({
   measured: complete(measureNest(pattern)),
   measuredFront: measuredFront(pattern),
   movable: movableEdges(pattern),
-}));
+});
 
 /**
  * Openings a closed garment is put on through: the wrist of a sleeve without an opening passes the hand; the neck of a top without any
@@ -98,8 +98,14 @@ const opens = (pattern: Pattern, pieces: readonly string[]): boolean =>
   pattern.pieces.some((p) => pieces.includes(p.id) && p.edges.some((e) => e.kind === 'opening'));
 
 /** What the plan of this body and pattern is made from, the pieces measured. */
-function planInput(body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices): PlanInput {
-  const { measured, measuredFront: front, movable } = factsOf(pattern);
+function planInput(
+  body: Body,
+  pattern: Pattern,
+  fabric: Fabric,
+  choices: PlanChoices,
+  facts: ReturnType<typeof patternFacts>,
+): PlanInput {
+  const { measured, measuredFront: front, movable } = facts;
   const middle = middleSize(pattern);
   const depth = hemDepth(pattern, middle);
   return {
@@ -117,11 +123,21 @@ function planInput(body: Body, pattern: Pattern, fabric: Fabric, choices: PlanCh
   };
 }
 
-/** The plan for one body and one pattern, `bustAltered` mm of the bust given by alterations; kept by identity. */
-export const planFor = remember(
-  (body: Body, pattern: Pattern, fabric: Fabric, choices: PlanChoices, bustAltered?: number): Plan => {
+/** The plan for one body and one pattern, `bustAltered` mm of the bust given by alterations. */
+export type PlanFor = (
+  body: Body,
+  pattern: Pattern,
+  fabric: Fabric,
+  choices: PlanChoices,
+  bustAltered?: number,
+) => Plan;
+
+/** Plans that are kept by identity, each pattern measured once: the memory of one pipeline. */
+export function createPlanner(): PlanFor {
+  const factsOf = remember(patternFacts);
+  return remember((body, pattern, fabric, choices, bustAltered) => {
     const input = {
-      ...planInput(body, pattern, fabric, choices),
+      ...planInput(body, pattern, fabric, choices, factsOf(pattern)),
       ...(bustAltered === undefined ? {} : { bustAltered }),
     };
     const first = planFit(input);
@@ -129,5 +145,5 @@ export const planFor = remember(
     const size = Math.min(pattern.chart.sizes.length - 1, Math.max(0, Math.round(first.base.sizeIndex)));
     const openings = openingsOf(pattern, size);
     return openings.length === 0 ? first : planFit({ ...input, openings });
-  },
-);
+  });
+}

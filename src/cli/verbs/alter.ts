@@ -7,7 +7,7 @@ import {
   type Param,
 } from '../../alter/index.ts';
 import { nearestWord, tellLength, told, type ParamValue, type Tell } from '../../garment/index.ts';
-import { make, toTrue } from '../../pipeline/index.ts';
+import { toTrue } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
 import { addStep, dropStep, freshId } from '../step.ts';
@@ -119,9 +119,9 @@ function readValue(a: Alteration, word: string): readonly [string, ParamValue] {
 }
 
 /** The steps of a fitting as sentences, with the ids `--remove` takes. */
-async function steps({ io }: Call, file: string): Promise<Answer> {
+async function steps({ io, pipeline }: Call, file: string): Promise<Answer> {
   const fitting = await loadFitting(io, file);
-  const made = make(fitting);
+  const made = pipeline.make(fitting);
   const done = made.steps.map(({ step, sentence, touched }) => ({
     id: step.id,
     off: step.off === true,
@@ -137,13 +137,13 @@ async function steps({ io }: Call, file: string): Promise<Answer> {
   return { json: { title: fitting.title, steps: done }, text, show: fitting.body.show, findings: [] };
 }
 
-async function remove({ options, io }: Call, file: string, id: string): Promise<Answer> {
+async function remove({ options, io, pipeline }: Call, file: string, id: string): Promise<Answer> {
   const fitting = await loadFitting(io, file);
   if (!fitting.steps.some((s) => s.id === id))
     throw new UsageError(
       `There is no step "${id}"; there are ${fitting.steps.map((s) => s.id).join(', ') || 'none'}.`,
     );
-  return dropStep(fitting, id, textOption(options, 'out'), io);
+  return dropStep(fitting, id, textOption(options, 'out'), { io, pipeline });
 }
 
 export const alter: Verb = {
@@ -180,6 +180,6 @@ export const alter: Verb = {
       params,
       ...(note === undefined ? {} : { note }),
     };
-    return addStep(fitting, step, textOption(call.options, 'out'), call.io);
+    return addStep(fitting, step, textOption(call.options, 'out'), call);
   },
 };

@@ -1,7 +1,6 @@
 import { checkOutlines, walkAll, walkFindings } from '../../check/index.ts';
 import { plausible } from '../../fit/index.ts';
 import { garmentAtSize, type Finding, type Pattern } from '../../garment/index.ts';
-import { make } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
 import { tellMade } from '../made.ts';
 import { UsageError, type Answer, type Verb } from '../verb.ts';
@@ -44,13 +43,13 @@ export const check: Verb = {
   about: 'walk every seam, measure every girth, look at every outline',
   options: {},
   explain: {},
-  run: async ({ words, io }) => {
+  run: async ({ words, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1)
       throw new UsageError('check takes one file: a fitting or a pattern.');
     const document = await loadEither(io, file);
     if (document.kind === 'pattern') return checkPattern(document.pattern);
     const { fitting } = document;
-    return tellMade(fitting, make(fitting), questionFindings(plausible(fitting.body)));
+    return tellMade(fitting, pipeline.make(fitting), questionFindings(plausible(fitting.body)));
   },
 };

@@ -9,7 +9,6 @@ import {
   garmentMatches,
   notions,
 } from '../../layout/index.ts';
-import { make } from '../../pipeline/index.ts';
 import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, pairOptions, shareOption, textOption, textOptions } from '../option.ts';
@@ -123,12 +122,12 @@ export const cloth: Verb = {
     ...LAY_WORDS,
     seconds: `how long to search for each cloth, width and fold, ${SECONDS} when not said`,
   },
-  run: async ({ words, options, io }) => {
+  run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1) throw new UsageError('cloth takes one fitting.');
     const said = readLay(options, io, SECONDS);
     const fitting = await loadFitting(io, file);
-    const { garment } = make(fitting);
+    const { garment } = pipeline.make(fitting);
     const cloths = CLOTHS.filter((c) => garment.pieces.some((p) => p.cloth === c));
     const { needs, findings } = clothNeeds(
       cuttingPieces(garment),

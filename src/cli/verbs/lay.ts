@@ -22,7 +22,6 @@ import {
   stripeFindings,
 } from '../../layout/index.ts';
 import { writeDxfStrokes } from '../../exchange/index.ts';
-import { make } from '../../pipeline/index.ts';
 import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
 import { choiceOption, lengthWord, needOption, textOption } from '../option.ts';
@@ -174,7 +173,7 @@ function tell(
 }
 
 async function run(call: Call): Promise<Answer> {
-  const { words, options, io } = call;
+  const { words, options, io, pipeline } = call;
   const [file] = words;
   if (file === undefined || words.length > 1) throw new UsageError('lay takes one fitting.');
   const width = lengthWord(
@@ -194,7 +193,7 @@ async function run(call: Call): Promise<Answer> {
     ...(projector === undefined ? [] : [projector, projector.replace(/(\.svg)?$/i, '-calibrate.svg')]),
   ];
   for (const path of wrote) await io.mustBeWritable(path);
-  const { job, findings } = layJob(make(fitting).garment, cloth, width, fold, said);
+  const { job, findings } = layJob(pipeline.make(fitting).garment, cloth, width, fold, said);
   try {
     const lay = await search(job, said, call);
     if (lay === null) {

@@ -1,7 +1,7 @@
 import { plausible } from '../../fit/index.ts';
 import { readBody, writeFitting, type Body } from '../../garment/index.ts';
 import { readPaper } from '../../paper/index.ts';
-import { make as makeGarment, newFitting } from '../../pipeline/index.ts';
+import { newFitting } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
 import { loadBody, loadPattern } from '../load.ts';
 import { needOption, textOption } from '../option.ts';
@@ -39,7 +39,7 @@ export const make: Verb = {
     paper: 'paper it is printed on when print is not told otherwise',
     ...CHOICE_WORDS,
   },
-  run: async ({ options, io }) => {
+  run: async ({ options, io, pipeline }) => {
     const bodyFile = needOption(options, 'body', 'the file with the measurements');
     const patternFile = needOption(options, 'pattern', 'the pattern document, or the id of a sample');
     const out = needOption(options, 'out', 'the fitting to write');
@@ -56,7 +56,7 @@ export const make: Verb = {
       ...(notes === undefined ? {} : { notes }),
       ...(paper === undefined ? {} : { paper: readPaper(paper).id }),
     });
-    const made = makeGarment(fitting);
+    const made = pipeline.make(fitting);
     await io.writeFile(out, writeFitting(fitting));
     const asked = questionFindings([...questions, ...plausible(body)]);
     return tellMade(fitting, made, asked, out);

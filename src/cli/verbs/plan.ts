@@ -16,7 +16,6 @@ import {
   kindOfLevels,
   lengthStyle,
 } from '../../garment/index.ts';
-import { make, planFor } from '../../pipeline/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
 import { loadBody, loadChart, loadFitting, loadPattern } from '../load.ts';
 import { choiceOption, lengthOption, needOption, numberOption, shareOption, textOption } from '../option.ts';
@@ -112,17 +111,17 @@ function answer(
   };
 }
 
-async function fromPattern({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {
+async function fromPattern({ options, io, pipeline }: Call, bodyFile: string, file: string): Promise<Answer> {
   const pattern = await loadPattern(io, file);
   const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
-  const plan = planFor(body, pattern, readFabric(options, pattern.cloth), readChoices(options));
+  const plan = pipeline.planFor(body, pattern, readFabric(options, pattern.cloth), readChoices(options));
   return answer(plan, body, pattern.chart, questionFindings([...questions, ...plausible(body)]), pattern);
 }
 
-async function fromFitting({ io }: Call, file: string): Promise<Answer> {
+async function fromFitting({ io, pipeline }: Call, file: string): Promise<Answer> {
   const fitting = await loadFitting(io, file);
   const { body, pattern } = fitting;
-  return answer(make(fitting).plan, body, pattern.chart, questionFindings(plausible(body)), pattern);
+  return answer(pipeline.make(fitting).plan, body, pattern.chart, questionFindings(plausible(body)), pattern);
 }
 
 async function fromChart({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {

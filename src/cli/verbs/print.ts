@@ -1,6 +1,6 @@
 import { garmentAtSize, type Finding, type Garment, type Pattern } from '../../garment/index.ts';
 import { pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
-import { make, sizeWords } from '../../pipeline/index.ts';
+import { sizeWords } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
 import { choiceOption, needOption, sizeIndex, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
@@ -48,7 +48,7 @@ async function jobOf(call: Call, file: string): Promise<Job> {
   }
   const { fitting } = document;
   if (size !== undefined) throw new UsageError('A fitting has its own sizes; --size is for a pattern.');
-  const made = make(fitting);
+  const made = call.pipeline.make(fitting);
   const { pattern, paper: own } = fitting;
   const pieces = own.pieces === undefined ? {} : { pieces: own.pieces };
   const choices = {

@@ -1,6 +1,5 @@
 import { seamSeverity, walkAll, walkFindings, type Walk } from '../../check/index.ts';
 import { garmentAtSize, tellIn, tellLength, type Garment } from '../../garment/index.ts';
-import { make } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
 import { sizeIndex, textOption } from '../option.ts';
 import { UsageError, type Answer, type Verb } from '../verb.ts';
@@ -49,7 +48,7 @@ export const seams: Verb = {
   about: 'walk every seam: both lengths, what is meant, where they differ',
   options: { size: { type: 'string' } },
   explain: { size: 'which printed size of a pattern; the middle one when not given' },
-  run: async ({ words, options, io }) => {
+  run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1)
       throw new UsageError('seams takes one file: a fitting or a pattern.');
@@ -57,7 +56,11 @@ export const seams: Verb = {
     const size = textOption(options, 'size');
     if (document.kind === 'fitting') {
       if (size !== undefined) throw new UsageError('A fitting has its own sizes; --size is for a pattern.');
-      return tell(make(document.fitting).garment, document.fitting.title, document.fitting.body.show);
+      return tell(
+        pipeline.make(document.fitting).garment,
+        document.fitting.title,
+        document.fitting.body.show,
+      );
     }
     const { pattern } = document;
     const index = sizeIndex(pattern, size);

@@ -8,7 +8,7 @@ import {
   told,
   type Tell,
 } from '../../garment/index.ts';
-import { make, stepsAdded } from '../../pipeline/index.ts';
+import { stepsAdded, type Made } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, textOption, textOptions } from '../option.ts';
 import { say } from '../said.ts';
@@ -78,8 +78,13 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
   }, fitting);
 }
 
-function tell(proposals: readonly Proposal[], fitting: Fitting, wrote: string | undefined): Answer {
-  const findings = make(fitting).findings.filter((f) => f.severity === 'error');
+function tell(
+  proposals: readonly Proposal[],
+  fitting: Fitting,
+  made: Made,
+  wrote: string | undefined,
+): Answer {
+  const findings = made.findings.filter((f) => f.severity === 'error');
   const lines = (tell: Tell): string[] =>
     proposals.flatMap((p, i) => [
       `${i + 1}  ${told(p.sentence, tell)}`,
@@ -117,7 +122,7 @@ export const trial: Verb = {
     accept: 'numbers of the proposals to make, in the order given',
     out: 'the fitting to write, with what was seen and what was accepted',
   },
-  run: async ({ words, options, io }) => {
+  run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1) throw new UsageError('trial takes one fitting.');
     const fitting = await loadFitting(io, file);
@@ -125,10 +130,10 @@ export const trial: Verb = {
       ...fitting,
       observations: [...fitting.observations, ...freshSeen(fitting, textOptions(options, 'saw'))],
     };
-    const proposals = observe(seen.observations, make(fitting).garment);
+    const proposals = observe(seen.observations, pipeline.make(fitting).garment);
     const next = accepted(seen, proposals, textOption(options, 'accept'));
     const out = textOption(options, 'out');
     if (out !== undefined) await io.writeFile(out, writeFitting({ ...next, on: io.today() }));
-    return tell(proposals, next, out);
+    return tell(proposals, next, pipeline.make(next), out);
   },
 };

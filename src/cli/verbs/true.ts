@@ -25,7 +25,7 @@ export const trueSeams: Verb = {
     seam: 'only this seam (again for each); all when not given',
     keep: 'SEAM=a or SEAM=b  which side of a seam stays as it is',
   },
-  run: async ({ words, options, io }) => {
+  run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1) throw new UsageError('true takes one fitting.');
     const fitting = await loadFitting(io, file);
@@ -40,6 +40,6 @@ export const trueSeams: Verb = {
       ...(seams.length === 0 ? {} : { seams }),
       ...(keep.length === 0 ? {} : { keep: Object.fromEntries(keep) }),
     };
-    return addStep(fitting, step, textOption(options, 'out'), io);
+    return addStep(fitting, step, textOption(options, 'out'), { io, pipeline });
   },
 };

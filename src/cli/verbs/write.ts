@@ -7,7 +7,6 @@ import {
   writeSvg,
 } from '../../exchange/index.ts';
 import type { Pattern } from '../../garment/index.ts';
-import { make } from '../../pipeline/index.ts';
 import { loadEither } from '../load.ts';
 import { choiceOption, needOption } from '../option.ts';
 import { UsageError, type Verb } from '../verb.ts';
@@ -33,7 +32,7 @@ export const write: Verb = {
     format: 'dxf (the open standard D6673), svg (holds everything) or pdf (a layer per size)',
     out: 'the file to write',
   },
-  run: async ({ words, options, io }) => {
+  run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1) throw new UsageError('write takes one pattern or fitting.');
     const out = needOption(options, 'out', 'the file to write');
@@ -42,7 +41,9 @@ export const write: Verb = {
     if (format === undefined) throw new UsageError('--format is missing: dxf, svg or pdf.');
     const loaded = await loadEither(io, file);
     const pattern =
-      loaded.kind === 'pattern' ? loaded.pattern : wornPattern(loaded.fitting, make(loaded.fitting).garment);
+      loaded.kind === 'pattern'
+        ? loaded.pattern
+        : wornPattern(loaded.fitting, pipeline.make(loaded.fitting).garment);
     await io.writeFile(out, await content(pattern, format, io.today()));
     const findings = LOSSES[format].map((what) => cliFinding('not-held', 'note', {}, { format, what }));
     return {

@@ -13,7 +13,7 @@ export async function keepSample(id: string): Promise<string> {
 
 /** Lays out the theatre's whole wardrobe: cast, patterns and a fitting for each; gives the worked one to open. What is kept already is left as it is. */
 export async function layOutWardrobe(): Promise<string> {
-  const { cast, fittings } = await bench.call('wardrobe', undefined as never);
+  const { cast, fittings } = await bench.call('wardrobe');
   for (const body of cast)
     if (!kept(docKey('person', body.id))) store.create('person', body, 'Joined the cast');
   for (const { pattern } of fittings) {

@@ -9,8 +9,17 @@ export type Answer =
   | { readonly n: number; readonly ok: false; readonly message: string; readonly name: string }
   | { readonly n: number; readonly ok: null; readonly progress: unknown };
 
-/** What a worker can do, by name: from one plain value to another. */
+/** What a worker can do, by name: from nothing or one plain value to another, telling on the way how far it is. */
 export type Doings = Record<string, (wish: never, tell: (progress: unknown) => void) => unknown>;
+
+/** What a call brings along: nothing, the wish, or the wish and an ear for what is told on the way. */
+type Given<Doing> = Doing extends () => unknown
+  ? []
+  : Doing extends (wish: infer Wish) => unknown
+    ? [given: Wish]
+    : Doing extends (wish: infer Wish, tell: infer Tell) => unknown
+      ? [given: Wish, tell?: Tell]
+      : never;
 
 /** Inside the worker: answers calls with the given doings. An error goes back as its words. */
 export function answerCalls(doings: Doings): void {
@@ -44,18 +53,15 @@ export class Caller<D extends Doings> {
     this.#make = make;
   }
 
-  call<W extends keyof D & string>(
-    wish: W,
-    given: Parameters<D[W]>[0],
-    tell?: (progress: never) => void,
-  ): Promise<Awaited<ReturnType<D[W]>>> {
+  call<W extends keyof D & string>(wish: W, ...said: Given<D[W]>): Promise<Awaited<ReturnType<D[W]>>> {
     this.#worker ??= this.#start();
     const n = ++this.#n;
+    const [given, tell] = said as readonly [unknown?, ((progress: unknown) => void)?];
     return new Promise((done, failed) => {
       this.#open.set(n, {
         done: done as (v: unknown) => void,
         failed,
-        ...(tell ? { tell: tell as (p: unknown) => void } : {}),
+        ...(tell ? { tell } : {}),
       });
       this.#worker!.postMessage({ n, wish, with: given } satisfies Call);
     });

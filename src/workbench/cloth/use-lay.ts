@@ -55,15 +55,15 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
           setShare(Math.min(1, (performance.now() - began) / (BUDGET_SECONDS * 1000)));
       }, SHOW_MS);
       try {
-        await layer.call('search', { seconds: BUDGET_SECONDS }, ((better: LayPicture) => {
+        await layer.call('search', { seconds: BUDGET_SECONDS }, (better) => {
           if (mine === turn.current) setPicture(better);
-        }) as never);
+        });
       } finally {
         clearInterval(shown);
       }
       if (mine !== turn.current) return;
       setRunning(false);
-      const proven = await layer.call('prove', undefined as never);
+      const proven = await layer.call('prove');
       if (mine === turn.current) setProof(proven);
     },
     [layer],
@@ -106,7 +106,7 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
       if (begun.current) {
         // The search comes to rest with what it has, and is proven as at its end.
         const mine = turn.current;
-        layer.call('stop', undefined as never).catch((error: Error) => failed(mine, error));
+        layer.call('stop').catch((error: Error) => failed(mine, error));
         return;
       }
       turn.current++;

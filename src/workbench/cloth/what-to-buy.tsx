@@ -42,15 +42,11 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
     setNeeds([]);
     const widths = [...new Set([...WIDTHS[show], settings.width])].sort((a, b) => a - b);
     layer
-      .call('needs', { garment: made.garment, cloth, settings, widths }, ((told: {
-        share: number;
-        need: Need | null;
-        findings: readonly Finding[];
-      }) => {
+      .call('needs', { garment: made.garment, cloth, settings, widths }, (told) => {
         setShare(told.share);
         setFindings((f) => [...f, ...told.findings]);
         if (told.need) setNeeds((n) => [...(n ?? []), told.need!]);
-      }) as never)
+      })
       .catch((error: Error) => {
         if (error.message !== 'stopped') setNeeds(null);
       })

@@ -79,7 +79,7 @@ function Reading({ file }: { file: File }) {
             ...(scaleBy ? { scaleBy } : {}),
             ...(assembly ? { assembly } : {}),
           },
-          ((p: Progress) => wanted && setProgress(p)) as never,
+          (p) => wanted && setProgress(p),
         ),
       )
       .then((result) => wanted && setFound(result))

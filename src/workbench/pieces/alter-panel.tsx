@@ -22,7 +22,7 @@ function useCatalogue(): readonly CatalogueEntry[] {
   const [entries, setEntries] = useState<readonly CatalogueEntry[]>(kept ?? []);
   useEffect(() => {
     if (kept) return;
-    void worker.call('catalogue', undefined as never).then((found) => setEntries((kept = found)));
+    void worker.call('catalogue').then((found) => setEntries((kept = found)));
   }, []);
   return entries;
 }

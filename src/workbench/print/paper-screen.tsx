@@ -47,7 +47,7 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
     setShare(0);
     setTrouble(null);
     press
-      .call('preview', ask, ((s: number) => n === asked.current && setShare(s)) as never)
+      .call('preview', ask, (s) => n === asked.current && setShare(s))
       .then((drawn) => {
         if (n !== asked.current) return;
         setPages(drawn.pages);

@@ -8,7 +8,7 @@ import {
   type Proposal,
 } from '../../alter/index.ts';
 import {
-  make,
+  createPipeline,
   newFitting,
   type Made as Whole,
   type NewFitting,
@@ -17,6 +17,7 @@ import {
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
 import { answerCalls, newsOf, reuse, type News } from '../call/index.ts';
 import { gripsOf, TRY, type Grip } from './grips.ts';
+import { dropOldest } from './patterns-there.ts';
 import { amountIn, slopeBetween, type Slope } from './slopes.ts';
 
 /** A fitting without its pattern, and the pattern once, under its mark: the pattern is large and seldom changes. */
@@ -38,12 +39,18 @@ export interface Made extends Pick<Whole, 'plan' | 'garment' | 'girths' | 'seams
   readonly steps: readonly MadeStep[];
 }
 
+/** The pipeline of this page: its results are kept as long as the page is open. */
+const pipeline = createPipeline();
+/** The patterns that came last, by their marks: as many as the page knows to be here. */
 const patterns = new Map<string, Pattern>();
 let last: Omit<Fitting, 'pattern'> | null = null;
 
 /** The fitting asked for, with every part that did not change as the object it was before: the pipeline's memos go by identity. */
 function fittingOf(ask: MakeAsk): Fitting {
-  if (ask.pattern) patterns.set(ask.mark, ask.pattern);
+  if (ask.pattern) {
+    patterns.set(ask.mark, ask.pattern);
+    dropOldest(patterns);
+  }
   const pattern = patterns.get(ask.mark);
   if (!pattern) throw new Error('The pattern has not reached the worker.');
   last = reuse(last, ask.rest);
@@ -51,7 +58,7 @@ function fittingOf(ask: MakeAsk): Fitting {
 }
 
 function madeOf(ask: MakeAsk): Made {
-  const { plan, planned, garment, girths, seams, findings, steps } = make(fittingOf(ask));
+  const { plan, planned, garment, girths, seams, findings, steps } = pipeline.make(fittingOf(ask));
   const looked = steps.find((s) => s.step.id === ask.step);
   return {
     plan,
@@ -68,7 +75,7 @@ function madeOf(ask: MakeAsk): Made {
 function slopesOf(fitting: Fitting, id: string): readonly Slope[] {
   const step = fitting.steps.find((s) => s.id === id);
   if (step?.kind !== 'alter' || step.off) return [];
-  const { garment } = make(fitting);
+  const { garment } = pipeline.make(fitting);
   return (alterationOf(step.entry)?.params ?? []).flatMap((param): Slope[] => {
     const amount = amountIn(fitting, id, param.id);
     if (amount === undefined || (param.kind !== 'length' && param.kind !== 'angle')) return [];
@@ -79,7 +86,7 @@ function slopesOf(fitting: Fitting, id: string): readonly Slope[] {
         s === step ? { ...step, params: { ...step.params, [param.id]: amount + by } } : s,
       ),
     };
-    return [{ param: param.id, pieces: slopeBetween(garment, make(tried).garment, by) }];
+    return [{ param: param.id, pieces: slopeBetween(garment, pipeline.make(tried).garment, by) }];
   });
 }
 
@@ -113,12 +120,12 @@ const doings = {
     step: string;
   }): { grips: readonly Grip[]; slopes: readonly Slope[] } => {
     const fitting = fittingOf(ask);
-    return { grips: gripsOf(make(fitting), step), slopes: slopesOf(fitting, step) };
+    return { grips: gripsOf(pipeline.make(fitting), step), slopes: slopesOf(fitting, step) };
   },
   /** Judged on the garment before its steps: the notes were taken on it. */
   observe: (ask: MakeAsk): readonly Proposal[] => {
     const fitting = fittingOf(ask);
-    return observe(fitting.observations, make(fitting).planned);
+    return observe(fitting.observations, pipeline.make(fitting).planned);
   },
   wardrobe: async () => {
     const { CAST, demoFittings } = await import('../../samples/index.ts');

@@ -2,12 +2,14 @@ import type { Fitting, Pattern } from '../../garment/index.ts';
 import { patternMark } from '../store/shared-pattern.ts';
 import type { BenchDoings, Made, MakeAsk } from './bench-worker.ts';
 import { Caller, heard, Latest } from '../call/index.ts';
+import { dropOldest } from './patterns-there.ts';
 
 const start = (): Worker =>
   new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });
 /** The worker that makes fittings: nothing that computes runs on the page's own thread. */
 export const bench = new Caller<BenchDoings>(start);
 
+/** Marks of the patterns that the worker holds. */
 const sent = new Set<string>();
 
 /** A fitting as it goes to the worker: the pattern goes along once. */
@@ -17,6 +19,7 @@ export function askOf(fitting: Fitting, step?: string): MakeAsk {
   const asked = { rest, mark, ...(step ? { step } : {}) };
   if (sent.has(mark)) return asked;
   sent.add(mark);
+  dropOldest(sent);
   return { ...asked, pattern };
 }
 
@@ -44,5 +47,5 @@ export const draftSample = (id: string): Promise<Pattern> => bench.call('sample'
 const QUIET_MS = 1500;
 /** Fetches the worker while nothing is asked of it, so that the first fitting need not wait for its script. */
 export function readyBench(): void {
-  setTimeout(() => void bench.call('catalogue', undefined as never).catch(() => {}), QUIET_MS);
+  setTimeout(() => void bench.call('catalogue').catch(() => {}), QUIET_MS);
 }
