@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { NOTCH_GAP_MM } from '../cut/index.ts';
 import {
   distance,
   nearestPlace,
@@ -54,7 +55,10 @@ describe('a piece drawn', () => {
       expect(nearestPlace(stitching, pathStart(path)).distance).toBeWithinMm(15, 0.01);
       expect(nearestPlace(stitching, pathEnd(path)).distance).toBeWithinMm(10, 0.01);
     }
-    expect(distance(pathStart(notches[0]!.path), pathStart(notches[1]!.path))).toBeWithinMm(4, 0.01);
+    expect(distance(pathStart(notches[0]!.path), pathStart(notches[1]!.path))).toBeWithinMm(
+      NOTCH_GAP_MM,
+      0.01,
+    );
   });
 
   it('is named inside of its outline with number, cut, size, person and date', () => {

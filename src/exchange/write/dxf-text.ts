@@ -1,6 +1,7 @@
 import { MM_PER, timesTurned } from '../../garment/index.ts';
+import { notchTeeth } from '../../cut/index.ts';
 import type { DrawnPiece, Edge } from '../../garment/index.ts';
-import { FLATTEN_MM, pathAt, pathFlatten, pathLength, type Point, type Ring } from '../../geometry/index.ts';
+import { FLATTEN_MM, pathAt, pathFlatten, type Point, type Ring } from '../../geometry/index.ts';
 import { DXF_LAYERS as L } from '../drawing/layer-table.ts';
 
 /** One block to be written: a piece in one size, with its cutting line (allowances included). */
@@ -21,9 +22,6 @@ export interface DxfSource {
   readonly blocks: readonly DxfBlockSource[];
   readonly ruleTable?: string;
 }
-
-/** Notches of a double or triple notch stand this far apart along the edge, mm (common practice, about 1/4 in). */
-const NOTCH_GAP_MM = 6;
 
 /** What is written beside an inner line, so that a reader can tell it from the others. */
 const LINE_WORDS: Readonly<Record<string, string>> = { adjust: 'lengthen or shorten here' };
@@ -94,14 +92,6 @@ function closedRing(edges: readonly Edge<'one'>[]): Point[] {
   return edges.flatMap((edge) => pathFlatten(edge.path, FLATTEN_MM).slice(0, -1));
 }
 
-/** Places of one notch's strokes: one, or two or three beside one another along the edge. */
-function notchPlaces(edge: Edge<'one'>, at: number, count: number, length: number): Point[] {
-  return Array.from({ length: count }, (_, i) => {
-    const apart = (i - (count - 1) / 2) * NOTCH_GAP_MM;
-    return pathAt(edge.path, Math.min(1, Math.max(0, at + apart / length)));
-  });
-}
-
 /** D6673 "QUANTITY: left,right": a mirrored pair is one of each; pieces on the fold are whole, so all count as left. */
 function dxfQuantity(piece: DrawnPiece): readonly [number, number] {
   const turned = timesTurned(piece);
@@ -144,9 +134,8 @@ function writeBlock(out: Out, pen: Pen, source: DxfBlockSource): void {
   for (const edge of piece.edges) {
     const rule = source.rules?.get(edge.id);
     if (rule !== undefined) pen.text(L.turnPoints, edge.path[0]!, 3, `# ${rule}`);
-    const length = pathLength(edge.path);
     for (const notch of edge.notches) {
-      for (const p of notchPlaces(edge, notch.at, notch.count, length)) pen.point(L.notches, p);
+      for (const { foot } of notchTeeth(edge.path, notch.at, notch.count)) pen.point(L.notches, foot);
     }
     if (edge.kind === 'fold') pen.line(L.mirror, edge.path[0]!, edge.path.at(-1)!);
   }

@@ -1,4 +1,7 @@
+import { notchTeeth } from '../../cut/index.ts';
+import type { Tooth } from '../../cut/index.ts';
 import {
+  add,
   boxAround,
   distance,
   linePath,
@@ -8,8 +11,7 @@ import {
   pathJoin,
   pathMove,
   pathStart,
-  placeAtShare,
-  placeTangent,
+  scale,
 } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
 import { middleOf, middleSize, cutWords } from '../../garment/index.ts';
@@ -33,7 +35,6 @@ export interface SheetOptions {
 
 const GAP_MM = 25;
 const TICK_MM = 5;
-const TEETH_MM = 4;
 /** Ten colours far apart, dark enough for paper; from then on the dash tells them apart too. */
 const COLOURS = [
   '#b3261e',
@@ -205,7 +206,7 @@ function sizeStrokes(
   for (const edge of piece.edges) {
     for (const notch of edge.notches) {
       const path = move(edge.path[k]!);
-      const tooth = teeth(path, notch.at[k]!, notch.count);
+      const tooth = notchTeeth(path, notch.at[k]!, notch.count).map(tickOf);
       // Two edges may bear the same notch at their common corner: it is drawn once.
       if (!belongs('') && ticked.some((point) => distance(point, pathStart(tooth[0]!)) < 0.5)) continue;
       ticked.push(pathStart(tooth[0]!));
@@ -235,18 +236,8 @@ function sizeStrokes(
   return strokes;
 }
 
-/** Short strokes square to the edge, pointing inwards. */
-function teeth(path: Path, share: number, count: number): Path[] {
-  const length = distance(pathStart(path), pathEnd(path)) || 1;
-  const long = Math.max(length, 1);
-  return Array.from({ length: count }, (_, i) => {
-    const at = Math.min(1, Math.max(0, share + ((i - (count - 1) / 2) * TEETH_MM) / long));
-    const foot = pathAt(path, at);
-    const along = placeTangent(path, placeAtShare(path, at));
-    const size = Math.hypot(along.x, along.y) || 1;
-    return linePath(foot, { x: foot.x - (along.y / size) * TICK_MM, y: foot.y + (along.x / size) * TICK_MM });
-  });
-}
+/** A short stroke square to the edge, pointing inwards. */
+const tickOf = ({ foot, inward }: Tooth): Path => linePath(foot, add(foot, scale(inward, TICK_MM)));
 
 /** Grainline with arrow heads, of the middle size, on the layer all sizes share. */
 function markStrokes(piece: NestedPiece, at: Point): Stroke[] {

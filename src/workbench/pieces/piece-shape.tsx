@@ -1,28 +1,23 @@
 import { memo, useState } from 'react';
 import { cutWords } from '../../garment/index.ts';
+import { notchTeeth } from '../../cut/index.ts';
 import type { DrawnPiece, Finding, Pattern } from '../../garment/index.ts';
-import { pathLength, placeAtShare, placePoint, placeTangent } from '../../geometry/index.ts';
+import { add, pathLength, scale } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { Slot } from '../table/arrange.ts';
 import { labelPlace } from './label-place.ts';
 
 const NOTCH_MM = 7;
-const NOTCH_APART_MM = 3.2;
 
 /** Notches of a piece as short strokes into it, one, two or three beside one another. */
 function notchD(piece: DrawnPiece): string {
   let d = '';
   for (const edge of piece.edges) {
     for (const notch of edge.notches) {
-      const place = placeAtShare(edge.path, notch.at);
-      const at = placePoint(edge.path, place);
-      const t = placeTangent(edge.path, place);
-      for (let i = 0; i < notch.count; i++) {
-        const along = (i - (notch.count - 1) / 2) * NOTCH_APART_MM;
-        const x = at.x + t.x * along;
-        const y = at.y + t.y * along;
-        d += `M${x.toFixed(1)} ${y.toFixed(1)}L${(x - t.y * NOTCH_MM).toFixed(1)} ${(y + t.x * NOTCH_MM).toFixed(1)}`;
+      for (const { foot, inward } of notchTeeth(edge.path, notch.at, notch.count)) {
+        const tip = add(foot, scale(inward, NOTCH_MM));
+        d += `M${foot.x.toFixed(1)} ${foot.y.toFixed(1)}L${tip.x.toFixed(1)} ${tip.y.toFixed(1)}`;
       }
     }
   }
