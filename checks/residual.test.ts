@@ -7,6 +7,8 @@ import {
   type Body,
   type MovableEdge,
   type SizeChart,
+  renderPhrase,
+  TELL_IN,
 } from '../src/garment/index.ts';
 
 /**
@@ -57,7 +59,7 @@ describe('six seams and a residual of 1 1/2 in (common practice)', () => {
     expect(bust).toMatchObject({ seams: 6, edges: 12 });
     expect(bust.perSeam).toBeWithinMm(IN / 4, 1e-9);
     expect(bust.perEdge).toBeWithinMm(IN / 8, 1e-9);
-    expect(bust.why.residual.sentence).toContain(
+    expect(renderPhrase(bust.why.residual.sentence, TELL_IN)).toContain(
       '1 1/2 in all round = 1/4 in at each of 6 seams = 1/8 in on each of 12 cut edges',
     );
   });
@@ -124,7 +126,7 @@ describe('lengths (trade notes 5.2, derived; T1 and fold depth, Costume Text ch.
     expect(back.residual).toBeWithinMm(-0.75 * IN, 1e-9);
     // Shortening is folded out: the fold is half as deep as what it takes away.
     expect(-back.residual / 2).toBeWithinMm(0.375 * IN, 1e-9);
-    expect(back.why.sentence).toContain('shorten by 3/4 in');
+    expect(renderPhrase(back.why.sentence, TELL_IN)).toContain('shorten by 3/4 in');
   });
 
   it('T1: a bodice 1 in too long is shortened by 1 in, a fold 1/2 in deep', () => {

@@ -8,6 +8,8 @@ import {
   type Plan,
   type PlanChoices,
   type SizeChart,
+  renderPhrase,
+  TELL_IN,
 } from '../src/garment/index.ts';
 
 /**
@@ -108,7 +110,7 @@ describe('worked size choices (trade notes 4.1, misses chart)', () => {
     expect(p.findings.filter((f) => f.code === 'sizes-far-apart').map((f) => f.where.level)).toEqual([
       'waist',
     ]);
-    expect(p.findings.find((f) => f.code === 'sizes-far-apart')?.message).toContain('2.5 sizes apart');
+    expect(p.findings.find((f) => f.code === 'sizes-far-apart')?.values).toMatchObject({ apart: 2.5 });
   });
 });
 
@@ -170,7 +172,7 @@ describe('trousers between two sizes (T12, TM 10-227)', () => {
     expect(p.base.size).toBe('16');
     expect(at(p, 'hip').size).toBe('16');
     expect(at(p, 'waist').size).toBe('14');
-    expect(p.base.why.sentence).toContain('fits the seat');
+    expect(renderPhrase(p.base.why.sentence, TELL_IN)).toContain('fits the seat');
   });
 
   it('the smaller fits the seat when it leaves the wearing ease', () => {

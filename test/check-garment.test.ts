@@ -1,12 +1,13 @@
+import { findingSentence } from '../src/pipeline/index.ts';
 import { describe, expect, it } from 'vitest';
-import { garmentAtSize, type Garment, type LevelPlan, type Plan } from '../src/garment/index.ts';
+import { garmentAtSize, type Garment, type LevelPlan, type Plan, t, TELL_CM } from '../src/garment/index.ts';
 import { linePath, pathEnd, pathStart } from '../src/geometry/index.ts';
 import { sample } from '../src/samples/index.ts';
 import { checkGarment, girthAt, walkAll } from '../src/check/index.ts';
 
 const skirt = garmentAtSize(sample('a-line-skirt'), 4);
 const finished = girthAt(skirt, 'hip')!.girth;
-const why = { sentence: '' };
+const why = { sentence: t`` };
 
 /** A plan of one level whose target lies `by` mm above what the pieces measure. */
 function planOf(by: number, more: Partial<LevelPlan> = {}): Plan {
@@ -69,10 +70,12 @@ describe('finished girths', () => {
     expect(about(skirt, planOf(8))).toMatchObject([
       { code: 'girth-off-target', severity: 'error', where: { level: 'hip' }, amount: expect.closeTo(-8, 6) },
     ]);
-    expect(about(skirt, planOf(8))[0]!.message).toContain('too small');
-    expect(about(skirt, planOf(-8))[0]!.message).toContain('too large');
-    expect(about(skirt, planOf(-8, { edges: 0 }))[0]).toMatchObject({ severity: 'error' });
-    expect(about(skirt, planOf(-8, { edges: 0 }))[0]!.message).toContain('No seam may move');
+    expect(findingSentence(about(skirt, planOf(8))[0]!, TELL_CM)).toContain('so 8 mm too small');
+    expect(findingSentence(about(skirt, planOf(-8))[0]!, TELL_CM)).toContain('so 8 mm too large');
+    expect(about(skirt, planOf(-8, { edges: 0 }))[0]).toMatchObject({
+      severity: 'error',
+      values: { movable: false },
+    });
   });
 
   it('on target as planned and off it now were altered on purpose: a warning', () => {

@@ -7,3 +7,4 @@ export { trueGarment } from './true.ts';
 export type { TrueOptions, Trued } from './true.ts';
 export type { Change } from './change.ts';
 export { checkGarment } from './check-garment.ts';
+export { CHECK_WORDS } from './words-table.ts';

@@ -1,5 +1,5 @@
 import type { DrawnPiece, Finding, Garment } from '../garment/index.ts';
-import { say } from '../garment/index.ts';
+import { t } from '../garment/index.ts';
 import {
   STORED_MM,
   distance,
@@ -12,6 +12,7 @@ import {
 import { centreCorners, dartJoints, seamJoints } from './corner.ts';
 import type { Joint } from './corner.ts';
 import { seamSeverity } from './walk.ts';
+import { checkFinding } from './words-table.ts';
 
 /** An edge shorter than this cannot be stitched as an edge of its own (about one stitch). */
 const TINY_MM = 2;
@@ -42,14 +43,7 @@ export function checkOutline(piece: DrawnPiece): readonly Finding[] {
 function outlineFindings(piece: DrawnPiece): Finding[] {
   const where = { piece: piece.id };
   if (piece.edges.some((e) => e.path.some((p) => !Number.isFinite(p.x) || !Number.isFinite(p.y)))) {
-    return [
-      {
-        code: 'outline-not-a-number',
-        severity: 'error',
-        where,
-        message: `${piece.name}: part of the outline could not be worked out, so the piece cannot be drawn.`,
-      },
-    ];
+    return [checkFinding('outline-not-a-number', 'error', where, { piece: piece.name })];
   }
   const paths = piece.edges.map((e) => e.path);
   const findings: Finding[] = [];
@@ -57,51 +51,54 @@ function outlineFindings(piece: DrawnPiece): Finding[] {
     const next = piece.edges[(i + 1) % piece.edges.length]!;
     const gap = distance(pathEnd(edge.path), pathStart(next.path));
     if (gap > STORED_MM) {
-      findings.push({
-        code: 'outline-open',
-        severity: 'error',
-        where: { ...where, edge: edge.id, at: pathEnd(edge.path) },
-        amount: gap,
-        message: `${piece.name}: ${edge.name} ends ${say(gap)} from where ${next.name} begins. The outline must be closed to be cut.`,
-      });
+      findings.push(
+        checkFinding(
+          'outline-open',
+          'error',
+          { ...where, edge: edge.id, at: pathEnd(edge.path) },
+          { piece: piece.name, edge: edge.name, next: next.name, gap },
+          { amount: gap },
+        ),
+      );
     }
     const length = pathLength(edge.path);
     if (length < TINY_MM) {
-      findings.push({
-        code: 'edge-tiny',
-        severity: 'warning',
-        where: { ...where, edge: edge.id, at: pathStart(edge.path) },
-        amount: length,
-        message: `${piece.name}: ${edge.name} is only ${say(length)} long. Look whether an alteration has eaten it.`,
-      });
+      findings.push(
+        checkFinding(
+          'edge-tiny',
+          'warning',
+          { ...where, edge: edge.id, at: pathStart(edge.path) },
+          { piece: piece.name, edge: edge.name, length },
+          { amount: length },
+        ),
+      );
     }
     const back = turnsBack(edge.path);
     if (back) {
-      findings.push({
-        code: 'edge-turns-back',
-        severity: 'error',
-        where: { ...where, edge: edge.id, at: back },
-        message: `${piece.name}: ${edge.name} turns back on itself. An alteration asks more of this curve than it has room for.`,
-      });
+      findings.push(
+        checkFinding(
+          'edge-turns-back',
+          'error',
+          { ...where, edge: edge.id, at: back },
+          { piece: piece.name, edge: edge.name },
+        ),
+      );
     }
   });
   if (pathsArea(paths) <= 0) {
-    findings.push({
-      code: 'outline-inverted',
-      severity: 'error',
-      where,
-      message: `${piece.name}: the outline has turned inside out.`,
-    });
+    findings.push(checkFinding('outline-inverted', 'error', where, { piece: piece.name }));
   }
   for (const meeting of selfIntersections(paths)) {
     if (meeting.kind !== 'crosses') continue;
     const [a, b] = [piece.edges[meeting.a.path]!, piece.edges[meeting.b.path]!];
-    findings.push({
-      code: 'outline-crosses-itself',
-      severity: 'error',
-      where: { ...where, edge: a.id, at: meeting.point },
-      message: `${piece.name}: ${a === b ? `${a.name} crosses itself` : `${a.name} crosses ${b.name}`}. The piece cannot be cut like this.`,
-    });
+    findings.push(
+      checkFinding(
+        'outline-crosses-itself',
+        'error',
+        { ...where, edge: a.id, at: meeting.point },
+        { piece: piece.name, edge: a.name, other: a === b ? null : b.name },
+      ),
+    );
   }
   return [...findings, ...dartFindings(piece), ...squareFindings(piece), ...grainFindings(piece)];
 }
@@ -127,26 +124,28 @@ function dartFindings(piece: DrawnPiece): Finding[] {
     const second = piece.edges.find((e) => e.id === dart.legs[1]);
     if (!first || !second) {
       return [
-        {
-          code: 'dart-without-legs',
-          severity: 'error',
-          where: { piece: piece.id },
-          message: `${piece.name}: the ${dart.name} has lost one of its legs.`,
-        },
+        checkFinding(
+          'dart-without-legs',
+          'error',
+          { piece: piece.id },
+          { piece: piece.name, dart: dart.name },
+        ),
       ];
     }
     const off = pathLength(first.path) - pathLength(second.path);
     const severity = seamSeverity(off);
     if (!severity) return [];
     return [
-      {
-        code: 'dart-legs-differ',
+      checkFinding(
+        'dart-legs-differ',
         severity,
-        where: { piece: piece.id, edge: (off > 0 ? first : second).id },
-        amount: Math.abs(off),
-        message: `${piece.name}: the legs of the ${dart.name} differ by ${say(Math.abs(off))}, so it cannot be stitched flat.`,
-        remedy: { say: 'True the darts', steps: [{ id: `true-${piece.id}-${dart.id}`, kind: 'true' }] },
-      },
+        { piece: piece.id, edge: (off > 0 ? first : second).id },
+        { piece: piece.name, dart: dart.name, off: Math.abs(off) },
+        {
+          amount: Math.abs(off),
+          remedy: { say: t`True the darts`, steps: [{ id: `true-${piece.id}-${dart.id}`, kind: 'true' }] },
+        },
+      ),
     ];
   });
 }
@@ -157,13 +156,13 @@ function squareFindings(piece: DrawnPiece): Finding[] {
     const line = piece.edges[side.lineEdge]!;
     const fold = piece.edges[side.seamEdge]!.kind === 'fold';
     return [
-      {
-        code: 'corner-not-square',
-        severity: 'note',
-        where: { piece: piece.id, edge: line.id, at: pathStart(piece.edges[side.corner]!.path) },
-        amount: off,
-        message: `${piece.name}: ${line.name} meets the ${fold ? 'fold' : 'opening'} at ${Math.round(side.angle)}° instead of square, so it will come to a ${off > 0 ? 'peak' : 'dip'} when ${fold ? 'unfolded' : 'closed'}.`,
-      },
+      checkFinding(
+        'corner-not-square',
+        'note',
+        { piece: piece.id, edge: line.id, at: pathStart(piece.edges[side.corner]!.path) },
+        { piece: piece.name, edge: line.name, angle: side.angle, fold, peak: off > 0 },
+        { amount: off },
+      ),
     ];
   });
 }
@@ -171,14 +170,7 @@ function squareFindings(piece: DrawnPiece): Finding[] {
 function grainFindings(piece: DrawnPiece): Finding[] {
   const grain = piece.lines.find((l) => l.kind === 'grain');
   if (!grain) {
-    return [
-      {
-        code: 'grain-missing',
-        severity: 'note',
-        where: { piece: piece.id },
-        message: `${piece.name} has no grainline, so nothing says how it lies on the cloth.`,
-      },
-    ];
+    return [checkFinding('grain-missing', 'note', { piece: piece.id }, { piece: piece.name })];
   }
   const fold = piece.edges.find((e) => e.kind === 'fold');
   if (!fold) return [];
@@ -186,13 +178,13 @@ function grainFindings(piece: DrawnPiece): Finding[] {
   const angle = Math.min(off, 180 - off);
   if (angle <= GRAIN_DEG || angle > SLANT_DEG) return [];
   return [
-    {
-      code: 'grain-off',
-      severity: 'warning',
-      where: { piece: piece.id, edge: fold.id },
-      amount: angle,
-      message: `${piece.name}: the grainline leans ${angle.toFixed(1)}° against the fold. Cut on the fold, the grain follows the fold.`,
-    },
+    checkFinding(
+      'grain-off',
+      'warning',
+      { piece: piece.id, edge: fold.id },
+      { piece: piece.name, angle },
+      { amount: angle },
+    ),
   ];
 }
 
@@ -219,27 +211,35 @@ function smoothFinding(joint: Joint, seam: string | undefined): Finding[] {
   if (Math.abs(joint.off) <= CORNER_DEG || Math.abs(joint.off) > MEANT_DEG) return [];
   const { piece, lineEdge, corner } = joint.a;
   const line = piece.edges[lineEdge]!;
-  const across = seam === undefined ? 'over its folded dart' : `across the seam “${seam}”`;
   return [
-    {
-      code: 'corner-not-smooth',
-      severity: 'note',
-      where: {
+    checkFinding(
+      'corner-not-smooth',
+      'note',
+      {
         piece: piece.id,
         edge: line.id,
         at: pathStart(piece.edges[corner]!.path),
         ...(seam === undefined ? {} : { seam: joint.seam }),
       },
-      amount: joint.off,
-      message: `${piece.name}: ${line.name} turns by ${Math.abs(joint.off).toFixed(0)}° ${across} (${Math.round(joint.a.angle)}° and ${Math.round(joint.b.angle)}°, together they should make 180°).`,
-      remedy: {
-        say: 'Smooth it by truing',
-        steps: [
-          seam === undefined
-            ? { id: `true-${piece.id}`, kind: 'true' }
-            : { id: `true-${joint.seam}`, kind: 'true', seams: [joint.seam] },
-        ],
+      {
+        piece: piece.name,
+        edge: line.name,
+        off: joint.off,
+        seam: seam ?? null,
+        a: joint.a.angle,
+        b: joint.b.angle,
       },
-    },
+      {
+        amount: joint.off,
+        remedy: {
+          say: t`Smooth it by truing`,
+          steps: [
+            seam === undefined
+              ? { id: `true-${piece.id}`, kind: 'true' }
+              : { id: `true-${joint.seam}`, kind: 'true', seams: [joint.seam] },
+          ],
+        },
+      },
+    ),
   ];
 }

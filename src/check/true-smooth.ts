@@ -1,5 +1,5 @@
 import type { Finding, Garment, Seam } from '../garment/index.ts';
-import { say, pieceAt } from '../garment/index.ts';
+import { pieceAt } from '../garment/index.ts';
 import { pathStart } from '../geometry/index.ts';
 import type { Change } from './change.ts';
 import { centreCorners, cornerAngle, dartJoints, seamJoints } from './corner.ts';
@@ -7,6 +7,7 @@ import type { Joint, JointSide } from './corner.ts';
 import { CORNER_DEG, MEANT_DEG } from './outline.ts';
 import { withPiece } from './rework.ts';
 import { swayOf, turnLine } from './true-corner.ts';
+import { checkFinding } from './words-table.ts';
 
 /** A corner this near to smooth is smooth: well under the 2° that trade.md 6.3 allows. */
 const SMOOTH_DEG = 0.5;
@@ -121,11 +122,11 @@ export function smoothChanges(after: Garment, run: SmoothingRun): Change[] {
 function beyondBound(spot: Spot, sway: number, bound: number): Finding {
   const side = spot.sides[0]!;
   const line = side.piece.edges[side.lineEdge]!;
-  return {
-    code: 'corner-beyond-bound',
-    severity: 'note',
-    where: { piece: side.piece.id, edge: line.id, at: pathStart(side.piece.edges[side.corner]!.path) },
-    amount: spot.off,
-    message: `${side.piece.name}: ${line.name} turns by ${Math.abs(spot.off).toFixed(0)}°; smoothing it would move the line by ${say(sway)}, more than the ${say(bound)} allowed, so it was left.`,
-  };
+  return checkFinding(
+    'corner-beyond-bound',
+    'note',
+    { piece: side.piece.id, edge: line.id, at: pathStart(side.piece.edges[side.corner]!.path) },
+    { piece: side.piece.name, edge: line.name, off: spot.off, sway, bound },
+    { amount: spot.off },
+  );
 }

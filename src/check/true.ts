@@ -1,6 +1,6 @@
 import type { Finding, Garment, Seam } from '../garment/index.ts';
-import { say, pieceAt } from '../garment/index.ts';
-import { SEAM_NOTE_MM, SEAM_WARNING_MM, pathLength } from '../geometry/index.ts';
+import { SEAM_WARNING_MM, pathLength } from '../geometry/index.ts';
+import { pieceAt } from '../garment/index.ts';
 import type { Change } from './change.ts';
 import { withPiece } from './rework.ts';
 import { fitBand } from './true-band.ts';
@@ -11,6 +11,7 @@ import { placeNotches } from './true-notch.ts';
 import { smooth, smoothChanges, startSmoothing } from './true-smooth.ts';
 import { seamSeverity, walkSeam } from './walk.ts';
 import type { Walk } from './walk.ts';
+import { checkFinding } from './words-table.ts';
 
 export interface TrueOptions {
   /** Seams to true; all when absent. */
@@ -136,17 +137,19 @@ function notTrued(walk: Walk, moved: Moved): Finding[] {
   const atLimit = [...moved].some(
     ([key, mm]) => pieces.has(key.slice(key.indexOf(' ') + 1)) && Math.abs(mm) >= TRUE_LIMIT_MM - 1e-9,
   );
-  const why = atLimit
-    ? `Its end would have to move by more than ${say(TRUE_LIMIT_MM)}: that is an alteration, not truing. Undo or change the alteration that made the difference.`
-    : 'The corners it ends in cannot move along it (a fold or the maker’s line is in the way).';
   const first = walk.seam.a[0]!;
   return [
-    {
-      code: 'seam-not-trued',
+    checkFinding(
+      'seam-not-trued',
       severity,
-      where: { seam: walk.seam.id, piece: first.piece, edge: first.edge },
-      amount: walk.difference,
-      message: `Seam “${walk.seam.name}” could not be trued: its sides still differ by ${say(Math.abs(walk.difference))}${walk.seam.join.kind === 'plain' ? '' : ' beyond the intended fullness'}, over ${SEAM_NOTE_MM} mm. ${why}`,
-    },
+      { seam: walk.seam.id, piece: first.piece, edge: first.edge },
+      {
+        seam: walk.seam.name,
+        off: walk.difference,
+        full: walk.seam.join.kind !== 'plain',
+        limit: atLimit ? TRUE_LIMIT_MM : null,
+      },
+      { amount: walk.difference },
+    ),
   ];
 }

@@ -1,6 +1,7 @@
 import type { EdgeRef, Finding, Garment, Seam, Severity } from '../garment/index.ts';
-import { say, chainLength, chainNotches, edgeAt, missingEdges } from '../garment/index.ts';
+import { called, t, chainLength, chainNotches, missingEdges, edgeAt } from '../garment/index.ts';
 import { SEAM_ERROR_MM, SEAM_NOTE_MM, SEAM_WARNING_MM } from '../geometry/index.ts';
+import { checkFinding } from './words-table.ts';
 
 /** Where two notches that should meet stand, walked from the common start. */
 export interface NotchWalk {
@@ -131,9 +132,9 @@ export function seamSeverity(mm: number): Severity | undefined {
   return off > SEAM_NOTE_MM ? 'note' : undefined;
 }
 
-function chainName(garment: Garment, chain: readonly EdgeRef[]): string {
+function chainPieces(garment: Garment, chain: readonly EdgeRef[]): readonly string[] {
   const names = new Set(chain.map((ref) => edgeAt(garment, ref)?.piece.name ?? ref.piece));
-  return [...names].join(' and ');
+  return [...names];
 }
 
 /**
@@ -142,47 +143,49 @@ function chainName(garment: Garment, chain: readonly EdgeRef[]): string {
  */
 export function walkFindings(garment: Garment, walk: Walk): Finding[] {
   const { seam } = walk;
-  const findings: Finding[] = walk.missing.map((ref) => ({
-    code: 'seam-edge-missing',
-    severity: 'error',
-    where: { seam: seam.id, piece: ref.piece, edge: ref.edge },
-    message: `The seam “${seam.name}” names an edge “${ref.edge}” of “${ref.piece}” that this garment does not have, so it cannot be walked.`,
-  }));
+  const findings: Finding[] = walk.missing.map((ref) =>
+    checkFinding(
+      'seam-edge-missing',
+      'error',
+      { seam: seam.id, piece: ref.piece, edge: ref.edge },
+      { seam: seam.name, piece: ref.piece, edge: ref.edge },
+    ),
+  );
   if (walk.missing.length > 0) return findings;
   const remedy = {
-    say: `True “${seam.name}”`,
+    say: t`True “${called(seam.name)}”`,
     steps: [{ id: `true-${seam.id}`, kind: 'true' as const, seams: [seam.id] }],
   };
   const first = seam.a[0]!;
   const severity = seamSeverity(walk.difference);
   if (severity) {
     const [long, short] = walk.difference > 0 ? [seam.a, seam.b] : [seam.b, seam.a];
-    const meant =
-      seam.join.kind === 'plain'
-        ? ''
-        : ` than the intended ${seam.join.kind === 'eased' ? 'ease' : 'gathering'} allows`;
-    const side = (chain: readonly EdgeRef[]): string =>
-      `${chainName(garment, chain)} (${say(chain === seam.a ? walk.a : walk.b)})`;
-    findings.push({
-      code: 'seam-differs',
-      severity,
-      where: { seam: seam.id, piece: first.piece, edge: first.edge },
-      amount: walk.difference,
-      message: `Seam “${seam.name}”: ${side(long)} is ${say(Math.abs(walk.difference))} longer${meant || ` than ${side(short)}`}${meant ? `, against ${side(short)}` : ''}.`,
-      remedy,
+    const side = (chain: readonly EdgeRef[]): { pieces: readonly string[]; length: number } => ({
+      pieces: chainPieces(garment, chain),
+      length: chain === seam.a ? walk.a : walk.b,
     });
+    findings.push(
+      checkFinding(
+        'seam-differs',
+        severity,
+        { seam: seam.id, piece: first.piece, edge: first.edge },
+        { seam: seam.name, long: side(long), short: side(short), off: walk.difference, join: seam.join.kind },
+        { amount: walk.difference, remedy },
+      ),
+    );
   }
   for (const notch of walk.notches) {
     const off = seamSeverity(notch.difference);
     if (!off) continue;
-    findings.push({
-      code: 'notch-differs',
-      severity: off === 'error' ? 'warning' : off,
-      where: { seam: seam.id, piece: first.piece, edge: first.edge },
-      amount: notch.difference,
-      message: `Seam “${seam.name}”: the notches “${notch.id}” miss one another by ${say(Math.abs(notch.difference))}.`,
-      remedy,
-    });
+    findings.push(
+      checkFinding(
+        'notch-differs',
+        off === 'error' ? 'warning' : off,
+        { seam: seam.id, piece: first.piece, edge: first.edge },
+        { seam: seam.name, notch: notch.id, off: notch.difference },
+        { amount: notch.difference, remedy },
+      ),
+    );
   }
   return findings;
 }

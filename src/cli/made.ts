@@ -1,5 +1,6 @@
 import {
   tellLength,
+  renderPhrase,
   told,
   levelName,
   cautionsFor,
@@ -32,7 +33,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
     ]);
   const text = (tell: Tell): string =>
     [
-      `${fitting.title}: base size ${made.plan.base.size}. ${told(made.plan.base.why.sentence, tell)}`,
+      `${fitting.title}: base size ${made.plan.base.size}. ${renderPhrase(made.plan.base.why.sentence, tell)}`,
       '',
       table(['level', 'size', 'pieces measure', 'target'], rows(tell)),
       '',

@@ -1,18 +1,7 @@
-import {
-  called,
-  findingMaker,
-  keyWord,
-  listOf,
-  measureWord,
-  t,
-  type MeasureId,
-  type Phrase,
-} from '../garment/index.ts';
+import { called, findingMaker, keyWord, t, type Phrase } from '../garment/index.ts';
 
 /** The sentences of what the terminal itself has to say. */
 export const CLI_WORDS = {
-  'second-reading': ({ measures }: { measures: readonly MeasureId[] }): Phrase =>
-    t`Read once: ${listOf(measures.map((m) => t`${measureWord(m)}`))}. A small slip there cannot be told from a real body: please take each a second time.`,
   'no-lay-found': (): Phrase => t`No lay was found in the time given. Give it longer, or loosen the repeat.`,
   'not-held': ({ format, what }: { format: string; what: string }): Phrase =>
     t`${called(format.toUpperCase())} can't hold ${keyWord('loss', what)}.`,

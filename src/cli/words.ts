@@ -1,6 +1,5 @@
 import type { Finding, Question, Tell } from '../garment/index.ts';
 import { say } from './said.ts';
-import { cliFinding } from './words-table.ts';
 
 /** Rows as an aligned table; numbers (and what begins like one) to the right. */
 export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
@@ -39,7 +38,9 @@ function readOnce(questions: readonly Question[]): readonly Finding[] {
   const once = questions.filter((q) => q.code === 'second-reading');
   if (once.length === 0) return [];
   const measures = once.map((q) => q.measure);
-  return [cliFinding('second-reading', 'note', { measure: measures[0]! }, { measures })];
+  return [
+    { code: 'second-reading', severity: 'note', where: { measure: measures[0]! }, values: { measures } },
+  ];
 }
 
 /** Questions about entries as findings, so that they stand among the rest: second readings in one note, anything else a warning. */
@@ -54,7 +55,7 @@ export function questionFindings(questions: readonly Question[]): readonly Findi
       code: q.code,
       severity: 'warning' as const,
       where: { measure: q.measure },
-      ...(typeof q.message === 'string' ? { message: q.message } : { values: { question: q.message } }),
+      values: q.values,
     })),
     ...readOnce(questions),
   ];

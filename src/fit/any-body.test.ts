@@ -11,8 +11,11 @@ import {
   type MovableEdge,
   type Plan,
   type SizeChart,
+  renderPhrase,
+  sayFinding,
+  TELL_CM,
 } from '../garment/index.ts';
-import { planFit, type PlanInput } from './index.ts';
+import { planFit, type PlanInput, FIT_WORDS } from './index.ts';
 
 /** Women's sizes of EN 13402-3 (memory), garment 60/40/80 mm larger at bust, waist and hip (our own figures). */
 const en = bodyTableChart(EN_WOMEN);
@@ -113,9 +116,11 @@ describe('any body whatever', () => {
                 l.residual,
                 1e-6,
               );
-            for (const why of Object.values(l.why)) expect(why.sentence).toMatch(/\d|chosen/);
+            for (const why of Object.values(l.why))
+              expect(renderPhrase(why.sentence, TELL_CM)).toMatch(/\d|chosen/);
           }
-          for (const f of p.findings) expect(f.message).not.toMatch(/NaN|undefined|Infinity/);
+          for (const f of p.findings)
+            expect(sayFinding(FIT_WORDS, f, TELL_CM)).not.toMatch(/NaN|undefined|Infinity/);
           expect(chart.sizes.some((s) => s.id === p.base.size)).toBe(true);
         },
       ),

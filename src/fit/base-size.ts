@@ -1,10 +1,15 @@
 import {
   bodyValue,
+  called,
+  len,
+  levelWord,
   MM_PER,
-  say,
+  percent,
+  t,
   garmentKind,
   type Finding,
   type MeasureId,
+  type Phrase,
   type Plan,
   type Why,
 } from '../garment/index.ts';
@@ -12,8 +17,8 @@ import { FINISHED_MM } from '../geometry/index.ts';
 import { atIndex, cutSize, type CutSize } from './cut-size.ts';
 import type { PlanInput } from './input.ts';
 import { chartBody, filled, levelTable } from './level-table.ts';
-import { tellFor, type Tell } from './tell.ts';
 import { leastEase } from './wearing-ease.ts';
+import { fitFinding } from './words-table.ts';
 
 /** Published rule where a chart has no upper bust: from 2 in of difference on, choose by the upper bust (Texas E-372, seen). mm */
 const TWO_INCHES = 2 * MM_PER.in;
@@ -42,19 +47,24 @@ export function tellSize(
   input: PlanInput,
   found: CutSize,
   row: readonly number[],
-  tell: Tell,
   between = input.choices.between,
-): string {
-  const size = (i: number): string => `${label(input, i)} (${tell(row[i]!)})`;
-  if (found.how === 'exact') return `size ${label(input, found.index)}`;
-  if (found.how === 'below') return `smaller than the smallest size ${size(found.index)}`;
-  if (found.how === 'above') return `larger than the largest size ${size(found.index)}`;
+): Phrase {
+  const size = (i: number): Phrase => t`${called(label(input, i))} (${len(row[i]!)})`;
+  const chosen = called(label(input, found.index));
+  if (found.how === 'exact') return t`size ${chosen}`;
+  if (found.how === 'below') return t`smaller than the smallest size ${size(found.index)}`;
+  if (found.how === 'above') return t`larger than the largest size ${size(found.index)}`;
   const [a, b] = found.between!;
   if (!Number.isInteger(found.index))
-    return `${Math.round((found.index - a) * 100)} % of the way from size ${size(a)} to ${size(b)}`;
-  const rule = between === 'nearest' ? 'the nearer (halfway, the smaller)' : `the ${between}`;
-  return `between sizes ${size(a)} and ${size(b)}: ${rule} is taken, ${label(input, found.index)}`;
+    return t`${percent(found.index - a)} of the way from size ${size(a)} to ${size(b)}`;
+  return t`between sizes ${size(a)} and ${size(b)}: ${RULES[between]} is taken, ${chosen}`;
 }
+
+const RULES: Readonly<Record<PlanInput['choices']['between'], Phrase>> = {
+  nearest: t`the nearer (halfway, the smaller)`,
+  smaller: t`the smaller`,
+  larger: t`the larger`,
+};
 
 /** The rule to apply to the upper bust: which chart row it is compared with, and what a standard body's difference is. */
 function upperBust(
@@ -64,18 +74,17 @@ function upperBust(
 ): { index: CutSize; excess: number; why: Why } | null {
   const upper = bodyValue(input.body, 'upper-bust-girth');
   if (input.choices.upperBust === 'off' || upper === undefined) return null;
-  const tell = tellFor(input.body.show);
   const difference = bust - upper;
   const upperRow =
     input.choices.upperBust === 'chart-difference' ? filled(chartBody(input, 'upper-bust')) : null;
-  const said = `The bust (${tell(bust)}) is ${tell(difference)} more than the upper bust (${tell(upper)})`;
+  const said = t`The bust (${len(bust)}) is ${len(difference)} more than the upper bust (${len(upper)})`;
   if (upperRow !== null) {
     // The chart's own difference at the size this bust would take: it is not the same in every size.
     const at = cutSize(bustRow, bust, { between: 'smaller', method: 'part' }).index;
     const allowed = atIndex(bustRow, at) - atIndex(upperRow, at);
     if (difference - allowed <= FINISHED_MM) return null;
     const index = cutSize(upperRow, upper, input.choices);
-    const sentence = `${said}; the size chart allows ${tell(allowed)} at size ${label(input, at)}. So the upper bust chooses: ${tell(upper)} is ${tellSize(input, index, upperRow, tell)}. Neck, shoulder and armhole then fit; the bust is altered.`;
+    const sentence = t`${said}; the size chart allows ${len(allowed)} at size ${called(label(input, at))}. So the upper bust chooses: ${len(upper)} is ${tellSize(input, index, upperRow)}. Neck, shoulder and armhole then fit; the bust is altered.`;
     return {
       index,
       excess: bust - atIndex(bustRow, index.index),
@@ -84,7 +93,7 @@ function upperBust(
   }
   if (difference < TWO_INCHES - 1e-6) return null;
   const index = cutSize(bustRow, upper + TWO_INCHES, input.choices);
-  const sentence = `${said}, and 2 in or more means choosing by the upper bust: a bust of ${tell(upper)} + 2 in = ${tell(upper + TWO_INCHES)} is ${tellSize(input, index, bustRow, tell)}. Neck, shoulder and armhole then fit; the bust is altered.`;
+  const sentence = t`${said}, and ${len(TWO_INCHES)} or more means choosing by the upper bust: a bust of ${len(upper)} + ${len(TWO_INCHES)} = ${len(upper + TWO_INCHES)} is ${tellSize(input, index, bustRow)}. Neck, shoulder and armhole then fit; the bust is altered.`;
   return {
     index,
     excess: bust - atIndex(bustRow, index.index),
@@ -112,16 +121,15 @@ function seatSize(input: PlanInput, found: CutSize, hip: number): CutSize {
 }
 
 function byGirth(input: PlanInput, id: MeasureId, row: readonly number[], value: number): Plan['base'] {
-  const tell = tellFor(input.body.show);
   const plain = cutSize(row, value, input.choices);
   const found = id === 'hip-girth' ? seatSize(input, plain, value) : plain;
-  const name = id === 'hip-girth' ? 'hip' : id === 'waist-girth' ? 'waist' : 'bust';
+  const name = levelWord(id === 'hip-girth' ? 'hip' : id === 'waist-girth' ? 'waist' : 'bust');
   const seat = found !== plain && found.between !== undefined;
   const words = seat
-    ? `between sizes ${label(input, found.between[0])} and ${label(input, found.between[1])}: ${label(input, found.index)} is the one that fits the seat`
-    : tellSize(input, found, row, tell);
+    ? t`between sizes ${called(label(input, found.between[0]))} and ${called(label(input, found.between[1]))}: ${called(label(input, found.index))} is the one that fits the seat`
+    : tellSize(input, found, row);
   return placed(input, found.index, {
-    sentence: `By the ${name}: ${tell(value)} is ${words}.`,
+    sentence: t`By the ${name}: ${len(value)} is ${words}.`,
     source: seat ? 'US Army TM 10-227 (trousers by the seat)' : 'size by the girth that is hardest to alter',
   });
 }
@@ -138,7 +146,7 @@ function chosenBase(input: PlanInput): Plan['base'] | null {
   const index = id === undefined ? -1 : input.chart.sizes.findIndex((s) => s.id === id);
   return index === -1
     ? null
-    : placed(input, index, { sentence: `Size ${label(input, index)} was chosen by hand.` });
+    : placed(input, index, { sentence: t`Size ${called(label(input, index))} was chosen by hand.` });
 }
 
 /** Children's sizes go by height where both the chart and the child have it (EN 13402 practice). */
@@ -146,11 +154,10 @@ function byHeight(input: PlanInput): Plan['base'] | null {
   const height = bodyValue(input.body, 'stature');
   const row = input.chart.body.stature === undefined ? null : filled(input.chart.body.stature);
   if (input.body.wearer !== 'child' || height === undefined || row === null) return null;
-  const tell = tellFor(input.body.show);
   // A child outgrows: between two heights the one that is long enough, unless chosen otherwise.
   const found = cutSize(row, height, input.choices);
   return placed(input, found.index, {
-    sentence: `By height: ${tell(height)} is ${tellSize(input, found, row, tell)}.`,
+    sentence: t`By height: ${len(height)} is ${tellSize(input, found, row)}.`,
     source: 'EN 13402 practice: children by height',
   });
 }
@@ -176,13 +183,13 @@ export function baseSize(input: PlanInput): Base {
     if (value === undefined || row === null) continue;
     const fuller = id === 'bust-girth' ? upperBust(input, value, row) : null;
     if (fuller === null) return { plan: byGirth(input, id, row, value), fullerBy: null, findings: [] };
-    const finding: Finding = {
-      code: 'bust-fuller',
-      severity: 'note',
-      where: { level: 'bust', measure: 'bust-girth' },
-      amount: fuller.excess,
-      message: `The bust is ${say(fuller.excess)} fuller than size ${label(input, fuller.index.index)} is made for. A bust alteration gives it room where it is needed, and the seams then take that much less; wider side seams would only give room under the arm.`,
-    };
+    const finding = fitFinding(
+      'bust-fuller',
+      'note',
+      { level: 'bust', measure: 'bust-girth' },
+      { excess: fuller.excess, size: label(input, fuller.index.index) },
+      { amount: fuller.excess },
+    );
     return {
       plan: placed(input, fuller.index.index, fuller.why),
       fullerBy: fuller.excess,
@@ -190,16 +197,10 @@ export function baseSize(input: PlanInput): Base {
     };
   }
   const middle = Math.floor((input.chart.sizes.length - 1) / 2);
-  const finding: Finding = {
-    code: 'base-unknown',
-    severity: 'error',
-    where: {},
-    message:
-      'No measure that both the body and the size chart have can choose a size: measure the bust (or the hip for skirts and trousers), or choose a size.',
-  };
+  const finding = fitFinding('base-unknown', 'error', {}, {});
   return {
     plan: placed(input, middle, {
-      sentence: `Nothing chooses a size; ${label(input, middle)}, the middle of the chart, stands in.`,
+      sentence: t`Nothing chooses a size; ${called(label(input, middle))}, the middle of the chart, stands in.`,
     }),
     fullerBy: null,
     findings: [finding],

@@ -2,8 +2,7 @@ import {
   bodyValue,
   bodyTableChart,
   EN_CHILDREN,
-  MEASURES,
-  writeLength,
+  question,
   type Body,
   type MeasureId,
   type Question,
@@ -41,8 +40,6 @@ export function childQuestions(body: Body): readonly Question[] {
     );
     const [least, most] = ROOM[id]!;
     if (value >= usual * least && value <= usual * most) return [];
-    const both = (mm: number): string => `${writeLength(mm, 'cm')} (${writeLength(mm, { in: 8 })})`;
-    const message = `A ${MEASURES[id].name} of ${both(value)} is unusual for a child ${both(height)} tall; the size table has ${both(usual)}. Please take it again; if it is right, keep it.`;
-    return [{ code: 'unusual', measure: id, message }];
+    return [question('unusual', id, { measure: id, value, is: { height, usual } })];
   });
 }

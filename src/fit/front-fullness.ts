@@ -1,7 +1,6 @@
-import { bodyValue, type Level, type LevelPlan, type MovableEdge } from '../garment/index.ts';
+import { bodyValue, len, t, type Level, type LevelPlan, type MovableEdge } from '../garment/index.ts';
 import type { PlanInput } from './input.ts';
 import { cutEdges } from './spread.ts';
-import { tellFor } from './tell.ts';
 
 /**
  * Where the upper bust chose the size, what the bust lacks lies in front (docs/trade.md 5.10): the panel seams inside the front take it, where
@@ -26,7 +25,6 @@ export function frontFullness(
   );
   if (inside.length === 0) return null;
   const count = cutEdges(inside);
-  const tell = tellFor(input.body.show);
   return {
     list: inside,
     seams: count / 2,
@@ -35,7 +33,7 @@ export function frontFullness(
       front: lacks,
       back: 0,
       why: {
-        sentence: `The bust is fuller than the size, and fullness lies in front: the front panel seams take all ${tell(lacks)}.`,
+        sentence: t`The bust is fuller than the size, and fullness lies in front: the front panel seams take all ${len(lacks)}.`,
         source: 'docs/trade.md 5.10',
       },
     },

@@ -1,9 +1,18 @@
-import { bodyValue, type Level, type LevelPlan, type MeasureId, type MovableEdge } from '../garment/index.ts';
+import {
+  bodyValue,
+  len,
+  percent,
+  t,
+  type Level,
+  type LevelPlan,
+  type MeasureId,
+  type MovableEdge,
+} from '../garment/index.ts';
 import { atIndex } from './cut-size.ts';
 import { FRONT_SHARE } from './ease-table.ts';
 import type { PlanInput } from './input.ts';
 import { canSplit } from './spread.ts';
-import { tellFor, tellPlus } from './tell.ts';
+import { plus } from './words-table.ts';
 
 const ARC: Readonly<Record<Level, MeasureId>> = {
   bust: 'front-bust-arc',
@@ -25,7 +34,6 @@ export function frontSplit(
   edges: readonly MovableEdge[],
 ): LevelPlan['split'] | null {
   if (edges.length > 0 && !canSplit(edges)) return null;
-  const tell = tellFor(input.body.show);
   if (Object.hasOwn(input.choices.front, at.level)) {
     const share = input.choices.front[at.level]!;
     const front = at.residual * share;
@@ -33,7 +41,7 @@ export function frontSplit(
       front,
       back: at.residual - front,
       why: {
-        sentence: `${Math.round(share * 100)} % of the change was asked to go to the front: ${tell(front)}.`,
+        sentence: t`${percent(share)} of the change was asked to go to the front: ${len(front)}.`,
       },
     };
   }
@@ -48,9 +56,7 @@ export function frontSplit(
   const wanted = arc + at.ease * share;
   const front = wanted - pattern;
   const known =
-    measured === undefined
-      ? `${Math.round(share * 1000) / 10} % of the width, a drafting convention`
-      : 'measured';
-  const sentence = `Front arc ${tell(arc)} ${tellPlus(tell, at.ease * share)} ease = ${tell(wanted)}; the pattern's front is ${tell(pattern)} (${known}): the front changes by ${tell(front)}, the back by ${tell(at.residual - front)}.`;
+    measured === undefined ? t`${percent(share, 1)} of the width, a drafting convention` : t`measured`;
+  const sentence = t`Front arc ${len(arc)} ${plus(at.ease * share)} ease = ${len(wanted)}; the pattern's front is ${len(pattern)} (${known}): the front changes by ${len(front)}, the back by ${len(at.residual - front)}.`;
   return { front, back: at.residual - front, why: { sentence } };
 }

@@ -3,7 +3,10 @@ import {
   MEASURES,
   MEASURE_IDS,
   MM_PER,
-  say,
+  capital,
+  len,
+  measureWord,
+  t,
   garmentKind,
   type Finding,
   type LengthPlan,
@@ -14,7 +17,7 @@ import { atIndex } from './cut-size.ts';
 import { CROTCH_DEPTH_EASE, LENGTH_EASE } from './ease-table.ts';
 import type { PlanInput } from './input.ts';
 import { filled } from './level-table.ts';
-import { tellFor, tellPlus } from './tell.ts';
+import { fitFinding, plus } from './words-table.ts';
 
 /** Lengths and widths a pattern is compared with; height and angles are not lengths of a garment. */
 function compared(): readonly MeasureId[] {
@@ -47,15 +50,12 @@ function lengthPlan(input: PlanInput, id: MeasureId, index: number): LengthPlan 
   const ease = own ? finished - chart : published.ease;
   const pattern = finished ?? chart! + ease;
   const residual = body + ease - pattern;
-  const tell = tellFor(input.body.show);
   const verb =
     Math.abs(residual) < 0.05
-      ? 'nothing to do'
-      : residual > 0
-        ? `lengthen by ${tell(residual)}`
-        : `shorten by ${tell(-residual)}`;
-  const whose = own ? "the pattern's own ease" : published.source === null ? 'no ease' : 'published ease';
-  const sentence = `${MEASURES[id].name}: body ${tell(body)} ${tellPlus(tell, ease)} (${whose}) = ${tell(body + ease)}; the pattern has ${tell(pattern)}: ${verb}.`;
+      ? t`nothing to do`
+      : t`${residual > 0 ? t`lengthen` : t`shorten`} by ${len(Math.abs(residual))}`;
+  const whose = own ? t`the pattern's own ease` : published.source === null ? t`no ease` : t`published ease`;
+  const sentence = t`${capital(t`${measureWord(id)}`)}: body ${len(body)} ${plus(ease)} (${whose}) = ${len(body + ease)}; the pattern has ${len(pattern)}: ${verb}.`;
   return {
     measure: id,
     body,
@@ -63,7 +63,7 @@ function lengthPlan(input: PlanInput, id: MeasureId, index: number): LengthPlan 
     ease,
     residual,
     why: {
-      sentence: sentence[0]!.toUpperCase() + sentence.slice(1),
+      sentence,
       ...(own || published.source === null ? {} : { source: published.source }),
     },
   };
@@ -77,13 +77,13 @@ function sidesDiffer(plans: readonly LengthPlan[]): Finding | null {
   if (front === undefined || back === undefined) return null;
   const off = front.residual - back.residual;
   if (Math.abs(off) <= FINISHED_MM) return null;
-  return {
-    code: 'front-back-length',
-    severity: 'note',
-    where: { level: 'waist', measure: 'front-waist-length' },
-    amount: off,
-    message: `Front and back change in length by amounts ${say(Math.abs(off))} apart, so their side edges would end at different heights. Taper the change along the side edges or take it in a wedge, and walk the side seam again.`,
-  };
+  return fitFinding(
+    'front-back-length',
+    'note',
+    { level: 'waist', measure: 'front-waist-length' },
+    { off },
+    { amount: off },
+  );
 }
 
 /** The length that decides whether a garment's waist sits where the body's is. */
@@ -91,12 +91,7 @@ function askFor(input: PlanInput): Finding | null {
   const id = garmentKind(input.garment).hungBy;
   const inChart = input.chart.body[id] !== undefined || input.chart.finishedLengths[id] !== undefined;
   if (!inChart || bodyValue(input.body, id) !== undefined) return null;
-  return {
-    code: 'measure-missing',
-    severity: 'note',
-    where: { measure: id },
-    message: `The ${MEASURES[id].name} was not measured. Girths say next to nothing about lengths (survey data: correlation below 0.2): please take it.`,
-  };
+  return fitFinding('length-missing', 'note', { measure: id }, { measure: id });
 }
 
 /**

@@ -1,16 +1,9 @@
-import {
-  LEVELS,
-  MM_PER,
-  say,
-  levelName,
-  type Finding,
-  type Level,
-  type MeasureId,
-} from '../garment/index.ts';
+import { LEVELS, MM_PER, type Finding, type Level, type MeasureId } from '../garment/index.ts';
 import { chartAtDepth, depthsOf } from './girth-at.ts';
 import type { PlanInput } from './input.ts';
 import { TRUNK } from './reach.ts';
 import { easeRow } from './wearing-ease.ts';
+import { fitFinding, type Assumed } from './words-table.ts';
 
 /** A level as the pattern has it, one value per size, mm. */
 export interface LevelTable {
@@ -21,8 +14,8 @@ export interface LevelTable {
   readonly ease: readonly number[];
   /** Where `finished` is from. */
   readonly from: 'pieces' | 'table' | 'assumed';
-  /** What was assumed, in words: the finished girth (`from` assumed) or the ease. */
-  readonly assumed?: string;
+  /** What was assumed: the finished girth (`from` assumed) or the ease. */
+  readonly assumed?: Assumed;
 }
 
 /** Difference between pieces and table from which on it is said aloud, mm (formulas, "Ease and size"). */
@@ -69,8 +62,8 @@ function knownFinished(
   return row === null ? null : { row, from: 'table' };
 }
 
-/** Ease per size of the nearest level of the trunk that has both a finished and a body girth, with its name. */
-function neighbourEase(input: PlanInput, level: Level): { ease: number[]; name: string } | null {
+/** Ease per size of the nearest level of the trunk that has both a finished and a body girth, and which that is. */
+function neighbourEase(input: PlanInput, level: Level): { ease: number[]; level: Level } | null {
   const place = TRUNK.indexOf(level === 'hem' ? 'high-hip' : level);
   if (place === -1) return null;
   const near = TRUNK.map((l, i) => ({ l, d: Math.abs(i - place) }))
@@ -82,20 +75,20 @@ function neighbourEase(input: PlanInput, level: Level): { ease: number[]; name: 
     if (finished !== null && body !== null)
       return {
         ease: finished.row.map((f, i) => f - body[i]!),
-        name: levelName(l),
+        level: l,
       };
   }
   return null;
 }
 
 /** The ease that stands in where finished and body girth are not both known: the nearest level's, else the least published. */
-function assumedEase(input: PlanInput, level: Level): { ease: readonly number[]; words: string } {
+function assumedEase(input: PlanInput, level: Level): { ease: readonly number[]; assumed: Assumed } {
   const near = neighbourEase(input, level);
-  if (near !== null) return { ease: near.ease, words: `the ease at the ${near.name}` };
+  if (near !== null) return { ease: near.ease, assumed: { ease: 'neighbour', level: near.level } };
   const published = easeRow(level, input.garment);
   const ease = input.cloth.kind === 'knit' ? 0 : (published?.least ?? 0) * MM_PER.in;
-  const words = ease === 0 ? 'no ease' : `the least wearing ease published (${published!.source})`;
-  return { ease: input.chart.sizes.map(() => ease), words };
+  const assumed: Assumed = ease === 0 ? { ease: 'none' } : { ease: 'least', source: published!.source };
+  return { ease: input.chart.sizes.map(() => ease), assumed };
 }
 
 function knownTable(
@@ -108,15 +101,15 @@ function knownTable(
   const base = { level, finished: known.row, body, from: known.from };
   if (row !== null) return { ...base, ease: known.row.map((f, i) => f - row[i]!) };
   const assumed = assumedEase(input, level);
-  return { ...base, ease: assumed.ease, assumed: assumed.words };
+  return { ...base, ease: assumed.ease, assumed: assumed.assumed };
 }
 
 function assumedTable(input: PlanInput, level: Level): LevelTable | null {
   const body = chartBody(input, level);
   const row = filled(body);
   if (row === null) return null;
-  const { ease, words } = assumedEase(input, level);
-  return { level, body, ease, finished: row.map((b, i) => b + ease[i]!), from: 'assumed', assumed: words };
+  const { ease, assumed } = assumedEase(input, level);
+  return { level, body, ease, finished: row.map((b, i) => b + ease[i]!), from: 'assumed', assumed };
 }
 
 /** Where the table and the pieces disagree most, if by more than 6 mm. */
@@ -130,15 +123,13 @@ function tableDiffers(input: PlanInput, level: Level): Finding | null {
     if (Math.abs(off) > Math.abs(worst.off)) worst = { off, size: input.chart.sizes[i]!.label };
   }
   if (Math.abs(worst.off) <= TABLE_DIFFERS) return null;
-  const name = levelName(level);
-  const how = worst.off > 0 ? 'larger' : 'smaller';
-  return {
-    code: 'table-differs',
-    severity: 'warning',
-    where: { level },
-    amount: worst.off,
-    message: `At the ${name} the pieces measure ${say(Math.abs(worst.off))} ${how} than the table says in size ${worst.size}. What the pieces measure is used.`,
-  };
+  return fitFinding(
+    'table-differs',
+    'warning',
+    { level },
+    { level, off: worst.off, size: worst.size },
+    { amount: worst.off },
+  );
 }
 
 /** The pattern at a level, per size, and what there is to say about it. `table` is null where neither pieces nor chart know the level. */
@@ -151,15 +142,8 @@ export function levelTable(
   const differs = tableDiffers(input, level);
   const findings: Finding[] = differs === null ? [] : [differs];
   if (table?.assumed !== undefined) {
-    const name = levelName(level);
-    const [code, message] =
-      table.from === 'assumed'
-        ? [
-            'finished-assumed',
-            `The pattern prints no finished ${name}; the body size plus ${table.assumed} is assumed. Measure the pieces there to be sure.`,
-          ]
-        : ['ease-assumed', `The size chart has no body ${name}; ${table.assumed} is assumed there.`];
-    findings.push({ code, severity: 'note', where: { level }, message });
+    const code = table.from === 'assumed' ? 'finished-assumed' : 'ease-assumed';
+    findings.push(fitFinding(code, 'note', { level }, { level, assumed: table.assumed }));
   }
   return { table, findings };
 }

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { bodyTableChart, DEFAULT_CHOICES, US_MISSES, type SizeChart } from '../garment/index.ts';
-import { markingWords, planFit, tellFor } from './index.ts';
+import {
+  bodyTableChart,
+  DEFAULT_CHOICES,
+  US_MISSES,
+  type SizeChart,
+  renderPhrase,
+  TELL_IN,
+} from '../garment/index.ts';
+import { markingWords, planFit } from './index.ts';
 
 const misses = bodyTableChart(US_MISSES);
 const ids = misses.sizes.map((s) => s.id);
@@ -29,7 +36,7 @@ function words(girths: Record<string, number>, method: 'whole' | 'part' = 'whole
     garment: 'bodice',
     seams: 6,
   });
-  return markingWords(plan, ids, tellFor('in'));
+  return markingWords(plan, ids).map((line) => renderPhrase(line, TELL_IN));
 }
 
 describe('marking a plan on tissue', () => {

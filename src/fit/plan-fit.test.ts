@@ -10,6 +10,8 @@ import {
   type MovableEdge,
   type Plan,
   type SizeChart,
+  renderPhrase,
+  TELL_CM,
 } from '../garment/index.ts';
 import { planFit, spread, type PlanInput } from './index.ts';
 
@@ -64,7 +66,7 @@ describe('ease and target', () => {
       size: '88',
       residual: 0,
     });
-    expect(bust.why.target.sentence).toBe('Body 88 cm + 6 cm ease = 94 cm finished.');
+    expect(renderPhrase(bust.why.target.sentence, TELL_CM)).toBe('Body 88 cm + 6 cm ease = 94 cm finished.');
     expect(plan().findings).toEqual([]);
   });
 
@@ -105,7 +107,7 @@ describe('what the pattern has', () => {
     expect(
       p.findings.filter((f) => f.code === 'table-differs').map((f) => [f.where.level, f.amount]),
     ).toEqual([['bust', -10]]);
-    expect(level(p, 'bust').why.residual.sentence).toContain('the pieces measure');
+    expect(renderPhrase(level(p, 'bust').why.residual.sentence, TELL_CM)).toContain('the pieces measure');
   });
 
   it('a level without a finished girth borrows the ease of its nearest neighbour, with a note', () => {
@@ -154,9 +156,10 @@ describe('levels and hem', () => {
   });
 
   it('which waist is asked when not said, and warned of when body and chart mean different ones', () => {
-    expect(finding(plan({ chart: { ...chart, waist: 'unsaid' } }), 'which-waist')?.message).toContain(
-      'natural waist',
-    );
+    expect(finding(plan({ chart: { ...chart, waist: 'unsaid' } }), 'which-waist')?.values).toEqual({
+      body: 'natural',
+      chart: 'unsaid',
+    });
     expect(finding(plan({ body: { ...standard, waist: 'iso' } }), 'waists-differ')).toMatchObject({
       severity: 'warning',
     });
@@ -167,7 +170,7 @@ describe('levels and hem', () => {
     const child = body({ stature: 1160, 'bust-girth': 640, 'waist-girth': 570 }, { wearer: 'child' });
     const p = plan({ body: child, chart: bodyTableChart(EN_CHILDREN), garment: 'smock' });
     expect(p.base.size).toBe('116');
-    expect(p.base.why.sentence).toContain('By height');
+    expect(renderPhrase(p.base.why.sentence, TELL_CM)).toContain('By height');
   });
 });
 

@@ -1,4 +1,4 @@
-import { say, levelName, type Finding, type LevelPlan, type Plan } from '../garment/index.ts';
+import { type Finding, type LevelPlan, type Plan } from '../garment/index.ts';
 import { baseSize } from './base-size.ts';
 import { atIndex } from './cut-size.ts';
 import { fabricFindings } from './fabric.ts';
@@ -10,6 +10,7 @@ import { planLevel } from './plan-level.ts';
 import { levelsReached, TRUNK } from './reach.ts';
 import { FOLLOWS_BUST, sleeveFinding } from './sleeve.ts';
 import { waistFinding } from './waist.ts';
+import { fitFinding } from './words-table.ts';
 
 /** Neighbouring levels more sizes apart than this are altered rather than blended (common practice; trade notes, rule 7). */
 const SIZES_APART = 2;
@@ -21,14 +22,13 @@ function farApart(levels: readonly LevelPlan[]): readonly Finding[] {
     const upper = trunk[i]!;
     const apart = Math.abs(lower.sizeIndex - upper.sizeIndex);
     if (apart <= SIZES_APART + 1e-9) return [];
-    const count = Math.round(apart * 10) / 10;
     return [
-      {
-        code: 'sizes-far-apart',
-        severity: 'warning' as const,
-        where: { level: lower.level },
-        message: `${levelName(upper.level)} and ${levelName(lower.level)} are ${count} sizes apart (${upper.size} and ${lower.size}). Beyond two sizes alter rather than blend, and make a test garment.`,
-      },
+      fitFinding(
+        'sizes-far-apart',
+        'warning',
+        { level: lower.level },
+        { upper: upper.level, lower: lower.level, upperSize: upper.size, lowerSize: lower.size, apart },
+      ),
     ];
   });
 }
@@ -41,13 +41,13 @@ function hipDepthNote(input: PlanInput, levels: readonly LevelPlan[]): Finding |
     !levels.some((l) => l.level === 'hip' || l.level === 'high-hip' || l.level === 'hem')
   )
     return null;
-  return {
-    code: 'hip-depth-assumed',
-    severity: 'note',
-    where: { level: 'hip', measure: 'hip-depth' },
-    amount: depths.hip,
-    message: `How far the hip lies below the waist was not measured; ${say(depths.hip)} is taken. Please measure it.`,
-  };
+  return fitFinding(
+    'hip-depth-assumed',
+    'note',
+    { level: 'hip', measure: 'hip-depth' },
+    { depth: depths.hip },
+    { amount: depths.hip },
+  );
 }
 
 /**
@@ -67,15 +67,10 @@ export function planFit(input: PlanInput): Plan {
   const levels = outcomes.map((o) => o.plan).filter((p) => p !== null);
   const { lengths, findings } = planLengths(input, base.plan.sizeIndex);
   const waist = levels.some((l) => l.level === 'waist') ? waistFinding(input) : null;
-  const unknownBase: Finding | null =
-    input.choices.size['base'] !== undefined &&
-    !input.chart.sizes.some((s) => s.id === input.choices.size['base'])
-      ? {
-          code: 'unknown-size',
-          severity: 'error',
-          where: {},
-          message: `Size "${input.choices.size['base']}" was chosen, but the pattern has no such size.`,
-        }
+  const chosen = input.choices.size['base'];
+  const unknownBase =
+    chosen !== undefined && !input.chart.sizes.some((size) => size.id === chosen)
+      ? fitFinding('unknown-size', 'error', {}, { size: chosen, level: null })
       : null;
   const sleeve =
     all.includes(FOLLOWS_BUST) && pieces ? sleeveFinding(input, levels, base.plan.sizeIndex) : null;

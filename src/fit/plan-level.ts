@@ -1,13 +1,16 @@
 import {
   bodyValue,
+  called,
+  len,
+  levelWord,
   limbsAt,
-  say,
-  levelName,
+  t,
   garmentKind,
   type Finding,
   type Level,
   type LevelPlan,
   type MovableEdge,
+  type Phrase,
   type Why,
 } from '../garment/index.ts';
 import { tellSize, type Base } from './base-size.ts';
@@ -19,8 +22,8 @@ import { bodyAtDepth, depthsOf } from './girth-at.ts';
 import type { PlanInput } from './input.ts';
 import { chartBody, filled, girthOf, levelTable, type LevelTable } from './level-table.ts';
 import { cutEdges, spread } from './spread.ts';
-import { tellFor, tellPlus } from './tell.ts';
 import { wantedEase } from './wanted-ease.ts';
+import { fitFinding, plus, seamsWord } from './words-table.ts';
 
 /** Seams that share a residual when only a chart is known and nobody says: the two side seams. */
 const SIDE_SEAMS = 2;
@@ -65,33 +68,28 @@ function sizeOf(
   base: Base,
   table: LevelTable,
   target: number,
-  name: string,
   stuck: boolean,
 ): { index: number; why: Why; finding: Finding | null } {
-  const tell = tellFor(input.body.show);
   const asked = Object.hasOwn(input.choices.size, table.level) ? input.choices.size[table.level]! : null;
   const byHand = asked === null ? -1 : input.chart.sizes.findIndex((s) => s.id === asked);
   if (byHand !== -1)
     return {
       index: byHand,
-      why: { sentence: `Size ${input.chart.sizes[byHand]!.id} was chosen by hand for the ${name}.` },
+      why: {
+        sentence: t`Size ${called(input.chart.sizes[byHand]!.id)} was chosen by hand for the ${levelWord(table.level)}.`,
+      },
       finding: null,
     };
   const finding: Finding | null =
     asked === null
       ? null
-      : {
-          code: 'unknown-size',
-          severity: 'error',
-          where: { level: table.level },
-          message: `Size "${asked}" was chosen for the ${name}, but the pattern has no such size.`,
-        };
+      : fitFinding('unknown-size', 'error', { level: table.level }, { size: asked, level: table.level });
   const index = base.plan.sizeIndex;
   if (base.fullerBy !== null && table.level === 'bust')
     return {
       index,
       why: {
-        sentence: `The upper bust chose the size, ${base.plan.size}; the bust is cut at it too and what it lacks is altered.`,
+        sentence: t`The upper bust chose the size, ${called(base.plan.size)}; the bust is cut at it too and what it lacks is altered.`,
       },
       finding,
     };
@@ -99,7 +97,7 @@ function sizeOf(
     return {
       index,
       why: {
-        sentence: `Trousers are cut by the seat. ${base.plan.why.sentence}`,
+        sentence: t`Trousers are cut by the seat. ${base.plan.why.sentence}`,
         ...(base.plan.why.source === undefined ? {} : { source: base.plan.why.source }),
       },
       finding,
@@ -114,7 +112,7 @@ function sizeOf(
   return {
     index: found.index,
     why: {
-      sentence: `Finished ${name}: ${tell(target)} is ${tellSize(input, found, row, tell, choices.between)}.`,
+      sentence: t`Finished ${levelWord(table.level)}: ${len(target)} is ${tellSize(input, found, row, choices.between)}.`,
     },
     finding,
   };
@@ -134,25 +132,14 @@ function movableAt(
   return { list, seams: edges / 2, edges, pieces: true };
 }
 
-function beyond(
-  input: PlanInput,
-  table: LevelTable,
-  target: number,
-  index: number,
-  name: string,
-): Finding | null {
+function beyond(input: PlanInput, table: LevelTable, target: number, index: number): Finding | null {
   const last = input.chart.sizes.length - 1;
   const step = last > 0 ? Math.abs(table.finished[last]! - table.finished[0]!) / last : 0;
   const over = target - atIndex(table.finished, index);
   const end = index >= last && over > 0 ? 'largest' : index <= 0 && over < 0 ? 'smallest' : null;
   if (end === null || Math.abs(over) <= step / 2) return null;
-  return {
-    code: 'outside-sizes',
-    severity: 'warning',
-    where: { level: table.level },
-    amount: over,
-    message: `At the ${name} the body lies ${say(Math.abs(over))} beyond the ${end} size. Proportions of the pattern are a guess out there; make a test garment.`,
-  };
+  const { level } = table;
+  return fitFinding('outside-sizes', 'warning', { level }, { level, over, end }, { amount: over });
 }
 
 /** As much of what is lacking as was altered: an alteration that gives more than that is not taken back at the seams. */
@@ -161,30 +148,28 @@ const lacking = (residual: number, altered = 0): number =>
 
 /** The plan at one level, or why there is none. */
 export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: number | null): Outcome {
-  const name = levelName(level);
   const { table, findings } = levelTable(input, level);
   if (table === null) return { plan: null, findings };
   const measured = bodyGirth(input, level, base.plan.sizeIndex);
   if (measured === null) {
-    const note: Finding = {
-      code: 'measure-missing',
-      severity: 'note',
-      where: { level, ...(girthOf(level) === undefined ? {} : { measure: girthOf(level)! }) },
-      message: `The ${name} was not measured; it is cut at the base size, ${base.plan.size}.`,
-    };
+    const note = fitFinding(
+      'measure-missing',
+      'note',
+      { level, ...(girthOf(level) === undefined ? {} : { measure: girthOf(level)! }) },
+      { level, size: base.plan.size },
+    );
     return { plan: null, findings: [note] };
   }
-  const tell = tellFor(input.body.show);
   const body = measured.girth;
   const own = atIndex(table.ease, base.plan.sizeIndex);
   const wanted = wantedEase(
     input,
-    { level, name, body, own, chart: atIndex(table.finished, base.plan.sizeIndex) - own },
+    { level, body, own, chart: atIndex(table.finished, base.plan.sizeIndex) - own },
     ownBust,
   );
   const target = body + wanted.ease;
   const all = movableAt(input, level);
-  const size = sizeOf(input, base, table, target, name, all.edges === 0);
+  const size = sizeOf(input, base, table, target, all.edges === 0);
   const finished = atIndex(table.finished, size.index);
   const residual = target - finished;
   // What the upper-bust rule leaves is met once: by a bust alteration, or by the seams, never by both.
@@ -222,10 +207,10 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     why: {
       size: size.why,
       target: {
-        sentence: `Body ${tell(body)} ${tellPlus(tell, wanted.ease)} ease = ${tell(target)} finished.`,
+        sentence: t`Body ${len(body)} ${plus(wanted.ease)} ease = ${len(target)} finished.`,
       },
       residual: {
-        sentence: tellResidual(input, {
+        sentence: tellResidual({
           target,
           finished,
           residual,
@@ -239,16 +224,9 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     },
   };
   const assumed: readonly Finding[] = measured.assumed
-    ? [
-        {
-          code: 'body-assumed',
-          severity: 'note',
-          where: { level, measure: girthOf(level)! },
-          message: `The ${name} was not measured; ${tell(body)} is taken, between the waist and the hip. Please measure it.`,
-        },
-      ]
+    ? [fitFinding('body-assumed', 'note', { level, measure: girthOf(level)! }, { level, girth: body })]
     : [];
-  const more = [size.finding, beyond(input, table, target, size.index, name)].filter((f) => f !== null);
+  const more = [size.finding, beyond(input, table, target, size.index)].filter((f) => f !== null);
   return {
     plan,
     findings: [
@@ -256,31 +234,27 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
       ...assumed,
       ...wanted.findings,
       ...more,
-      ...edgeFindings(plan, name, movable.pieces, input.fromAllowance),
+      ...edgeFindings(plan, movable.pieces, input.fromAllowance),
     ],
   };
 }
 
-function tellResidual(
-  input: PlanInput,
-  r: {
-    target: number;
-    finished: number;
-    residual: number;
-    altered: number;
-    seams: number;
-    edges: number;
-    from: LevelTable['from'];
-  },
-): string {
-  const tell = tellFor(input.body.show);
-  const made = r.from === 'pieces' ? 'the pieces measure' : 'the size is made';
+function tellResidual(r: {
+  target: number;
+  finished: number;
+  residual: number;
+  altered: number;
+  seams: number;
+  edges: number;
+  from: LevelTable['from'];
+}): Phrase {
+  const made = r.from === 'pieces' ? t`the pieces measure` : t`the size is made`;
   const rest = r.residual - r.altered;
-  const start =
-    `${tell(r.target)} wanted, ${made} ${tell(r.finished)}: ${tell(r.residual)} all round` +
-    (r.altered === 0
-      ? ''
-      : `, of which the bust alteration gives ${tell(r.altered)}; the rest, ${tell(rest)},`);
-  if (r.edges === 0) return `${start}.`;
-  return `${start} = ${tell(rest / r.seams)} at each of ${r.seams} ${r.seams === 1 ? 'seam' : 'seams'} = ${tell(rest / r.edges)} on each of ${r.edges} cut edges.`;
+  const given =
+    r.altered === 0
+      ? t``
+      : t`, of which the bust alteration gives ${len(r.altered)}; the rest, ${len(rest)},`;
+  const start = t`${len(r.target)} wanted, ${made} ${len(r.finished)}: ${len(r.residual)} all round${given}`;
+  if (r.edges === 0) return t`${start}.`;
+  return t`${start} = ${len(rest / r.seams)} at each of ${seamsWord(r.seams)} = ${len(rest / r.edges)} on each of ${r.edges} cut edges.`;
 }

@@ -3,7 +3,10 @@ import {
   MEASURES,
   MM_PER,
   bodyValue,
-  writeLength,
+  len,
+  lenAs,
+  question,
+  t,
   type Body,
   type MeasureId,
   type Question,
@@ -35,8 +38,6 @@ interface Repair {
   readonly values: readonly number[];
   readonly question: Question;
 }
-
-const both = (mm: number): string => `${writeLength(mm, 'cm')} (${writeLength(mm, { in: 8 })})`;
 
 /** Change of the squared distance when entries are replaced. */
 function gainOf(
@@ -75,10 +76,15 @@ function slips(
       const changes = [{ i, to }];
       const gain = gainOf(j, values, grad, changes);
       if (gain < SLIP_GAIN || !inRange(id, to, wearer)) return [];
-      const say = unit === 'in' ? writeLength(to, { in: 8 }) : writeLength(to, 'cm');
-      const message = `A ${MEASURES[id].name} of ${both(values[i]!)} does not go with the other measures. Was ${say} meant?`;
-      const question: Question = { code: 'unit-doubtful', measure: id, message, suggest: { value: to, say } };
-      return [{ gain, values: replaced(values, changes), question }];
+      // A slip of the decimal mark alone is said in the person's own unit.
+      const meant = unit === 'same' ? t`${len(to)}` : t`${lenAs(to, unit)}`;
+      const asked = question(
+        'unit-doubtful',
+        id,
+        { measure: id, value: values[i]!, meant, beside: 'others' },
+        { suggest: { value: to, say: meant } },
+      );
+      return [{ gain, values: replaced(values, changes), question: asked }];
     }),
   );
 }
@@ -99,15 +105,13 @@ function swaps(
       ];
       const gain = gainOf(j, values, grad, changes);
       if (gain < SWAP_GAIN || !inRange(id, there, wearer) || !inRange(other, here, wearer)) return [];
-      const message = `The ${MEASURES[id].name} (${both(here)}) and the ${MEASURES[other].name} (${both(there)}) would go with the other measures if they were exchanged. Were they?`;
-      const question: Question = {
-        code: 'swapped',
-        measure: id,
-        other,
-        message,
-        suggest: { value: there, say: 'exchange them' },
-      };
-      return [{ gain, values: replaced(values, changes), question }];
+      const asked = question(
+        'swapped',
+        id,
+        { measure: id, value: here, other: { measure: other, value: there }, beside: 'others' },
+        { other, suggest: { value: there, say: t`exchange them` } },
+      );
+      return [{ gain, values: replaced(values, changes), question: asked }];
     }),
   );
 }
@@ -131,12 +135,8 @@ function bySurvey(survey: Survey, start: ReadonlyMap<MeasureId, number>, wearer:
   for (const [i, id] of j.measures.entries()) {
     if (Math.abs(surprise(j, values, i)) <= SURPRISING) continue;
     if (questions.some((q) => q.measure === id || q.other === id)) continue;
-    const how = surprise(j, values, i) > 0 ? 'large' : 'small';
-    questions.push({
-      code: 'unusual',
-      measure: id,
-      message: `A ${MEASURES[id].name} of ${both(values[i]!)} is ${how} beside this body's other measures. Please take it again; if it is right, keep it.`,
-    });
+    const large = surprise(j, values, i) > 0;
+    questions.push(question('unusual', id, { measure: id, value: values[i]!, is: { large } }));
   }
   return questions;
 }

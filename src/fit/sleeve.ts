@@ -1,9 +1,10 @@
-import { bodyValue, MM_PER, say, type Finding, type LevelPlan } from '../garment/index.ts';
+import { bodyValue, MM_PER, type Finding, type LevelPlan } from '../garment/index.ts';
 import { atIndex } from './cut-size.ts';
 import type { PlanInput } from './input.ts';
 import { levelTable } from './level-table.ts';
 import { smallestGirth, usefulShare } from './stretch.ts';
 import { easeRow } from './wearing-ease.ts';
+import { fitFinding } from './words-table.ts';
 
 /**
  * Levels whose width is not set by the plan once pieces are known: the sleeve's underarm corner goes with the bust and its cap with the
@@ -11,18 +12,18 @@ import { easeRow } from './wearing-ease.ts';
  */
 export const FOLLOWS_BUST = 'upper-arm';
 
-/** Least girth the upper arm may have here, mm, and who says so. */
-function leastGirth(input: PlanInput, arm: number): { least: number; source: string } {
+/** Least girth the upper arm may have here, mm, and who says so: nobody where there is no such row, the fabric itself (`null`) in a knit. */
+function leastGirth(input: PlanInput, arm: number): { least: number; source: string | null } {
   const { fabric, cloth } = input;
   if (fabric.kind === 'knit') {
     const stretch = fabric.stretch ?? (cloth.kind === 'knit' ? cloth.stretch : 0);
     return {
       least: smallestGirth(arm, stretch, usefulShare(fabric)),
-      source: 'half of what the fabric stretches',
+      source: null,
     };
   }
   const row = easeRow('upper-arm', input.garment);
-  return { least: arm + (row?.least ?? 0) * MM_PER.in, source: row?.source ?? 'no ease' };
+  return { least: arm + (row?.least ?? 0) * MM_PER.in, source: row?.source ?? '' };
 }
 
 /**
@@ -44,11 +45,11 @@ export function sleeveFinding(
   if (short <= 0.5) return null;
   const knit = input.fabric.kind === 'knit';
   const severity = knit || finished < arm ? 'error' : 'warning';
-  return {
-    code: 'sleeve-tight',
+  return fitFinding(
+    'sleeve-tight',
     severity,
-    where: { level: FOLLOWS_BUST, measure: 'upper-arm-girth' },
-    amount: short,
-    message: `The sleeve is ${say(finished)} round the upper arm in the size that the bust takes; an arm of ${say(arm)} needs ${say(least)} (${source}). Widen the upper arm by ${say(short)} or more with an alteration.`,
-  };
+    { level: FOLLOWS_BUST, measure: 'upper-arm-girth' },
+    { finished, arm, least, short, source },
+    { amount: short },
+  );
 }

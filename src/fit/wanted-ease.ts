@@ -1,9 +1,21 @@
-import { MM_PER, say, type Finding, type Why } from '../garment/index.ts';
+import {
+  capital,
+  figure,
+  keyWord,
+  len,
+  levelWord,
+  MM_PER,
+  percent,
+  t,
+  type Finding,
+  type Part,
+  type Why,
+} from '../garment/index.ts';
 import { FIT_CATEGORIES_SOURCE, KNIT_SOURCE } from './ease-table.ts';
 import type { PlanInput } from './input.ts';
 import { closeReduction, fabricReduction, smallestGirth, usefulShare } from './stretch.ts';
-import { tellFor } from './tell.ts';
 import { categoryBounds, categoryOf, easeRow } from './wearing-ease.ts';
+import { fitFinding } from './words-table.ts';
 
 export interface WantedEase {
   /** mm all round at this body. */
@@ -17,7 +29,6 @@ const HAIR = 0.1;
 
 interface Level {
   readonly level: string;
-  readonly name: string;
   readonly body: number;
   /** Pattern ease at the base size and the chart's body girth there, mm. */
   readonly own: number;
@@ -28,14 +39,13 @@ interface Level {
 function byCategory(input: PlanInput, at: Level, ownBust: number | null): { ease: number; why: Why } | null {
   const { category } = input.choices;
   if (category === undefined) return null;
-  const tell = tellFor(input.body.show);
   if (input.cloth.kind === 'knit' && category === 'close' && input.fabric.stretch !== undefined) {
     const reduction = closeReduction(input.fabric.stretch);
     const ease = -at.body * reduction;
     return {
       ease,
       why: {
-        sentence: `Close in a knit that stretches ${Math.round(input.fabric.stretch * 100)} %: made ${Math.round(reduction * 100)} % smaller than the body, ${tell(at.body)} x ${reduction} = ${tell(-ease)}.`,
+        sentence: t`Close in a knit that stretches ${percent(input.fabric.stretch)}: made ${percent(reduction)} smaller than the body, ${len(at.body)} x ${reduction} = ${len(-ease)}.`,
         source: KNIT_SOURCE,
       },
     };
@@ -49,7 +59,7 @@ function byCategory(input: PlanInput, at: Level, ownBust: number | null): { ease
     return {
       ease: direct,
       why: {
-        sentence: `${words(category)} at the ${at.name} means the pattern's ${tell(at.own)} of ease becomes ${tell(direct)}.`,
+        sentence: t`${fitWord(category)} at the ${levelWord(at.level)} means the pattern's ${len(at.own)} of ease becomes ${len(direct)}.`,
         source: FIT_CATEGORIES_SOURCE,
       },
     };
@@ -59,13 +69,14 @@ function byCategory(input: PlanInput, at: Level, ownBust: number | null): { ease
   return {
     ease,
     why: {
-      sentence: `The chart of fit categories has no waist; it changes as much as the bust: ${tell(at.own)} becomes ${tell(ease)}.`,
+      sentence: t`The chart of fit categories has no waist; it changes as much as the bust: ${len(at.own)} becomes ${len(ease)}.`,
       source: FIT_CATEGORIES_SOURCE,
     },
   };
 }
 
-const words = (category: string): string => category[0]!.toUpperCase() + category.slice(1).replace('-', ' ');
+/** A fit category as it begins a sentence: `Semi fitted`. */
+const fitWord = (category: string): Part & object => capital(t`${keyWord('category', category)}`);
 
 /** A knit pattern that is smaller than its body: the same share smaller than this one, less if the fabric stretches less. */
 function byStretch(
@@ -73,26 +84,25 @@ function byStretch(
   at: Level,
 ): { ease: number; why: Why; findings: readonly Finding[] } | null {
   if (input.cloth.kind !== 'knit' || at.own >= 0 || at.chart <= 0) return null;
-  const tell = tellFor(input.body.show);
   const own = -at.own / at.chart;
   const reduction = fabricReduction(own, input.cloth, input.fabric);
   const stretch = input.fabric.stretch ?? input.cloth.stretch;
   const least = smallestGirth(at.body, stretch, usefulShare(input.fabric));
   const target = Math.max(at.body * (1 - reduction), least);
-  const percent = (share: number): string => `${(share * 100).toFixed(1)} %`;
-  const less = reduction < own - 1e-9 ? `, ${percent(reduction)} in this fabric, which stretches less` : '';
+  const less =
+    reduction < own - 1e-9 ? t`, ${percent(reduction, 1)} in this fabric, which stretches less` : t``;
   const why = {
-    sentence: `The pattern is ${percent(own)} smaller than its body${less}: ${tell(at.body)} x ${(target / at.body).toFixed(3)} = ${tell(target)}.`,
+    sentence: t`The pattern is ${percent(own, 1)} smaller than its body${less}: ${len(at.body)} x ${figure(target / at.body, 3, 3)} = ${len(target)}.`,
     source: 'reduction from the pattern and the fabric’s stretch',
   };
   if (target === least && at.body * (1 - reduction) < least - HAIR) {
-    const finding: Finding = {
-      code: 'stretch-limits',
-      severity: 'warning',
-      where: { level: at.level },
-      amount: least - at.body * (1 - reduction),
-      message: `At the ${at.name} the pattern would be tighter than this fabric can be worn: it is made ${say(target)} all round, the smallest that half its stretch allows.`,
-    };
+    const finding = fitFinding(
+      'stretch-limits',
+      'warning',
+      { level: at.level },
+      { level: at.level, girth: target },
+      { amount: least - at.body * (1 - reduction) },
+    );
     return { ease: target - at.body, why, findings: [finding] };
   }
   return { ease: target - at.body, why, findings: [] };
@@ -105,28 +115,15 @@ function bounds(input: PlanInput, at: Level, ease: number, chosen: boolean): rea
     const least = smallestGirth(at.body, input.fabric.stretch ?? 0, usefulShare(input.fabric));
     const short = least - (at.body + ease);
     if (short <= HAIR || ease >= 0) return [];
-    return [
-      {
-        code: 'too-tight-for-fabric',
-        severity: 'error',
-        where,
-        amount: short,
-        message: `At the ${at.name} the garment would be ${say(short)} smaller than this fabric can be worn; it needs at least ${say(least)} all round. Tight garments can harm: leave room at waist, neck and wrist.`,
-      },
-    ];
+    const values = { level: at.level, short, least };
+    return [fitFinding('too-tight-for-fabric', 'error', where, values, { amount: short })];
   }
   const row = easeRow(at.level, input.garment);
   if (row === null || ease >= row.least * MM_PER.in - HAIR) return [];
   const least = row.least * MM_PER.in;
-  const who = chosen ? 'asked for' : 'left by the pattern';
+  const values = { level: at.level, ease, least, chosen, source: row.source };
   return [
-    {
-      code: 'below-wearing-ease',
-      severity: chosen ? 'error' : 'warning',
-      where,
-      amount: ease - least,
-      message: `At the ${at.name} ${say(ease)} of ease is ${who}; to breathe, sit and reach a woven needs ${say(least)} at least (${row.source}).`,
-    },
+    fitFinding('below-wearing-ease', chosen ? 'error' : 'warning', where, values, { amount: ease - least }),
   ];
 }
 
@@ -136,12 +133,11 @@ function bounds(input: PlanInput, at: Level, ease: number, chosen: boolean): rea
  * @param ownBust the pattern's own ease at the bust, which the waist follows when a category is asked for
  */
 export function wantedEase(input: PlanInput, at: Level, ownBust: number | null): WantedEase {
-  const tell = tellFor(input.body.show);
   const asked = Object.hasOwn(input.choices.ease, at.level) ? input.choices.ease[at.level]! : null;
   if (asked !== null)
     return {
       ease: asked,
-      why: { sentence: `${tell(asked)} of ease was asked for; the pattern's own is ${tell(at.own)}.` },
+      why: { sentence: t`${len(asked)} of ease was asked for; the pattern's own is ${len(at.own)}.` },
       findings: bounds(input, at, asked, true),
     };
   const category = byCategory(input, at, ownBust);
@@ -150,12 +146,12 @@ export function wantedEase(input: PlanInput, at: Level, ownBust: number | null):
   const stretch = byStretch(input, at);
   if (stretch !== null)
     return { ...stretch, findings: [...stretch.findings, ...bounds(input, at, stretch.ease, false)] };
-  const called = categoryOf(at.own, at.level, input.garment);
-  const kind = called === null ? '' : `: the trade calls that ${words(called).toLowerCase()}`;
+  const named = categoryOf(at.own, at.level, input.garment);
+  const kind = named === null ? t`` : t`: the trade calls that ${keyWord('category', named)}`;
   return {
     ease: at.own,
     why: {
-      sentence: `The pattern's own ease, ${tell(at.own)} over its body of ${tell(at.chart)}${kind}.`,
+      sentence: t`The pattern's own ease, ${len(at.own)} over its body of ${len(at.chart)}${kind}.`,
       source: 'finished girth less size chart body, at the base size',
     },
     findings: bounds(input, at, at.own, false),

@@ -3,20 +3,10 @@ import type { EdgeId, Level, PieceId } from './piece.ts';
 import type { MeasureId } from './measure/measure-id.ts';
 import type { Step } from './fitting.ts';
 import type { Phrase } from './words/phrase.ts';
+import type { FindingValues } from './words/table.ts';
 
 /** error: cannot be cut as it is. warning: a careful sewist would stop and look. note: worth knowing. */
 export type Severity = 'error' | 'warning' | 'note';
-
-/** What a finding's sentence says, as plain data: it crosses workers and JSON. Lengths in mm, angles in degrees. */
-export type FindingValues = { readonly [name: string]: FindingValue };
-export type FindingValue =
-  | string
-  | number
-  | boolean
-  | null
-  | Phrase
-  | readonly FindingValue[]
-  | { readonly [name: string]: FindingValue };
 
 /** A fact about this garment on this body, never repaired or dropped in silence. */
 export interface Finding {

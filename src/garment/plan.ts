@@ -4,7 +4,7 @@ import type { Phrase } from './words/phrase.ts';
 
 /** How a number came about: the formula in words with its values, and who says so. */
 export interface Why {
-  readonly sentence: Phrase | string;
+  readonly sentence: Phrase;
   readonly source?: string;
 }
 

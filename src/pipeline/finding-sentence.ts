@@ -1,7 +1,9 @@
-import { sayFinding, type Finding, type Tell, type WordsTable } from '../garment/index.ts';
+import { CHECK_WORDS } from '../check/index.ts';
+import { FIT_WORDS } from '../fit/index.ts';
+import { QUESTION_WORDS, sayFinding, type Finding, type Tell, type WordsTable } from '../garment/index.ts';
 
 /** Every room's sentences. No code is in two rooms. */
-export const ROOM_WORDS: readonly WordsTable[] = [];
+export const ROOM_WORDS: readonly WordsTable[] = [QUESTION_WORDS, FIT_WORDS, CHECK_WORDS];
 
 const all: WordsTable = Object.assign({}, ...ROOM_WORDS);
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { at, edge, garment, levelLine, piece, plain, polygon, quarter } from '../../../test/drawn.ts';
 import { TUBE } from '../../../test/six-seam-tube.ts';
 import type { DrawnPiece, Garment, Plan } from '../../garment/index.ts';
-import { garmentAtSize } from '../../garment/index.ts';
+import { garmentAtSize, t } from '../../garment/index.ts';
 import {
   distance,
   linePath,
@@ -28,7 +28,7 @@ function widthAtY(p: DrawnPiece, y: number): number {
 }
 
 function planOf(levels: Record<string, { piece: string; edge: string; change: number }[]>): Plan {
-  const why = { sentence: 'for this test' };
+  const why = { sentence: t`for this test` };
   return {
     base: { size: '80', sizeIndex: 0, why },
     levels: Object.entries(levels).map(([level, shares]) => ({

@@ -1,4 +1,4 @@
-import { markingWords, planFit, plausible, tellFor } from '../../fit/index.ts';
+import { markingWords, planFit, plausible } from '../../fit/index.ts';
 import {
   writeLength,
   type Body,
@@ -6,7 +6,7 @@ import {
   type Pattern,
   type Plan,
   type SizeChart,
-  told,
+  renderPhrase,
   type Phrase,
   type Tell,
   type Why,
@@ -23,18 +23,12 @@ import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { questionFindings, table } from '../words.ts';
 
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
-function tellPlan(
-  plan: Plan,
-  body: Body,
-  chart: SizeChart,
-  marking: readonly (Phrase | string)[],
-  tell: Tell,
-): string {
+function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly Phrase[], tell: Tell): string {
   // Two units in one cell would make a table nobody can read.
   const show = tell.unit === 'both' ? body.show : tell.unit;
   const l = (mm: number): string => writeLength(mm, lengthStyle(show)).replace(/ (in|cm)$/, '');
   const unit = show === 'in' ? 'inches' : 'centimetres';
-  const say = (why: Why): string => told(why.sentence, tell);
+  const say = (why: Why): string => renderPhrase(why.sentence, tell);
   const head = [
     'level',
     'body',
@@ -76,7 +70,7 @@ function tellPlan(
     ...(lengths.length === 0 ? [] : ['', 'Lengths', ...lengths]),
     '',
     'To mark it on the tissue',
-    ...marking.map((line) => `  ${told(line, tell)}`),
+    ...marking.map((line) => `  ${renderPhrase(line, tell)}`),
     '',
     'Why',
     ...why,
@@ -94,7 +88,6 @@ function answer(
   const marking = markingWords(
     plan,
     chart.sizes.map((s) => s.id),
-    tellFor(body.show),
     pattern && ((piece, edge) => edgeName(pattern, { piece, edge })),
   );
   return {

@@ -3,16 +3,17 @@ import { MEASURES, bodyReading, bodyValue, REPEAT_WITHIN } from './measure.ts';
 import { MEASURE_IDS, type MeasureId } from './measure-id.ts';
 import type { Question } from './question.ts';
 import { MM_PER } from '../words/length-unit.ts';
-import { writeLength } from '../words/write-length.ts';
+import { t } from '../words/phrase.ts';
+import { meantIn, question } from './question-table.ts';
 
-/** Factors by which a slip of unit or of the decimal mark changes a length, with what was probably meant. */
-const SLIPS: readonly { readonly factor: number; readonly meant: (mm: number) => string }[] = [
-  { factor: MM_PER.in / MM_PER.cm, meant: (mm) => `inches: ${writeLength(mm, { in: 8 })}` },
-  { factor: MM_PER.cm / MM_PER.in, meant: (mm) => `centimetres: ${writeLength(mm, 'cm')}` },
-  { factor: MM_PER.in, meant: (mm) => `inches: ${writeLength(mm, { in: 8 })}` },
-  { factor: 1 / MM_PER.in, meant: (mm) => `millimetres: ${writeLength(mm, 'mm')}` },
-  { factor: MM_PER.cm, meant: (mm) => `centimetres: ${writeLength(mm, 'cm')}` },
-  { factor: 1 / MM_PER.cm, meant: (mm) => `millimetres: ${writeLength(mm, 'mm')}` },
+/** Factors by which a slip of unit or of the decimal mark changes a length, with the unit that was probably meant. */
+const SLIPS: readonly { readonly factor: number; readonly unit: 'in' | 'cm' | 'mm' }[] = [
+  { factor: MM_PER.in / MM_PER.cm, unit: 'in' },
+  { factor: MM_PER.cm / MM_PER.in, unit: 'cm' },
+  { factor: MM_PER.in, unit: 'in' },
+  { factor: 1 / MM_PER.in, unit: 'mm' },
+  { factor: MM_PER.cm, unit: 'cm' },
+  { factor: 1 / MM_PER.cm, unit: 'mm' },
 ];
 
 /**
@@ -21,32 +22,22 @@ const SLIPS: readonly { readonly factor: number; readonly meant: (mm: number) =>
  * @returns a question, or null when the entry is within the wearer's range
  */
 export function doubtEntry(id: MeasureId, mm: number, wearer: Body['wearer']): Question | null {
-  const { name, range, kind } = MEASURES[id];
+  const { range, kind } = MEASURES[id];
   const [least, most] = range[wearer];
   if (mm >= least && mm <= most) return null;
-  if (kind === 'angle')
-    return {
-      code: 'out-of-range',
-      measure: id,
-      message: `A ${name} of ${Math.round(mm)}° is unusual; most lie between ${least}° and ${most}°. Please measure again.`,
-    };
-  const shown = `${writeLength(mm, 'cm')} (${writeLength(mm, { in: 8 })})`;
-  const slip = SLIPS.map((s) => ({ value: mm * s.factor, meant: s.meant(mm * s.factor) })).find(
+  const of = { measure: id, value: mm };
+  if (kind === 'angle') return question('out-of-range', id, { ...of, least, most });
+  const slip = SLIPS.map((s) => ({ value: mm * s.factor, unit: s.unit })).find(
     (s) => s.value >= least && s.value <= most,
   );
-  if (slip !== undefined) {
-    return {
-      code: 'unit-doubtful',
-      measure: id,
-      message: `A ${name} of ${shown} is far from anyone's. Was it in ${slip.meant}?`,
-      suggest: { value: slip.value, say: slip.meant },
-    };
-  }
-  return {
-    code: 'out-of-range',
-    measure: id,
-    message: `A ${name} of ${shown} is outside ${writeLength(least, 'cm')} to ${writeLength(most, 'cm')}. Please measure again; if it is right, keep it.`,
-  };
+  if (slip === undefined) return question('out-of-range', id, { ...of, least, most });
+  const meant = meantIn(slip.value, slip.unit);
+  return question(
+    'unit-doubtful',
+    id,
+    { ...of, meant, beside: 'anyone' },
+    { suggest: { value: slip.value, say: meant } },
+  );
 }
 
 /**
@@ -75,36 +66,22 @@ function doubtPair(body: Body, pair: (typeof ORDER)[number]): Question | null {
   const large = bodyValue(body, pair.large);
   if (small === undefined || large === undefined || small <= large * (1 + pair.room)) return null;
   if (pair.adultsOnly && body.wearer === 'child') return null;
-  const swap = small > large ? ' Were the two exchanged?' : '';
-  const show = (mm: number): string => `${writeLength(mm, 'cm')} (${writeLength(mm, { in: 8 })})`;
-  const message = `The ${MEASURES[pair.small].name} is ${show(small)} and the ${MEASURES[pair.large].name} ${show(large)}.${swap} Please look again; if they are right, keep them.`;
-  return {
-    code: swap === '' ? 'pair-unusual' : 'swapped',
-    measure: pair.small,
-    other: pair.large,
-    message,
-    ...(swap === '' ? {} : { suggest: { value: large, say: 'exchange them' } }),
-  };
+  const values = { measure: pair.small, value: small, other: { measure: pair.large, value: large } };
+  if (small <= large) return question('pair-unusual', pair.small, values, { other: pair.large });
+  return question(
+    'swapped',
+    pair.small,
+    { ...values, beside: 'anyone' },
+    { other: pair.large, suggest: { value: large, say: t`exchange them` } },
+  );
 }
 
 /** Asks for another reading: a second of the girths that decide the size (statistics are blind to 25 mm there), a third where two differ. */
 function doubtReading(body: Body, id: MeasureId): Question | null {
   const taken = bodyReading(body, id);
   if (taken === undefined || taken.ask === null) return null;
-  const { name, kind } = MEASURES[id];
-  if (taken.ask === 'second') {
-    return {
-      code: 'second-reading',
-      measure: id,
-      message: `The ${name} was read once. A slip of an inch there cannot be told from a real body: please take it a second time.`,
-    };
-  }
-  const within = kind === 'angle' ? '3°' : `${REPEAT_WITHIN[kind]} mm`;
-  return {
-    code: 'third-reading',
-    measure: id,
-    message: `Readings of the ${name} differ by more than ${within}. Please take it once more; meanwhile their average is used.`,
-  };
+  if (taken.ask === 'second') return question('second-reading', id, { measures: [id] });
+  return question('third-reading', id, { measure: id, within: REPEAT_WITHIN[MEASURES[id].kind] });
 }
 
 /** Everything doubtful about a body's entries taken by themselves and in pairs; see `plausible` in fit for what survey data add. */

@@ -1,16 +1,17 @@
 import type { Phrase } from '../words/phrase.ts';
+import type { FindingValues } from '../words/table.ts';
 import type { MeasureId } from './measure-id.ts';
 
 /**
  * Something doubtful about an entry, put to the person instead of being guessed. The entry stands as typed until they answer.
- * `suggest` is what they may have meant, in mm, with the words for the button.
+ * `suggest` is what they may have meant, in mm, with the words for the button. Its sentence: `sayQuestion`.
  */
 export interface Question {
-  /** Stable, kebab-case: `unit-doubtful`, `swapped`, `out-of-range`, `second-reading`, `third-reading`, `which-waist`. */
+  /** Stable, kebab-case: a row of QUESTION_WORDS. */
   readonly code: string;
   readonly measure: MeasureId;
   /** The other entry concerned, when two may have been exchanged. */
   readonly other?: MeasureId;
-  readonly message: Phrase | string;
-  readonly suggest?: { readonly value: number; readonly say: Phrase | string };
+  readonly values: FindingValues;
+  readonly suggest?: { readonly value: number; readonly say: Phrase };
 }

@@ -9,6 +9,8 @@ export type Part =
   | string
   /** A length in mm, said in the person's unit. */
   | { readonly mm: number }
+  /** A length in mm in a unit it is all about: what somebody may have typed by mistake. */
+  | { readonly mm: number; readonly as: 'in' | 'cm' | 'mm' }
   /** A length of cloth as it is bought, in mm: yards or metres. */
   | { readonly clothMm: number }
   | { readonly degrees: number; readonly places: number }
@@ -56,6 +58,7 @@ export function t(words: TemplateStringsArray, ...values: readonly Value[]): Phr
 
 /** A length, mm. */
 export const len = (length: number): Part & object => ({ mm: length });
+export const lenAs = (length: number, as: 'in' | 'cm' | 'mm'): Part & object => ({ mm: length, as });
 /** A length of cloth as it is bought, mm: yards or metres. */
 export const clothLength = (length: number): Part & object => ({ clothMm: length });
 export const degrees = (angle: number, places = 0): Part & object => ({ degrees: angle, places });

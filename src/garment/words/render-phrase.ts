@@ -61,6 +61,7 @@ function sayList(items: readonly string[], join: Join, tell: Tell): string {
 
 function sayPart(part: Part, tell: Tell): string {
   if (typeof part === 'string') return ownWords(part, tell);
+  if ('as' in part) return writeLength(part.mm, part.as === 'in' ? { in: 8 } : part.as);
   if ('mm' in part) return tellLength(part.mm, tell);
   if ('clothMm' in part) return clothLength(part.clothMm, tell);
   if ('degrees' in part) return `${write(part.degrees, part.places)}°`;

@@ -1,5 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
-import { tellIn, told, type Body, type Why } from '../../garment/index.ts';
+import { renderPhrase, tellIn, type Body, type Why } from '../../garment/index.ts';
 
 /** One question and what opens under it. */
 export interface Asked {
@@ -45,7 +45,7 @@ export function Whys({ asked, children }: { asked: readonly Asked[]; children?: 
 export function WhyWords({ why, show }: { why: Why; show: Body['show'] }) {
   return (
     <p>
-      {told(why.sentence, tellIn(show))}
+      {renderPhrase(why.sentence, tellIn(show))}
       {why.source && <em> ({why.source})</em>}
     </p>
   );

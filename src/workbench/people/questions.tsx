@@ -1,5 +1,13 @@
 import { useState } from 'react';
-import { MEASURES, type Body, type MeasureId, type Question, tellIn, told } from '../../garment/index.ts';
+import {
+  MEASURES,
+  type Body,
+  type MeasureId,
+  type Question,
+  tellIn,
+  renderPhrase,
+  sayQuestion,
+} from '../../garment/index.ts';
 import { store } from '../store/use-store.ts';
 import { putReading } from './readings.ts';
 
@@ -24,11 +32,11 @@ export function Questions({
     <section className="stack tight" aria-label="Questions about the measures" aria-live="polite">
       {open.map((q) => (
         <div key={name(q)} className="ask">
-          <p>{told(q.message, tell)}</p>
+          <p>{sayQuestion(q, tell)}</p>
           <div className="row">
             {q.suggest && (
               <button type="button" className="act" onClick={() => answer(body, q)}>
-                Yes: {told(q.suggest.say, tell)}
+                Yes: {renderPhrase(q.suggest.say, tell)}
               </button>
             )}
             <button type="button" className="act" onClick={() => setKept([...kept, name(q)])}>
@@ -53,7 +61,7 @@ export function Questions({
 function answer(body: Body, q: Question): void {
   const { suggest } = q;
   if (!suggest) return;
-  const said = told(suggest.say, tellIn(body.show));
+  const said = renderPhrase(suggest.say, tellIn(body.show));
   const last = (id: MeasureId): number => (body.readings[id]?.length ?? 1) - 1;
   const on = new Date().toISOString().slice(0, 10);
   store.change(
