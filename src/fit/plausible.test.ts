@@ -1,3 +1,4 @@
+import { t } from '../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import type { Body, MeasureId } from '../garment/index.ts';
 import { plausible } from './index.ts';
@@ -40,7 +41,7 @@ describe('a grown person is asked about by all measures together', () => {
   it('bust and waist exchanged is one question with the answer', () => {
     const [question, ...more] = plausible(body({ ...woman, 'bust-girth': 726, 'waist-girth': 907 }, 'woman'));
     const right = { 'bust-girth': 907, 'waist-girth': 726 }[question!.measure as 'bust-girth'];
-    expect(question).toMatchObject({ code: 'swapped', suggest: { value: right, say: 'exchange them' } });
+    expect(question).toMatchObject({ code: 'swapped', suggest: { value: right, say: t`exchange them` } });
     expect([question!.measure, question!.other].sort()).toEqual(['bust-girth', 'waist-girth']);
     expect(more).toEqual([]);
   });
