@@ -9,7 +9,7 @@ import { readFile } from './read-file.ts';
 /** An edge as its drafter knows it; `at`: the middle of its printed line in the middle size. An edge that `also` is something else is read rightly as either. */
 export interface TrueEdge {
   readonly role: EdgeRole;
-  readonly also?: EdgeRole;
+  readonly also?: readonly EdgeRole[];
   readonly half?: Half;
   readonly fold?: true;
   readonly at: Point;
@@ -20,6 +20,8 @@ export interface TruePiece {
   readonly words: readonly string[];
   readonly role: PieceRole;
   readonly half: PieceHalf;
+  /** Other roles that are as right. */
+  readonly also?: readonly PieceRole[];
   readonly cloth: string;
   /** Index of the piece whose facing or lining it is. */
   readonly follows?: number;
@@ -65,7 +67,20 @@ const bytesOf = (name: string): Uint8Array =>
 const pointOf = ([x, y]: readonly [number, number]): Point => ({ x, y });
 
 /** The names of all drawings, in the order in which they are made. */
-export const ROLE_DRAWINGS = ['yoke-skirt', 'panel-dress', 'raglan-top'] as const;
+export const ROLE_DRAWINGS = [
+  'yoke-skirt',
+  'panel-dress',
+  'raglan-top',
+  'lapel-jacket',
+  'yoke-shirt',
+  'band-trousers',
+  'leggings',
+  'dungarees',
+  'hooded-top',
+  'wrap-dress',
+  'kimono-tee',
+  'dart-bodice',
+] as const;
 
 /** Reads the truth about one of them. */
 export function drawingTruth(name: string): DrawingTruth {
