@@ -45,6 +45,13 @@ const header = (svg: string) => {
 
 describe('the picture of a lay', () => {
   const svg = laySvg(job, lay, { measures: true, style: 'cm' });
+  it('says names as they are, whatever letters they hold, in XML that reads', () => {
+    const named = { ...job, pieces: job.pieces.map((p) => ({ ...p, name: 'Top 5" & <x>\u0007' })) };
+    const text = laySvg(named, lay, { measures: true });
+    expect(text).toContain('Top 5&quot; &amp; &lt;x&gt;');
+    expect(text).not.toContain('\u0007');
+  });
+
   it('is true to scale: a unit is a millimetre, every piece as large as it is cut', () => {
     const { w, h, vw, vh } = header(svg);
     expect([w, h]).toEqual([vw, vh]);

@@ -20,5 +20,8 @@ export * from './region.ts';
 export { pathIsStraight } from './straight.ts';
 export * from './parallel.ts';
 export * from './offset.ts';
+export { arrowHead } from './arrow-head.ts';
+export { svgNumber, svgPath, svgPolyline, xmlText } from './svg-text.ts';
+export type { SvgFrame } from './svg-text.ts';
 export type { CornerResult, CornerStyle } from './offset-corner.ts';
 export { lengthRuler } from './ruler.ts';

@@ -1,6 +1,6 @@
 import type { DrawnPiece } from '../garment/index.ts';
 import { add, linePath, pathEnd, pathStart, scale, sub, unit } from '../geometry/index.ts';
-import { arrowHead } from './arrow.ts';
+import { filledHead } from './arrow.ts';
 import type { Stroke } from './drawing.ts';
 
 /** The middle of each dart, where the cloth is folded, with an arrow near its mouth to the side it is pressed to. */
@@ -21,7 +21,7 @@ export function dartLines(piece: DrawnPiece): Stroke[] {
     return [
       { ...inner, path: linePath(point, middle), ink: { dash: [8, 2] } },
       { ...inner, path: linePath(lower(middle), lower(tip)), ink: { dash: [] } },
-      { ...inner, path: arrowHead(lower(tip), sub(to, middle), Math.min(3, wide / 4)), filled: true },
+      { ...inner, path: filledHead(lower(tip), sub(to, middle), Math.min(3, wide / 4)), filled: true },
     ];
   });
 }

@@ -1,6 +1,6 @@
 import { linePath } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { arrowHead } from './arrow.ts';
+import { filledHead } from './arrow.ts';
 import { circlePath } from './circle.ts';
 import type { Figure, Stroke, Words } from './drawing.ts';
 import { LAYERS } from './ink.ts';
@@ -42,10 +42,10 @@ function sampleOf(id: LayerId, at: Point): { path: Path; filled?: boolean }[] {
     case 'grain':
       return [
         line,
-        ...[0, 20].map((x) => ({ path: arrowHead(to(x), { x: x - 10, y: 0 }, 4), filled: true })),
+        ...[0, 20].map((x) => ({ path: filledHead(to(x), { x: x - 10, y: 0 }, 4), filled: true })),
       ];
     case 'fold':
-      return [line, { path: arrowHead(to(10, 0.2), { x: 0, y: 1 }, 3), filled: true }];
+      return [line, { path: filledHead(to(10, 0.2), { x: 0, y: 1 }, 3), filled: true }];
     case 'notches':
       return [8, 12].map((x) => ({ path: linePath(to(x, -1.8), to(x, 1.8)) }));
     case 'marks':

@@ -18,7 +18,7 @@ import {
   sub,
 } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { arrowHead } from './arrow.ts';
+import { filledHead } from './arrow.ts';
 import type { Stroke, Words } from './drawing.ts';
 
 const SMALL_TYPE = 2.8;
@@ -44,7 +44,7 @@ function along(
 function grain(piece: DrawnPiece, line: InnerLine<'one'>): Stroke[] {
   const [p, q] = [pathStart(line.path), pathEnd(line.path)];
   const stroke = (path: Path, filled = false): Stroke => ({ layer: 'grain', piece: piece.id, path, filled });
-  return [stroke(line.path), stroke(arrowHead(p, sub(p, q)), true), stroke(arrowHead(q, sub(q, p)), true)];
+  return [stroke(line.path), stroke(filledHead(p, sub(p, q)), true), stroke(filledHead(q, sub(q, p)), true)];
 }
 
 /** The bracket that points at an edge placed on the fold, with its words. */
@@ -71,7 +71,7 @@ export function foldBracket(piece: DrawnPiece): { strokes: Stroke[]; words: Word
     for (const share of [from, to]) {
       const tip = pathAt(edge.path, share);
       const corner = inside(share, depth);
-      strokes.push(bracket(linePath(corner, tip)), bracket(arrowHead(tip, sub(tip, corner), 4), true));
+      strokes.push(bracket(linePath(corner, tip)), bracket(filledHead(tip, sub(tip, corner), 4), true));
     }
     const text = 'place on the fold of the cloth';
     if (length * (to - from) > text.length * SMALL_TYPE * 0.5) {

@@ -2,6 +2,7 @@ import { notchTeeth } from '../../cut/index.ts';
 import type { Tooth } from '../../cut/index.ts';
 import {
   add,
+  arrowHead,
   boxAround,
   distance,
   linePath,
@@ -12,6 +13,7 @@ import {
   pathMove,
   pathStart,
   scale,
+  sub,
 } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
 import { middleOf, middleSize, cutWords } from '../../garment/index.ts';
@@ -248,13 +250,11 @@ function markStrokes(piece: NestedPiece, at: Point): Stroke[] {
       const path = pathMove(line.path[middleOf(line.path.length)]!, { angle: 0, dx: at.x, dy: at.y });
       const a = pathStart(path);
       const b = pathEnd(path);
-      const long = distance(a, b) || 1;
-      const [ux, uy] = [(b.x - a.x) / long, (b.y - a.y) / long];
-      const barb = (tip: Point, way: number, side: number) =>
-        linePath(tip, { x: tip.x + way * ux * 6 - side * uy * 3, y: tip.y + way * uy * 6 + side * ux * 3 });
-      return [path, barb(a, 1, 1), barb(a, 1, -1), barb(b, -1, 1), barb(b, -1, -1)].map((one) =>
-        pen(one, marks, false),
-      );
+      const barbs = (tip: Point, way: Point): Path[] => {
+        const [one, , other] = arrowHead(tip, way, 6, 3);
+        return [linePath(tip, one), linePath(tip, other)];
+      };
+      return [path, ...barbs(a, sub(a, b)), ...barbs(b, sub(b, a))].map((one) => pen(one, marks, false));
     });
 }
 

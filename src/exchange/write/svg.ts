@@ -1,4 +1,4 @@
-import type { Path, Point } from '../../geometry/index.ts';
+import { svgNumber, svgPath, xmlText } from '../../geometry/index.ts';
 import type { Pattern } from '../../garment/index.ts';
 import type { DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 import { structureOf } from './structure.ts';
@@ -6,6 +6,7 @@ import { patternSheet } from './sheet.ts';
 
 /** A hundredth of the stored accuracy, so that what is read back is the same to the eye of any ruler. */
 const PLACES = 4;
+const number = (value: number): string => svgNumber(value, PLACES);
 
 /**
  * A drawing as SVG in real millimetres, layers as groups that editors show as layers. With `structure`, everything a pattern knows
@@ -13,7 +14,6 @@ const PLACES = 4;
  */
 export function drawingSvg(drawing: Drawing, structure?: string): string {
   const page = drawing.pages[0] ?? { number: 1, width: 0, height: 0 };
-  const flip = ({ x, y }: Point): string => `${number(x)} ${number(page.height - y)}`;
   const layers = [
     ...new Set([
       ...drawing.layers.map((layer) => layer.name),
@@ -25,15 +25,16 @@ export function drawingSvg(drawing: Drawing, structure?: string): string {
   const out = [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" xmlns:inkscape="http://www.inkscape.org/namespaces/inkscape" width="${number(page.width)}mm" height="${number(page.height)}mm" viewBox="0 0 ${number(page.width)} ${number(page.height)}">`,
-    `<title>${escape(drawing.name)}</title>`,
+    `<title>${xmlText(drawing.name)}</title>`,
   ];
-  if (structure !== undefined) out.push(`<g id="pattern-structure" data-structure="${escape(structure)}"/>`);
+  if (structure !== undefined) out.push(`<g id="pattern-structure" data-structure="${xmlText(structure)}"/>`);
   layers.forEach((layer, i) => {
     const display = hidden.has(layer) ? ' style="display:none"' : '';
     out.push(
-      `<g id="layer-${i + 1}"${layer ? ` inkscape:groupmode="layer" inkscape:label="${escape(layer)}"` : ''}${display} fill="none" stroke-linecap="round" stroke-linejoin="round">`,
+      `<g id="layer-${i + 1}"${layer ? ` inkscape:groupmode="layer" inkscape:label="${xmlText(layer)}"` : ''}${display} fill="none" stroke-linecap="round" stroke-linejoin="round">`,
     );
-    for (const stroke of drawing.strokes) if (stroke.layer === layer) out.push(strokeSvg(stroke, flip));
+    for (const stroke of drawing.strokes)
+      if (stroke.layer === layer) out.push(strokeSvg(stroke, page.height));
     for (const text of drawing.texts) if (text.layer === layer) out.push(textSvg(text, page.height));
     out.push('</g>');
   });
@@ -47,7 +48,7 @@ export function writeSvg(pattern: Pattern): string {
   return drawingSvg(drawing, JSON.stringify(structureOf(pattern, placement)));
 }
 
-function strokeSvg(stroke: Stroke, flip: (point: Point) => string): string {
+function strokeSvg(stroke: Stroke, top: number): string {
   const paint =
     stroke.paint === 'area'
       ? `fill="${stroke.colour}"`
@@ -57,47 +58,13 @@ function strokeSvg(stroke: Stroke, flip: (point: Point) => string): string {
   const data = belongs
     ? Object.entries({ piece: belongs.piece, size: belongs.size, part: belongs.part })
         .filter(([, value]) => value !== undefined)
-        .map(([key, value]) => ` data-${key}="${escape(value!)}"`)
+        .map(([key, value]) => ` data-${key}="${xmlText(value!)}"`)
         .join('')
     : '';
-  return `<path d="${pathData(stroke.path, stroke.closed, flip)}" ${paint}${dash}${data}/>`;
-}
-
-function pathData(path: Path, closed: boolean, flip: (point: Point) => string): string {
-  let d = `M${flip(path[0]!)}`;
-  for (let i = 1; i + 2 < path.length; i += 3) {
-    const [a, b, c] = [path[i - 1]!, path[i]!, path[i + 1]!];
-    const e = path[i + 2]!;
-    d += isThirds(a, b, c, e) ? `L${flip(e)}` : `C${flip(b)} ${flip(c)} ${flip(e)}`;
-  }
-  return closed ? `${d}Z` : d;
-}
-
-/** A straight run has its controls at its thirds. */
-function isThirds(a: Point, b: Point, c: Point, d: Point): boolean {
-  const off = (p: Point, share: number) =>
-    Math.abs(p.x - a.x - (d.x - a.x) * share) + Math.abs(p.y - a.y - (d.y - a.y) * share);
-  return off(b, 1 / 3) < 1e-6 && off(c, 2 / 3) < 1e-6;
+  return `<path d="${svgPath([stroke.path], { places: PLACES, top }, stroke.closed)}" ${paint}${dash}${data}/>`;
 }
 
 function textSvg(text: DrawnText, height: number): string {
   const turn = text.angle === 0 ? '' : ` rotate(${number((-text.angle * 180) / Math.PI)})`;
-  return `<text transform="translate(${number(text.at.x)} ${number(height - text.at.y)})${turn}" font-family="sans-serif" font-size="${number(text.size)}" fill="#000000" stroke="none">${escape(text.text)}</text>`;
-}
-
-function number(value: number): string {
-  const rounded = Number(value.toFixed(PLACES));
-  return String(Object.is(rounded, -0) ? 0 : rounded);
-}
-
-/** Only what XML allows in text and attributes. */
-function escape(text: string): string {
-  const allowed = [...text].filter((letter) => letter >= ' ' || letter === '\t' || letter === '\n').join('');
-  return allowed
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
-    .replaceAll('\n', '&#10;')
-    .replaceAll('\t', '&#9;');
+  return `<text transform="translate(${number(text.at.x)} ${number(height - text.at.y)})${turn}" font-family="sans-serif" font-size="${number(text.size)}" fill="#000000" stroke="none">${xmlText(text.text)}</text>`;
 }

@@ -1,4 +1,4 @@
-import { movePoint } from '../../geometry/index.ts';
+import { arrowHead, length, movePoint, sub } from '../../geometry/index.ts';
 import type { Point, Ring } from '../../geometry/index.ts';
 import { flatSpots } from '../job/folding.ts';
 import { longEdges } from './lay-measures.ts';
@@ -53,21 +53,16 @@ export function drawLay(job: LayJob, lay: Lay): LayDrawing {
     const grain = [movePoint(piece.grain[0], motion), movePoint(piece.grain[1], motion)] as const;
     line('CUT', outline, true);
     line('GRAIN', grain);
-    line('GRAIN', arrowHead(grain));
+    line('GRAIN', headOf(grain));
     return [{ placement: p, number: piece.number, name: piece.name, outline, grain }];
   });
   return { width: length, height: longEdges(job, lay).across, strokes, pieces };
 }
 
-function arrowHead([from, to]: readonly [Point, Point]): Point[] {
-  const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-  const ux = ((to.x - from.x) / long) * Math.min(HEAD_MM, long / 2);
-  const uy = ((to.y - from.y) / long) * Math.min(HEAD_MM, long / 2);
-  return [
-    { x: to.x - ux - uy / 2, y: to.y - uy + ux / 2 },
-    to,
-    { x: to.x - ux + uy / 2, y: to.y - uy - ux / 2 },
-  ];
+function headOf([from, to]: readonly [Point, Point]): Point[] {
+  const way = sub(to, from);
+  const long = Math.min(HEAD_MM, length(way) / 2);
+  return arrowHead(to, way, long, long / 2);
 }
 
 /** Edges of the cloth as spread, its folds, the selvages to be kept clear, flaws. */

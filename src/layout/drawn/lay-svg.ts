@@ -1,4 +1,5 @@
 import { say, writeLength, lengthStyle } from '../../garment/index.ts';
+import { svgNumber, svgPolyline, xmlText } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { LayDrawing, LayLayer, LyingPiece } from './lay-drawing.ts';
 import { drawLay } from './lay-drawing.ts';
@@ -6,9 +7,8 @@ import { placeWords, SMALL } from './lay-label.ts';
 import { layMeasures, longEdges, measureWords } from './lay-measures.ts';
 import type { Fold, Lay, LayJob, Nap } from '../job/lay-job.ts';
 
-const num = (v: number): string => String(Math.round(v * 1000) / 1000);
-const safe = (text: string): string =>
-  text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
+const PLACES = 3;
+const num = (v: number): string => svgNumber(v, PLACES);
 
 const STROKE: Readonly<Record<LayLayer, string>> = {
   CUT: 'stroke="#111" stroke-width="1"',
@@ -42,7 +42,7 @@ const AS: Readonly<Record<Lay['placements'][number]['as'], string>> = {
 export function drawingPaths(drawing: LayDrawing, style: (layer: LayLayer) => string): string[] {
   return drawing.strokes.map(
     (s) =>
-      `<path data-layer="${s.layer}" d="M${s.points.map((p) => `${num(p.x)} ${num(drawing.height - p.y)}`).join('L')}${s.closed ? 'Z' : ''}" ${style(s.layer)} fill="none"/>`,
+      `<path data-layer="${s.layer}" d="${svgPolyline(s.points, { places: PLACES, top: drawing.height }, s.closed)}" ${style(s.layer)} fill="none"/>`,
   );
 }
 
@@ -54,7 +54,7 @@ interface Words {
 }
 
 const words = (text: string, { at, size, turn, anchor }: Words): string =>
-  `<text x="${num(at.x)}" y="${num(at.y)}" font-size="${num(size)}" text-anchor="${anchor}"${turn ? ` transform="rotate(${-turn} ${num(at.x)} ${num(at.y)})"` : ''}>${safe(text)}</text>`;
+  `<text x="${num(at.x)}" y="${num(at.y)}" font-size="${num(size)}" text-anchor="${anchor}"${turn ? ` transform="rotate(${-turn} ${num(at.x)} ${num(at.y)})"` : ''}>${xmlText(text)}</text>`;
 
 /** Name and measures inside a piece; what finds no room there comes back as a note to stand below, and the piece bears its number. */
 function pieceWords(
@@ -116,7 +116,7 @@ export function laySvg(
   ) => words(text, { at: { x, y }, size, turn, anchor });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${num(w)}mm" height="${num(h)}mm" viewBox="${-side} ${-top} ${num(w)} ${num(h)}" font-family="sans-serif" fill="#111">`,
-    `<title>Lay: ${safe(lay.cloth)}, ${num(lay.width)} mm wide, ${num(lay.length)} mm long</title>`,
+    `<title>Lay: ${xmlText(lay.cloth)}, ${num(lay.width)} mm wide, ${num(lay.length)} mm long</title>`,
     `<rect x="${-side}" y="${-top}" width="${num(w)}" height="${num(h)}" fill="#fff"/>`,
     ...drawingPaths(drawing, (layer) => STROKE[layer]),
     ...written.flatMap((x) => x.text),
