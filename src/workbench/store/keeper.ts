@@ -1,6 +1,6 @@
 import type { Pattern } from '../../garment/index.ts';
-import type { Database, Head, KeptEntry } from './database.ts';
 import { kindOf, type AnyDoc, type DocKey, type Entry, type Kind, type Version } from './kinds.ts';
+import type { Head, KeptEntry, Shelf } from './shelf.ts';
 import { knowMark, patternMark, withPattern, withoutPattern } from './shared-pattern.ts';
 
 /** A change as an act on whatever the document is by then: another tab may have written in the meantime. */
@@ -18,33 +18,34 @@ export function mergesWith(last: { merge?: string; on: string } | undefined, cha
   return Date.parse(change.on) - Date.parse(last.on) < MERGE_WITHIN_MS;
 }
 
-/** Reads and writes whole documents and their earlier states. One transaction per act, so that a killed tab loses nothing done. */
+/** Reads and writes whole documents and their earlier states on a shelf; starts over where another wrote first. */
 export class Keeper {
-  readonly #db: Database;
-  readonly #patterns = new Map<string, Pattern>();
+  readonly #shelf: Shelf;
+  /** The patterns in use, by their marks: one object for every state that has it, as long as somebody holds it. */
+  readonly #patterns = new Map<string, WeakRef<Pattern>>();
 
-  constructor(db: Database) {
-    this.#db = db;
+  constructor(shelf: Shelf) {
+    this.#shelf = shelf;
   }
 
-  async heads(): Promise<Head[]> {
-    return this.#db.getAll('heads');
+  heads(): Promise<readonly Head[]> {
+    return this.#shelf.heads();
   }
 
   async #pattern(mark: string | undefined): Promise<Pattern | undefined> {
     if (!mark) return undefined;
-    const held = this.#patterns.get(mark);
+    const held = this.#patterns.get(mark)?.deref();
     if (held) return held;
-    const read = await this.#db.get('patterns', mark);
+    const read = await this.#shelf.pattern(mark);
     if (read) {
       knowMark(read, mark);
-      this.#patterns.set(mark, read);
+      this.#patterns.set(mark, new WeakRef(read));
     }
     return read;
   }
 
   async entry(key: DocKey, n: number): Promise<Entry | undefined> {
-    const kept = await this.#db.get('states', [key, n]);
+    const kept = await this.#shelf.entry(key, n);
     if (!kept) return undefined;
     return this.#unpack(kindOf(key), kept);
   }
@@ -54,21 +55,16 @@ export class Keeper {
     return { doc, say: kept.say, on: kept.on, ...(kept.merge ? { merge: kept.merge } : {}) };
   }
 
-  /** What stands on disk for a state, unread: for a document that this page does not understand. */
+  /** What stands on the shelf for a state, unread: for a document that this page does not understand. */
   async raw(key: DocKey, n: number): Promise<unknown> {
-    const kept = await this.#db.get('states', [key, n]);
-    const pattern = kept?.pattern ? await this.#db.get('patterns', kept.pattern) : undefined;
+    const kept = await this.#shelf.entry(key, n);
+    const pattern = kept?.pattern ? await this.#shelf.pattern(kept.pattern) : undefined;
     return pattern ? { ...(kept?.doc as object | null), pattern } : (kept?.doc ?? null);
   }
 
   /** Every entry's sentence, oldest first, without its document. */
-  async sentences(key: DocKey): Promise<{ n: number; say: string; on: string }[]> {
-    const found: { n: number; say: string; on: string }[] = [];
-    const tx = this.#db.transaction('states');
-    for await (const cursor of tx.store.iterate(IDBKeyRange.bound([key, 0], [key, Infinity]))) {
-      found.push({ n: cursor.key[1], say: cursor.value.say, on: cursor.value.on });
-    }
-    return found;
+  sentences(key: DocKey): Promise<{ n: number; say: string; on: string }[]> {
+    return this.#shelf.sentences(key);
   }
 
   #pack(kind: Kind, doc: AnyDoc, change: Omit<Change, 'act'>): { kept: KeptEntry; pattern?: Pattern } {
@@ -85,112 +81,62 @@ export class Keeper {
 
   /** First state of a new document. An existing one with the same key gets it as its next state. */
   async create(key: DocKey, doc: AnyDoc, change: Omit<Change, 'act'>): Promise<Head> {
-    const old = await this.#db.get('heads', key);
-    if (old) return (await this.change(key, { ...change, act: () => doc })).head;
     const kind = kindOf(key);
     const id = key.slice(kind.length + 1);
     const head: Head = { key, kind, id, at: 0, last: 0, turn: 0, changed: change.on };
-    await this.#write(head, this.#pack(kind, doc, change), 0, []);
-    return head;
+    if (await this.#put(head, this.#pack(kind, doc, change), [])) return head;
+    return (await this.change(key, { ...change, act: () => doc })).head;
   }
 
-  /** Applies a change to the newest state on disk, whoever wrote it, and gives what came of it. */
+  /** Applies a change to the newest state on the shelf, whoever wrote it, and gives what came of it. */
   async change(key: DocKey, change: Change): Promise<{ head: Head; doc: AnyDoc }> {
     const kind = kindOf(key);
-    for (;;) {
-      const head = await this.#db.get('heads', key);
+    for (let seen = -1; ;) {
+      const head = await this.#shelf.head(key);
       if (!head) throw new Error(`There is no ${kind} with the key ${key} any more.`);
-      const kept = await this.#db.get('states', [key, head.at]);
-      const current = await this.#unpack(kind, kept!);
+      const current = await this.entry(key, head.at);
+      // Another may have written between the two questions, and what was asked for is gone.
+      if (!current && head.turn === seen) throw new Error(`The newest state of ${key} is missing.`);
+      seen = head.turn;
+      if (!current) continue;
       const doc = change.act(current.doc);
       const at = head.at > 0 && mergesWith(current, change) ? head.at : head.at + 1;
       const gone = Array.from({ length: Math.max(0, head.last - at) }, (_, i) => at + 1 + i);
       const next: Head = { ...head, at, last: at, turn: head.turn + 1, changed: change.on };
-      if (await this.#write(next, this.#pack(kind, doc, change), at, gone)) return { head: next, doc };
+      if (await this.#put(next, this.#pack(kind, doc, change), gone)) return { head: next, doc };
     }
   }
 
-  /** One transaction; gives false when another tab wrote first, and the caller starts over from what that tab wrote. */
-  async #write(
+  async #put(
     head: Head,
-    packed: { kept: KeptEntry; pattern?: Pattern },
-    at: number,
+    { kept, pattern }: { kept: KeptEntry; pattern?: Pattern },
     gone: readonly number[],
   ): Promise<boolean> {
-    const { kept, pattern } = packed;
-    const tx = this.#db.transaction(['heads', 'states', 'patterns'], 'readwrite', { durability: 'strict' });
-    const before = await tx.objectStore('heads').get(head.key);
-    if ((before?.turn ?? -1) !== head.turn - 1) {
-      tx.abort();
-      await tx.done.catch(() => undefined);
-      return false;
-    }
-    const done: Promise<unknown>[] = [
-      tx.objectStore('states').put(kept, [head.key, at]),
-      tx.objectStore('heads').put(head),
-      ...gone.map((n) => tx.objectStore('states').delete([head.key, n])),
-    ];
-    // Asked inside the transaction: another tab may have erased the last document that used this pattern.
-    if (pattern && kept.pattern && !(await tx.objectStore('patterns').getKey(kept.pattern))) {
-      done.push(tx.objectStore('patterns').put(pattern, kept.pattern));
-    }
-    await Promise.all([...done, tx.done]);
-    if (pattern && kept.pattern) this.#patterns.set(kept.pattern, pattern);
+    if (!(await this.#shelf.putIf({ head, entry: kept, gone, pattern }))) return false;
+    if (pattern && kept.pattern) this.#patterns.set(kept.pattern, new WeakRef(pattern));
     return true;
   }
 
   /** Moves to an earlier or later state. */
-  async move(key: DocKey, to: number, on: string): Promise<Head | undefined> {
-    const tx = this.#db.transaction('heads', 'readwrite');
-    const head = await tx.store.get(key);
-    if (!head || to < 0 || to > head.last) {
-      await tx.done;
-      return undefined;
-    }
-    const next: Head = { ...head, at: to, turn: head.turn + 1, changed: on };
-    await tx.store.put(next);
-    await tx.done;
-    return next;
+  move(key: DocKey, to: number, on: string): Promise<Head | undefined> {
+    return this.#shelf.move(key, to, on);
   }
 
-  /** Takes documents away for good, with their states, versions and photographs, and every pattern nobody uses any more. */
-  async erase(keys: readonly DocKey[]): Promise<void> {
-    const all = ['heads', 'states', 'patterns', 'versions', 'photos'] as const;
-    const tx = this.#db.transaction(all, 'readwrite', { durability: 'strict' });
-    for (const key of keys) {
-      await tx.objectStore('heads').delete(key);
-      await tx.objectStore('states').delete(IDBKeyRange.bound([key, 0], [key, Infinity]));
-      for (const shelf of ['versions', 'photos'] as const) {
-        const ids = await tx.objectStore(shelf).index('key').getAllKeys(key);
-        for (const id of ids) await tx.objectStore(shelf).delete(id);
-      }
-    }
-    const used = new Set<string>();
-    for (const shelf of [tx.objectStore('states'), tx.objectStore('versions')]) {
-      for (const kept of (await shelf.getAll()) as { pattern?: string }[])
-        if (kept.pattern) used.add(kept.pattern);
-    }
-    for (const mark of await tx.objectStore('patterns').getAllKeys()) {
-      if (!used.has(mark)) {
-        await tx.objectStore('patterns').delete(mark);
-        this.#patterns.delete(mark);
-      }
-    }
-    await tx.done;
+  /** Takes documents away for good, with all that belongs to them. */
+  erase(keys: readonly DocKey[]): Promise<void> {
+    return this.#shelf.erase(keys);
   }
 
   async saveVersion(version: Version): Promise<void> {
     const { doc, pattern } = withoutPattern(kindOf(version.key), version.doc);
-    const mark = pattern ? patternMark(pattern) : undefined;
-    const tx = this.#db.transaction(['versions', 'patterns'], 'readwrite', { durability: 'strict' });
-    await tx.objectStore('versions').put({ ...version, doc, ...(mark ? { pattern: mark } : {}) });
-    if (pattern && mark) await tx.objectStore('patterns').put(pattern, mark);
-    await tx.done;
+    await this.#shelf.putVersion(
+      { ...version, doc, ...(pattern ? { pattern: patternMark(pattern) } : {}) },
+      pattern,
+    );
   }
 
   async versions(key: DocKey): Promise<Version[]> {
-    const kept = await this.#db.getAllFromIndex('versions', 'key', key);
-    const read = kept.map(async ({ pattern, ...v }) => ({
+    const read = (await this.#shelf.versions(key)).map(async ({ pattern, ...v }) => ({
       ...v,
       doc: withPattern(kindOf(v.key), v.doc, await this.#pattern(pattern)),
     }));

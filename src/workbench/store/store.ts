@@ -1,4 +1,3 @@
-import type { Database } from './database.ts';
 import { Keeper, mergesWith, type Change } from './keeper.ts';
 import {
   docKey,
@@ -12,9 +11,10 @@ import {
   type Version,
 } from './kinds.ts';
 import { isMissing, leftOver, note, strike } from './journal.ts';
+import type { Shelf } from './shelf.ts';
 import { readKept } from './read-kept.ts';
 import { withPattern, withoutPattern } from './shared-pattern.ts';
-import { Tabs } from './tabs.ts';
+import { Tabs, type Channel } from './tabs.ts';
 
 /** Something the page must say until the person has read it. */
 export interface Notice {
@@ -82,10 +82,10 @@ export class Store {
     this.#set({ held: next });
   }
 
-  /** Reads what is kept. With `db` null the page works from memory and says so. */
-  async open(db: Promise<Database>): Promise<void> {
+  /** Reads what is kept. Where there is no shelf (the promise rejects) the page works from memory and says so. Other tabs are met on the channel. */
+  async open(shelf: Promise<Shelf>, channel: Channel | null = null): Promise<void> {
     try {
-      this.#keeper = new Keeper(await db);
+      this.#keeper = new Keeper(await shelf);
       await this.#takeUpNotes(this.#keeper);
       const heads = await this.#keeper.heads();
       const held = new Map<DocKey, Held>();
@@ -117,7 +117,7 @@ export class Store {
         'trouble',
       );
     }
-    this.#tabs = new Tabs((word) => {
+    this.#tabs = new Tabs(channel, (word) => {
       if (word.kind === 'changed') void this.#reread(word.key);
       if (word.kind === 'erased') this.#drop(word.keys);
       this.#set({ shared: this.#tabs?.shared(this.#looking) ?? false });
@@ -139,6 +139,11 @@ export class Store {
       }
       strike(noted.key);
     }
+  }
+
+  /** Tells the other tabs that this one goes. */
+  leave(): void {
+    this.#tabs?.leave();
   }
 
   lookAt(key: DocKey | null): void {
@@ -299,7 +304,7 @@ export class Store {
     this.change(
       kind,
       version.key.slice(kind.length + 1),
-      () => version.doc as never,
+      () => version.doc as Docs[typeof kind],
       `Went back to “${version.name}”`,
     );
   }

@@ -7,16 +7,19 @@ export type TabWord =
   | { readonly kind: 'looking'; readonly tab: string; readonly key: DocKey | null; readonly answer: boolean }
   | { readonly kind: 'left'; readonly tab: string };
 
+/** What words travel on: a BroadcastChannel or the like. */
+export type Channel = Pick<BroadcastChannel, 'postMessage' | 'addEventListener'>;
+
 /** This tab among its fellows: passes words on, and knows which documents the others have before them. */
 export class Tabs {
-  readonly #channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('pintrue') : null;
+  readonly #channel: Channel | null;
   readonly #me = crypto.randomUUID();
   readonly #others = new Map<string, DocKey | null>();
   #mine: DocKey | null = null;
 
-  constructor(hear: (word: TabWord) => void) {
-    if (!this.#channel) return;
-    this.#channel.addEventListener('message', (event: MessageEvent<TabWord>) => {
+  constructor(channel: Channel | null, hear: (word: TabWord) => void) {
+    this.#channel = channel;
+    channel?.addEventListener('message', (event: MessageEvent<TabWord>) => {
       const word = event.data;
       if (word.kind === 'looking') {
         this.#others.set(word.tab, word.key);
@@ -25,12 +28,15 @@ export class Tabs {
       if (word.kind === 'left') this.#others.delete(word.tab);
       hear(word);
     });
-    addEventListener('pagehide', () => this.#say({ kind: 'left', tab: this.#me }));
     this.#say({ kind: 'looking', tab: this.#me, key: null, answer: true });
   }
 
   #say(word: TabWord): void {
     this.#channel?.postMessage(word);
+  }
+
+  leave(): void {
+    this.#say({ kind: 'left', tab: this.#me });
   }
 
   tell(word: TabWord): void {

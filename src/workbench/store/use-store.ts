@@ -1,11 +1,14 @@
 import { useSyncExternalStore } from 'react';
 import { docKey, type Docs, type Held, type Kind } from './kinds.ts';
-import { openDatabase } from './database.ts';
+import { openIndexedDbShelf } from './indexed-db-shelf.ts';
 import { Store, type StoreState } from './store.ts';
 
 /** The one store of the page. */
 export const store = new Store();
-void store.open(openDatabase());
+/** Where this browser keeps everything. */
+export const shelf = openIndexedDbShelf();
+void store.open(shelf, 'BroadcastChannel' in globalThis ? new BroadcastChannel('pintrue') : null);
+addEventListener('pagehide', () => store.leave());
 
 export function useStoreState(): StoreState {
   return useSyncExternalStore(store.subscribe, store.state);

@@ -1,6 +1,5 @@
-import { openDatabase } from '../store/database.ts';
 import type { DocKey } from '../store/kinds.ts';
-import { store } from '../store/use-store.ts';
+import { shelf, store } from '../store/use-store.ts';
 
 /** Longest side a photograph is kept at, px: enough to see a fold, small enough for many. */
 const LONGEST = 1600;
@@ -15,7 +14,7 @@ export async function keepPhoto(key: DocKey, file: File): Promise<string | null>
     // Drawn anew, so that place and time written into the file by the camera are not kept.
     const bytes = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.85 });
     const id = crypto.randomUUID();
-    await (await openDatabase()).put('photos', { id, key, bytes });
+    await (await shelf).putPhoto({ id, key, bytes });
     return id;
   } catch (error) {
     store.say(`“${file.name}” was not attached: ${(error as Error).message}`, 'trouble');
@@ -25,6 +24,6 @@ export async function keepPhoto(key: DocKey, file: File): Promise<string | null>
 
 /** An address for showing a kept photograph, or null when it is gone. */
 export async function photoUrl(id: string): Promise<string | null> {
-  const found = await (await openDatabase()).get('photos', id);
+  const found = await (await shelf).photo(id);
   return found ? URL.createObjectURL(found.bytes) : null;
 }
