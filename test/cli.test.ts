@@ -644,9 +644,12 @@ describe('what can’t be used is told with its place, exit 2, and nothing is wr
     ],
     [
       'another document',
-      { 'p.json': '{"format":"pintrue-body","version":1}' },
+      {
+        'p.json':
+          '{"format":"pintrue-body","version":1,"id":"a","name":"A","wearer":"man","show":"cm","waist":"iso","readings":{}}',
+      },
       ['make', '--body', 'anna.csv', '--pattern', 'p.json', '--out', 'f.json'],
-      'p.json, format',
+      'p.json: A pattern is wanted here; this is a person.',
     ],
     [
       'a missing file',

@@ -18,9 +18,10 @@ const FLOOR: Record<string, number> = {
   exchange: 4,
   paper: 4,
   pipeline: 5,
-  cli: 6,
-  workbench: 6,
-  host: 6,
+  desk: 6,
+  cli: 7,
+  workbench: 7,
+  host: 7,
 };
 /** Floors inside the rooms that have folders of their own; what stands beside `index.ts` is on top of them all. */
 const INSIDE: Record<string, Record<string, number>> = {
@@ -68,9 +69,6 @@ const INSIDE: Record<string, Record<string, number>> = {
 };
 /** Rooms whose ground floor is the files beside the door: the nouns, which everything in the folders speaks of. */
 const GROUND: Record<string, number> = { garment: 2 };
-
-/** Still to move: the reading of files goes into a room below the faces. */
-const LEAVING = new Set(['workbench/files/open-file.ts imports workbench/patterns/table-pattern.ts']);
 
 /** The one neighbourly door: paper writes its PDF with exchange's writer. */
 const NEIGHBOURS = new Set(['paper>exchange']);
@@ -149,8 +147,7 @@ describe('the house', () => {
           .filter((t) => t.startsWith(room + sep))
           .filter((t) => t.split(sep)[1] !== from.split(sep)[1] && floorOf(t) >= floorOf(from))
           .filter((t) => floorOf(t) !== floorOf(from) || t.split(sep).length > 2)
-          .map((t) => `${from} imports ${t}`)
-          .filter((words) => !LEAVING.has(words));
+          .map((t) => `${from} imports ${t}`);
       });
     expect(climbing).toEqual([]);
   });

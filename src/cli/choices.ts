@@ -1,5 +1,5 @@
 import { DEFAULT_CHOICES, type Body, type Fabric, type Pattern, type PlanChoices } from '../garment/index.ts';
-
+import type { Wishes } from '../desk/index.ts';
 import {
   choiceOption,
   lengthWord,
@@ -26,6 +26,7 @@ export const CHOICE_OPTIONS: OptionConfig = {
   useful: { type: 'string' },
   wearer: { type: 'string' },
   waist: { type: 'string' },
+  'table-unit': { type: 'string' },
 };
 
 export const CHOICE_WORDS: Readonly<Record<string, string>> = {
@@ -42,6 +43,7 @@ export const CHOICE_WORDS: Readonly<Record<string, string>> = {
   useful: 'share of the stretch that may be used in wear, at most 50%',
   wearer: 'woman, man or child, for a table of measurements',
   waist: 'natural or iso: which waist was taped, and is meant by the chart, where they do not say',
+  'table-unit': 'in or cm: of the rows of a size table that do not say their own',
 };
 
 function share(word: string, where: string): number {
@@ -103,13 +105,14 @@ export function readFabric(options: Options, cloth: Pattern['cloth']): Fabric {
   };
 }
 
-/** Wearer and waist for a table of measurements. */
+/** What is said of tables: whose measures, which waist, which unit. `fallback`: what the pattern says of its wearer. */
 export function readWearer(
   options: Options,
-  fallback: Body['wearer'],
-): { wearer: Body['wearer']; waist: Body['waist'] } {
+  fallback?: Body['wearer'],
+): Pick<Wishes, 'wearer' | 'waist' | 'unit'> {
   return {
     wearer: choiceOption(options, 'wearer', ['woman', 'man', 'child']) ?? fallback,
-    waist: choiceOption(options, 'waist', ['natural', 'iso']) ?? 'unsaid',
+    waist: choiceOption(options, 'waist', ['natural', 'iso']),
+    unit: choiceOption(options, 'table-unit', ['in', 'cm']),
   };
 }

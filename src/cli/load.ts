@@ -1,11 +1,8 @@
+import { bareName, openBytes, type Opened, type Wishes } from '../desk/index.ts';
 import {
   InputError,
-  parseChartCsv,
-  parseMeasuresCsv,
-  readBody,
-  readFitting,
-  readPattern,
   type Body,
+  type Finding,
   type Fitting,
   type Pattern,
   type Question,
@@ -14,100 +11,74 @@ import {
 import { SAMPLES, sample } from '../samples/index.ts';
 import type { Io } from './io.ts';
 
-/** Text of a file whatever a spreadsheet saved it as: UTF-8, UTF-16 with its mark, else the old Western code page (where ½ is one byte). */
-function decodeText(bytes: Uint8Array): string {
-  const [a, b] = bytes;
-  if (a === 0xff && b === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
-  if (a === 0xfe && b === 0xff) return new TextDecoder('utf-16be').decode(bytes);
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('windows-1252').decode(bytes);
-  }
+const HOLDS: Readonly<Record<Opened['kind'], string>> = {
+  fitting: 'a fitting',
+  pattern: 'a pattern',
+  person: 'a person',
+  measures: 'a table of measures',
+  chart: 'a size table',
+  drawing: 'a drawing, which “pintrue read” brings in',
+};
+
+/** What is in a file; a sample where its id is given and no file has that name. */
+async function open(io: Io, path: string, wishes: Omit<Wishes, 'id'> = {}): Promise<Opened> {
+  if (SAMPLES.some((s) => s.id === path) && !(await io.exists(path)))
+    return { kind: 'pattern', pattern: sample(path) };
+  return openBytes(await io.readFile(path), path, { ...wishes, id: bareName(path, 'body') });
 }
 
-/** Runs a reader with the file's name added to whatever it finds wrong. */
-async function reading<T>(io: Io, path: string, read: (text: string) => T): Promise<T> {
-  const text = decodeText(await io.readFile(path));
-  try {
-    return read(text);
-  } catch (error) {
-    throw error instanceof InputError ? error.inFile(path) : error;
-  }
-}
+const unwanted = (file: string, wanted: string, { kind }: Opened): InputError =>
+  new InputError({
+    code: 'other-format',
+    where: { file },
+    message: `${wanted} is wanted here; this is ${HOLDS[kind]}.`,
+  });
 
-/** The first word of the format field, if the text is one of our documents. */
-function formatOf(text: string): string | null {
-  return /^\s*\{/.test(text)
-    ? (/"format"\s*:\s*"(pintrue-[a-z]+)"/.exec(text.slice(0, 100_000))?.[1] ?? 'json')
-    : null;
-}
-
-/** A file's name without its folders. */
-export const fileName = (path: string): string => path.replace(/^.*[/\\]/, '');
-
-const bareName = (path: string): string => fileName(path).replace(/\.[^.]*$/, '') || 'body';
-
-export interface BodyOptions {
-  readonly wearer: Body['wearer'];
-  readonly waist: Body['waist'];
-}
+/** What a person says of a table that does not say it itself. */
+export type TableOptions = Pick<Wishes, 'wearer' | 'waist' | 'unit'>;
 
 /**
- * A body from a table of measurements (CSV), a body document, or a fitting.
- * A table knows no name, wearer or waist: they are the file's name and the options.
+ * A body from a table of measurements (CSV), a person's document, or a fitting; of a table what is doubtful and what was assumed as well.
  */
 export async function loadBody(
   io: Io,
   path: string,
-  options: BodyOptions,
-): Promise<{ body: Body; questions: readonly Question[] }> {
-  return reading(io, path, (text) => {
-    const format = formatOf(text);
-    if (format === 'pintrue-fitting') return { body: readFitting(text).body, questions: [] };
-    if (format !== null) return { body: readBody(text), questions: [] };
-    const { readings, questions } = parseMeasuresCsv(text, options.wearer);
-    const inches = Object.values(readings)
-      .flat()
-      .filter((r) => /["″]|\bin\b|inch/i.test(r.typed ?? '')).length;
-    const show = inches * 2 > Object.values(readings).flat().length ? 'in' : 'cm';
-    return {
-      body: {
-        id: bareName(path),
-        name: bareName(path),
-        wearer: options.wearer,
-        show,
-        waist: options.waist,
-        readings,
-      },
-      questions,
-    };
-  });
+  options: TableOptions,
+): Promise<{ body: Body; questions: readonly Question[]; findings: readonly Finding[] }> {
+  const opened = await open(io, path, { ...options, table: 'measures' });
+  if (opened.kind === 'measures') return opened;
+  const held =
+    opened.kind === 'fitting' ? opened.fitting : opened.kind === 'person' ? opened.person : undefined;
+  if (!held) throw unwanted(path, 'A person or a table of measures', opened);
+  return { body: held.body, questions: [], findings: [] };
 }
 
-export function loadChart(io: Io, path: string, waist: SizeChart['waist']): Promise<SizeChart> {
-  return reading(io, path, (text) => parseChartCsv(text, waist));
+export async function loadChart(io: Io, path: string, options: TableOptions): Promise<SizeChart> {
+  const opened = await open(io, path, { ...options, table: 'sizes' });
+  if (opened.kind !== 'chart') throw unwanted(path, 'A size table', opened);
+  return opened.chart;
 }
 
 /** A pattern document; or one of the samples by its id, where no file has that name. */
 export async function loadPattern(io: Io, path: string): Promise<Pattern> {
-  if (SAMPLES.some((s) => s.id === path) && !(await io.exists(path))) return sample(path);
-  return reading(io, path, readPattern);
+  const opened = await open(io, path);
+  if (opened.kind !== 'pattern') throw unwanted(path, 'A pattern', opened);
+  return opened.pattern;
 }
 
-export function loadFitting(io: Io, path: string): Promise<Fitting> {
-  return reading(io, path, readFitting);
+export async function loadFitting(io: Io, path: string): Promise<Fitting> {
+  const opened = await open(io, path);
+  if (opened.kind !== 'fitting') throw unwanted(path, 'A fitting', opened);
+  return opened.fitting;
 }
 
 /** A fitting or a pattern, by what the file says it is; a sample by its id. */
 export async function loadEither(
   io: Io,
   path: string,
-): Promise<{ kind: 'fitting'; fitting: Fitting } | { kind: 'pattern'; pattern: Pattern }> {
-  if (SAMPLES.some((s) => s.id === path) && !(await io.exists(path)))
-    return { kind: 'pattern', pattern: sample(path) };
-  return reading(io, path, (text) => {
-    if (formatOf(text) === 'pintrue-pattern') return { kind: 'pattern' as const, pattern: readPattern(text) };
-    return { kind: 'fitting' as const, fitting: readFitting(text) };
-  });
+): Promise<Extract<Opened, { kind: 'fitting' | 'pattern' }>> {
+  const opened = await open(io, path);
+  if (opened.kind !== 'fitting' && opened.kind !== 'pattern')
+    throw unwanted(path, 'A fitting or a pattern', opened);
+  return opened;
 }

@@ -7,9 +7,10 @@ import {
   type WordsTable,
 } from '../garment/index.ts';
 import { ROOM_WORDS } from '../pipeline/index.ts';
+import { DESK_WORDS } from '../desk/index.ts';
 import { CLI_WORDS } from './words-table.ts';
 
-const words: WordsTable = Object.assign({}, ...ROOM_WORDS, CLI_WORDS);
+const words: WordsTable = Object.assign({}, ...ROOM_WORDS, DESK_WORDS, CLI_WORDS);
 
 /** What a finding says; of one printed size among several, with the size. */
 export function say(finding: Finding, tell: Tell): string {

@@ -53,4 +53,15 @@ export class InputError extends Error {
     const [first, ...more] = this.problems.map((p) => ({ ...p, where: { file, ...p.where } }));
     return new InputError(first!, more);
   }
+
+  /** The same news from within a larger document: `at` before every path. */
+  under(at: string): InputError {
+    const [first, ...more] = this.problems.map((p) => {
+      const { path } = p.where;
+      return path === undefined
+        ? p
+        : { ...p, where: { ...p.where, path: path === '' ? at : `${at}.${path}` } };
+    });
+    return new InputError(first!, more);
+  }
 }

@@ -1,3 +1,4 @@
+import { kindOfChart } from '../../desk/index.ts';
 import { markingWords, planFit, plausible } from '../../fit/index.ts';
 import {
   writeLength,
@@ -13,7 +14,6 @@ import {
   edgeName,
   levelName,
   GARMENT_KINDS,
-  kindOfLevels,
   lengthStyle,
 } from '../../garment/index.ts';
 import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
@@ -118,10 +118,9 @@ async function fromFitting({ io, pipeline }: Call, file: string): Promise<Answer
 }
 
 async function fromChart({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {
-  const wearer = readWearer(options, 'woman');
-  const chart = await loadChart(io, file, wearer.waist);
-  const { body, questions } = await loadBody(io, bodyFile, wearer);
-  const levels = [...Object.keys(chart.finished), ...(chart.body['bust-girth'] ? ['bust'] : [])];
+  const said = readWearer(options);
+  const chart = await loadChart(io, file, said);
+  const { body, questions, findings } = await loadBody(io, bodyFile, said);
   const stretch = shareOption(options, 'cloth-stretch');
   const cloth = stretch === undefined ? { kind: 'woven' as const } : { kind: 'knit' as const, stretch };
   const seams = numberOption(options, 'seams', 1, 40, true);
@@ -133,12 +132,12 @@ async function fromChart({ options, io }: Call, bodyFile: string, file: string):
     fabric: readFabric(options, cloth),
     choices: readChoices(options),
     cloth,
-    garment: choiceOption(options, 'garment', GARMENT_KINDS) ?? kindOfLevels(levels),
+    garment: choiceOption(options, 'garment', GARMENT_KINDS) ?? kindOfChart(chart),
     ...(seams === undefined ? {} : { seams }),
     ...(fromAllowance === undefined ? {} : { fromAllowance }),
     ...(hemDepth === undefined ? {} : { hemDepth }),
   });
-  return answer(plan, body, chart, questionFindings([...questions, ...plausible(body)]));
+  return answer(plan, body, chart, [...findings, ...questionFindings([...questions, ...plausible(body)])]);
 }
 
 export const plan: Verb = {

@@ -7,8 +7,10 @@ import {
   type Proposal,
 } from '../../exchange/index.ts';
 import { InputError, writePattern, middleOf, GARMENT_KINDS } from '../../garment/index.ts';
-import { fileName, loadChart } from '../load.ts';
+import { fileName } from '../../desk/index.ts';
+import { loadChart } from '../load.ts';
 import { readHere } from '../read-apart.ts';
+import { readWearer } from '../choices.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
@@ -47,7 +49,7 @@ async function corrections({ options, io }: Call): Promise<Corrections> {
     ...(chart === undefined
       ? {}
       : {
-          chart: await loadChart(io, chart, choiceOption(options, 'waist', ['natural', 'iso']) ?? 'unsaid'),
+          chart: await loadChart(io, chart, readWearer(options)),
         }),
     ...(included === undefined ? {} : { included }),
     ...(allowance === undefined ? {} : { allowance }),
@@ -120,6 +122,7 @@ export const read: Verb = {
     garment: { type: 'string' },
     wearer: { type: 'string' },
     waist: { type: 'string' },
+    'table-unit': { type: 'string' },
     'cloth-stretch': { type: 'string' },
   },
   explain: {
@@ -132,6 +135,7 @@ export const read: Verb = {
     garment: GARMENT_KINDS.join(', '),
     wearer: 'woman, man or child',
     waist: 'natural or iso: which waist the chart means',
+    'table-unit': 'in or cm: of the rows of the chart that do not say their own',
     'cloth-stretch': 'the pattern is for a knit that stretches this far',
   },
   run: async (call) => {

@@ -143,7 +143,12 @@ function addRow(rows: Rows, row: Row, sizes: readonly Cell[], problems: Problems
  * @throws InputError with row and column of everything that can't be read
  */
 export function parseChartCsv(text: string, waist: SizeChart['waist'] = 'unsaid'): SizeChart {
-  const [header, ...lines] = readTable(text);
+  return chartFromRows(readTable(text), waist);
+}
+
+/** The same of cells that are parted already. @throws InputError as `parseChartCsv` */
+export function chartFromRows(table: readonly Row[], waist: SizeChart['waist']): SizeChart {
+  const [header, ...lines] = table;
   expectHeader(header!, ['measure', 'kind', 'unit']);
   const sizes = readSizes(header!);
   if (lines.length === 0)

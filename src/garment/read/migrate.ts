@@ -3,7 +3,7 @@ import { MM_PER } from '../words/length-unit.ts';
 import { wrong } from './json.ts';
 import { patternVersion2 } from './pattern-version-2.ts';
 
-type Format = 'pintrue-fitting' | 'pintrue-pattern' | 'pintrue-body';
+type Format = 'pintrue-fitting' | 'pintrue-pattern' | 'pintrue-body' | 'pintrue-person';
 type Document = Readonly<Record<string, unknown>>;
 
 const isRecord = (value: unknown): value is Document =>
@@ -59,10 +59,21 @@ function fittingVersion2(doc: Document): Document {
   };
 }
 
+/**
+ * The person's file once held the body bare beside its fittings, under a version that nobody read and some files lacked: the body had no
+ * version of its own, so it was of version 1.
+ */
+function personFromBare(doc: Document): Document {
+  const { body, ...rest } = doc;
+  if (!isRecord(body)) wrong('body', 'not-a-record', 'There should be a record { } here.');
+  return { fittings: [], ...rest, version: 2, body: { format: 'pintrue-body', version: 1, ...body } };
+}
+
 /** From each older version to the one after it. A document is carried along the chain until none applies. */
 const CHAIN: Readonly<Record<Format, readonly ((doc: Document) => Document)[]>> = {
   'pintrue-fitting': [fittingFromDraft0, fittingVersion2],
   'pintrue-pattern': [patternFromDraft0, (doc) => patternVersion2(doc, '')],
+  'pintrue-person': [(doc) => ({ ...doc, version: 1 }), personFromBare],
   'pintrue-body': [(doc) => ({ ...bodyFromDraft0(doc, ''), version: 1 })],
 };
 
@@ -87,7 +98,7 @@ export function migrate(value: unknown, format: Format): unknown {
     });
   }
   const newest = CHAIN[format].length;
-  const version = value['version'];
+  const version = value['version'] ?? (format === 'pintrue-person' ? 0 : undefined);
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 0)
     wrong('version', 'version', 'The version should be a whole number.');
   if (version > newest)

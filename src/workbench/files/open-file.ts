@@ -1,16 +1,13 @@
+import { DESK_WORDS, openBytes, tablePattern, type Opened } from '../../desk/index.ts';
 import {
   InputError,
-  parseChartCsv,
-  parseMeasuresCsv,
-  readBody,
-  readFitting,
-  readPattern,
+  sayFinding,
+  tellIn,
   type Body,
   type Fitting,
   type Pattern,
 } from '../../garment/index.ts';
 import { leaveFile } from '../station/waiting-file.ts';
-import { tablePattern } from '../patterns/table-pattern.ts';
 import { hrefTo } from '../station/route.ts';
 import { docKey } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
@@ -21,58 +18,39 @@ import { store } from '../store/use-store.ts';
  */
 export async function openFile(file: File): Promise<string | null> {
   try {
-    const ending = file.name.toLowerCase().split('.').pop() ?? '';
-    if (['pdf', 'svg', 'dxf'].includes(ending)) {
-      leaveFile(file);
-      return hrefTo('patterns', 'from-a-file');
-    }
-    const text = await file.text();
-    return ending === 'csv' || ending === 'txt' ? openTable(file.name, text) : openDocument(text);
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    return keep(openBytes(bytes, file.name, { id: crypto.randomUUID() }), file);
   } catch (error) {
-    const why = error instanceof InputError ? error.inFile(file.name).message : (error as Error).message;
+    const why = error instanceof InputError ? error.message : (error as Error).message;
     store.say(`“${file.name}” was not opened, and nothing was changed. ${why}`, 'trouble');
     return null;
   }
 }
 
-function openTable(name: string, text: string): string {
-  const title = name.replace(/\.[^.]+$/, '');
-  if (/^\s*"?measure"?\s*[,;\t]\s*"?kind/i.test(text)) {
-    const pattern = tablePattern(crypto.randomUUID(), title, parseChartCsv(text));
-    store.create('pattern', pattern, `Read the table ${name}`);
-    return hrefTo('patterns', pattern.id);
+function keep(opened: Opened, file: File): string {
+  switch (opened.kind) {
+    case 'drawing':
+      leaveFile(file);
+      return hrefTo('patterns', 'from-a-file');
+    case 'chart': {
+      const pattern = tablePattern(crypto.randomUUID(), opened.name, opened.chart);
+      store.create('pattern', pattern, `Read the table ${file.name}`);
+      return hrefTo('patterns', pattern.id);
+    }
+    case 'measures': {
+      const { body, findings } = opened;
+      store.create('person', body, `Read the measures from ${file.name}`);
+      for (const finding of findings) store.say(sayFinding(DESK_WORDS, finding, tellIn(body.show)));
+      return hrefTo('people', body.id);
+    }
+    case 'person':
+      for (const fitting of opened.person.fittings) keepFitting(fitting);
+      return keepPerson(opened.person.body);
+    case 'pattern':
+      return keepPattern(opened.pattern);
+    case 'fitting':
+      return keepFitting(opened.fitting);
   }
-  const table = parseMeasuresCsv(text);
-  const body: Body = {
-    id: crypto.randomUUID(),
-    name: title,
-    wearer: 'woman',
-    show: 'in',
-    waist: 'unsaid',
-    readings: table.readings,
-  };
-  store.create('person', body, `Read the measures from ${name}`);
-  return hrefTo('people', body.id);
-}
-
-function openDocument(text: string): string {
-  const value: unknown = JSON.parse(text);
-  const format = typeof value === 'object' && value !== null && 'format' in value ? value.format : null;
-  if (format === 'pintrue-fitting') return keepFitting(readFitting(value));
-  if (format === 'pintrue-pattern') return keepPattern(readPattern(value));
-  if (format === 'pintrue-body') return keepPerson(readBody(value));
-  if (format === 'pintrue-person') {
-    const { body, fittings } = value as { body: object; fittings: unknown[] };
-    const person = readBody({ format: 'pintrue-body', version: 1, ...body });
-    const read = (Array.isArray(fittings) ? fittings : []).map((f) => readFitting(f));
-    for (const fitting of read) keepFitting(fitting);
-    return keepPerson(person);
-  }
-  throw new InputError({
-    code: 'unknown-document',
-    where: {},
-    message: 'This is not a fitting, a pattern or a person saved by Pintrue.',
-  });
 }
 
 /** A document that is here already is not written over in silence: what was there becomes an earlier state that undo brings back. */

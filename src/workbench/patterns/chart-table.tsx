@@ -9,7 +9,7 @@ import {
 } from '../../garment/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { ChangePattern } from './change-pattern.ts';
-import { addRow, addSize, dropRow, putCell, renameSize } from './edit-pattern.ts';
+import { addRow, addSize, dropRow, putCell, renameSize } from '../../desk/index.ts';
 
 type RowKind = 'body' | 'finished' | 'finishedLengths';
 const HEADS: Record<RowKind, string> = {

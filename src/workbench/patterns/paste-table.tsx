@@ -1,10 +1,9 @@
 import { useRef, useState } from 'react';
-import { InputError, type SizeChart } from '../../garment/index.ts';
+import { InputError, readPlainTable, type SizeChart } from '../../garment/index.ts';
 import { usualUnit } from '../station/usual-unit.ts';
 import { go, hrefTo } from '../station/route.ts';
 import { store } from '../store/use-store.ts';
-import { readPlainTable } from './plain-table.ts';
-import { tablePattern } from './table-pattern.ts';
+import { tablePattern } from '../../desk/index.ts';
 
 const EXAMPLE = `Size, S, M, L
 Bust, 34, 36 1/2, 39

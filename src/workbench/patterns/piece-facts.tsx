@@ -16,7 +16,7 @@ import {
 import { pathLength } from '../../geometry/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
-import { follow, joinEdges, putEdge, putPiece } from './edit-pattern.ts';
+import { follow, joinEdges, putEdge, putPiece } from '../../desk/index.ts';
 import type { ChangePattern } from './change-pattern.ts';
 
 const KINDS: Record<EdgeKind, string> = {

@@ -1,6 +1,6 @@
 import { edgeName } from '../../garment/index.ts';
 import type { EdgeRef, Pattern } from '../../garment/index.ts';
-import { dropSeam, putSeam } from './edit-pattern.ts';
+import { dropSeam, putSeam } from '../../desk/index.ts';
 import type { ChangePattern } from './change-pattern.ts';
 
 /** Every seam in sewing order; whether it may take part when width is spread, and how it is sewn. */

@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import type { Body } from '../../garment/index.ts';
+import { writePerson, type Body } from '../../garment/index.ts';
 import { saveFile } from '../parts/save-file.ts';
 import { go } from '../station/route.ts';
 import { docKey } from '../store/kinds.ts';
@@ -23,11 +23,7 @@ export function PersonData({ body }: { body: Body }) {
           onClick={() =>
             saveFile(
               `${body.name} - everything kept.json`,
-              JSON.stringify(
-                { format: 'pintrue-person', version: 1, body, fittings: fittings.map((f) => f.doc) },
-                null,
-                1,
-              ),
+              writePerson({ body, fittings: fittings.map((f) => f.doc) }),
               'application/json',
             )
           }

@@ -6,7 +6,7 @@ import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
 import { AlterDrawing } from './alter-drawing.tsx';
-import { putParam } from '../station/steps.ts';
+import { putParam } from '../../desk/index.ts';
 
 type Alter = Extract<Step, { kind: 'alter' }>;
 type Param = CatalogueEntry['params'][number];

@@ -7,7 +7,7 @@ import { bench as worker } from '../worker/bench.ts';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
 import { AlterForm } from './alter-form.tsx';
 import { AlterList } from './alter-list.tsx';
-import { addSteps, dropStep, moveStep, switchStep } from '../station/steps.ts';
+import { addSteps, dropStep, moveStep, switchStep } from '../../desk/index.ts';
 
 interface Props {
   readonly bench: ReadyBench;

@@ -7,7 +7,7 @@ import { amountText } from '../parts/amount.tsx';
 import type { Grip } from '../worker/grips.ts';
 import { amountIn } from '../worker/slopes.ts';
 import type { Slot } from '../table/arrange.ts';
-import { putParam } from '../station/steps.ts';
+import { putParam } from '../../desk/index.ts';
 
 /** What a pull or a key is rounded to: an eighth of an inch or a millimetre; half degrees. */
 const stepOf = (kind: 'length' | 'angle', show: 'in' | 'cm'): number =>

@@ -1,7 +1,7 @@
 import { tellIn, told } from '../../garment/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import type { ReadyBench } from './bench.ts';
-import { addSteps } from './steps.ts';
+import { addSteps } from '../../desk/index.ts';
 
 type Remedy = NonNullable<Finding['remedy']>;
 

@@ -3,7 +3,7 @@ import { tellIn, told } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
 import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { addSteps } from '../station/steps.ts';
+import { addSteps } from '../../desk/index.ts';
 import { hrefTo } from '../station/route.ts';
 import { askOf, bench as worker } from '../worker/bench.ts';
 

@@ -8,7 +8,7 @@ import type {
   Seam,
   Size,
   SizeChart,
-} from '../../garment/index.ts';
+} from '../garment/index.ts';
 
 /** Acts on a pattern, each giving a new one. Names in sentences are made by the screen. */
 

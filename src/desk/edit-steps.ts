@@ -1,5 +1,5 @@
-import type { Fitting, ParamValue, Step } from '../../garment/index.ts';
-import { stepsAdded } from '../../pipeline/index.ts';
+import type { Fitting, ParamValue, Step } from '../garment/index.ts';
+import { stepsAdded } from '../pipeline/index.ts';
 
 /** Acts on the list of steps, each giving a new fitting. */
 type Act = (f: Fitting) => Fitting;

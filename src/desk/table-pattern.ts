@@ -1,4 +1,4 @@
-import type { Pattern, SizeChart } from '../../garment/index.ts';
+import { kindOfLevels, type Pattern, type SizeChart } from '../garment/index.ts';
 
 /** A pattern of which only the size table is known: enough for a plan, not for pieces. */
 export function tablePattern(id: string, name: string, chart: SizeChart): Pattern {
@@ -9,7 +9,7 @@ export function tablePattern(id: string, name: string, chart: SizeChart): Patter
     id,
     name,
     about: 'A table without pieces: it gives the plan, and the amounts to draw on your own paper.',
-    garment: girths.includes('bust') ? 'top' : 'skirt',
+    garment: kindOfChart(chart),
     wearer: 'woman',
     cloth: { kind: 'woven' },
     chart,
@@ -21,3 +21,7 @@ export function tablePattern(id: string, name: string, chart: SizeChart): Patter
     cautions: [],
   };
 }
+
+/** The kind of garment a size table alone is taken for. */
+export const kindOfChart = (chart: SizeChart): Pattern['garment'] =>
+  kindOfLevels([...Object.keys(chart.finished), ...(chart.body['bust-girth'] ? ['bust'] : [])]);

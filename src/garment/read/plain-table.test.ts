@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { InputError } from '../../garment/index.ts';
+import { InputError } from '../index.ts';
 import { readPlainTable } from './plain-table.ts';
 
 describe('a table as it stands on an envelope', () => {
@@ -33,5 +33,19 @@ describe('a table as it stands on an envelope', () => {
       expect(error).toBeInstanceOf(InputError);
       expect((error as InputError).where).toMatchObject({ row: 2, column: 3 });
     }
+  });
+
+  it('reads quoted cells, with the commas and inch marks in them', () => {
+    const chart = readPlainTable('"Size","8, petite","10, tall"\nBust,"34,5","36 1/2"""\n', 'in');
+    expect(chart.sizes.map((s) => s.label)).toEqual(['8, petite', '10, tall']);
+    // 34.5 and 36.5 in.
+    expect(chart.body['bust-girth']).toEqual([876.3, 927.1]);
+  });
+
+  it('asks for the unit where neither the row nor the person says it', () => {
+    expect(() => readPlainTable('Size;8;10\nBust;80;84')).toThrow(
+      'row 2, column 1 (unit): The unit is missing',
+    );
+    expect(readPlainTable('Size;8;10\nBust (cm);80;84').body['bust-girth']).toEqual([800, 840]);
   });
 });

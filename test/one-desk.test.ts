@@ -1,0 +1,152 @@
+import { describe, expect, it } from 'vitest';
+import { loadBody, loadChart, loadEither } from '../src/cli/load.ts';
+import type { Io } from '../src/cli/io.ts';
+import { InputError, writeBody, writePattern, writePerson, type Body } from '../src/garment/index.ts';
+import { sample } from '../src/samples/index.ts';
+import { decodeText } from '../src/desk/decode-text.ts';
+import { openBytes, tablePattern, type Opened, type Wishes } from '../src/desk/index.ts';
+
+const utf8 = (text: string, mark = false): Uint8Array =>
+  new TextEncoder().encode(`${mark ? '\ufeff' : ''}${text}`);
+const utf16 = (text: string, little: boolean): Uint8Array => {
+  const view = new DataView(new ArrayBuffer(2 * text.length + 2));
+  [0xfeff, ...Array.from(text, (c) => c.charCodeAt(0))].forEach((c, i) => view.setUint16(2 * i, c, little));
+  return new Uint8Array(view.buffer);
+};
+/** Windows-1252 of letters that it has at their Unicode places: ½ ¼ ¾ é among them. */
+const western = (text: string): Uint8Array => Uint8Array.from(text, (c) => c.charCodeAt(0));
+
+const ENCODINGS: readonly (readonly [string, (text: string) => Uint8Array])[] = [
+  ['UTF-8', (text) => utf8(text)],
+  ['UTF-8 with its mark', (text) => utf8(text, true)],
+  ['UTF-16, low byte first', (text) => utf16(text, true)],
+  ['UTF-16, high byte first', (text) => utf16(text, false)],
+  ['the Western code page', western],
+];
+
+/** The world as the command line sees it: one file. */
+const io = (bytes: Uint8Array): Io =>
+  ({ readFile: () => Promise.resolve(bytes), exists: () => Promise.resolve(true) }) as unknown as Io;
+const mm = (body: Body, id: 'bust-girth' | 'waist-girth' | 'hip-girth'): number | undefined =>
+  body.readings[id]?.[0]?.value;
+
+// 1 in is 25.4 mm exactly (international inch, 1959).
+const TABLES: readonly (readonly [string, string, 'in' | 'cm', number, number])[] = [
+  [
+    'fractions in one letter',
+    'measure,value,unit\nbust,40½,in\nwaist,31¼,in\n',
+    'in',
+    40.5 * 25.4,
+    31.25 * 25.4,
+  ],
+  [
+    'fractions and inch marks',
+    'measure,value,unit\nbust,40 1/2",\nwaist,"31 3/4""",\n',
+    'in',
+    40.5 * 25.4,
+    31.75 * 25.4,
+  ],
+  ['semicolons and decimal commas', 'measure;value;unit\nbust;102,9;cm\nwaist;79,5;cm\n', 'cm', 1029, 795],
+  [
+    'tabs and decimal commas',
+    'measure\tvalue\tunit\r\nbust\t102,9\tcm\r\nwaist\t79,5\tcm\r\n',
+    'cm',
+    1029,
+    795,
+  ],
+  [
+    'quoted decimal commas',
+    'measure,value,unit\n"bust","102,9","cm"\n"waist","79,5","cm"\n',
+    'cm',
+    1029,
+    795,
+  ],
+];
+
+describe.each(ENCODINGS)('bytes in %s', (_, encode) => {
+  it.each(TABLES)('hold the same measures for every face: %s', async (_name, text, show, bust, waist) => {
+    const bytes = encode(text);
+    const page = openBytes(bytes, 'Zoé.csv', { id: 'Zoé', wearer: 'man', waist: 'natural' });
+    if (page.kind !== 'measures') throw new Error(page.kind);
+    expect(mm(page.body, 'bust-girth')).toBeWithinMm(bust, 1e-6);
+    expect(mm(page.body, 'waist-girth')).toBeWithinMm(waist, 1e-6);
+    expect(page.body).toMatchObject({ name: 'Zoé', wearer: 'man', waist: 'natural', show });
+    const line = await loadBody(io(bytes), 'folder/Zoé.csv', { wearer: 'man', waist: 'natural' });
+    expect(line.body).toEqual(page.body);
+    expect(line.questions).toEqual(page.questions);
+  });
+
+  it('holds the same size table for every face, in its full and its plain form', async () => {
+    const full = 'measure;kind;unit;8;10\nbust;body;cm;84,5;88\nbust;finished;cm;94,5;98\n';
+    const plain = 'Size;8;10\nBust;84,5;88\nFinished bust (cm);94,5;98\n';
+    for (const [text, unit] of [
+      [full, undefined],
+      [plain, 'cm'],
+    ] as const) {
+      const bytes = encode(text);
+      const page = openBytes(bytes, 'table.csv', { id: 't', unit });
+      if (page.kind !== 'chart') throw new Error(page.kind);
+      expect(page.chart.body['bust-girth']).toEqual([845, 880]);
+      expect(page.chart.finished['bust']).toEqual([945, 980]);
+      expect(await loadChart(io(bytes), 'table.csv', { unit })).toEqual(page.chart);
+      expect(tablePattern('t', page.name, page.chart)).toMatchObject({ name: 'table', garment: 'dress' });
+    }
+  });
+});
+
+const kindOf = (bytes: Uint8Array, name: string, wishes: Partial<Wishes> = {}): Opened['kind'] =>
+  openBytes(bytes, name, { id: 'x', ...wishes }).kind;
+
+describe('what a file is', () => {
+  const body: Body = { id: 'a', name: 'A', wearer: 'child', show: 'cm', waist: 'iso', readings: {} };
+  const pattern = sample('a-line-skirt');
+
+  it('is read from its bytes, whatever its name', () => {
+    expect(kindOf(utf8(writePattern(pattern)), 'skirt.txt')).toBe('pattern');
+    expect(kindOf(utf8(writeBody(body)), 'a')).toBe('person');
+    expect(kindOf(utf8(writePerson({ body, fittings: [] })), 'a.json')).toBe('person');
+    expect(kindOf(utf16(writePerson({ body, fittings: [] }), true), 'a.json')).toBe('person');
+    expect(kindOf(utf8('measure,value,unit\nbust,90,cm'), 'a.json')).toBe('measures');
+    expect(kindOf(utf8('%PDF-1.7\n'), 'pattern')).toBe('drawing');
+    expect(kindOf(utf8('<?xml version="1.0"?><svg width="1"/>'), 'pattern.txt')).toBe('drawing');
+    expect(kindOf(utf8('damaged'), 'pattern.dxf')).toBe('drawing');
+  });
+
+  it('is told with row, column and file where it is broken', () => {
+    const broken = (bytes: Uint8Array): InputError['where'] => {
+      try {
+        openBytes(bytes, 'mine.csv', { id: 'x' });
+      } catch (error) {
+        if (error instanceof InputError) return error.where;
+      }
+      throw new Error('it was opened');
+    };
+    expect(broken(western('measure,value,unit\nbust,90,cm\nwaist,eighty,cm'))).toMatchObject({
+      file: 'mine.csv',
+      row: 3,
+      column: 2,
+    });
+    expect(broken(utf8('{ "format": "pintrue-person", '))).toMatchObject({ file: 'mine.csv', row: 1 });
+    expect(broken(utf8('{ "format": "other" }'))).toMatchObject({ file: 'mine.csv' });
+  });
+
+  it('says whose measures a table is taken for, unless the person said', () => {
+    const findings = (wearer?: Body['wearer']): readonly string[] => {
+      const opened = openBytes(utf8('measure,value,unit\nbust,90,cm'), 'a.csv', { id: 'x', wearer });
+      return opened.kind === 'measures' ? opened.findings.map((f) => f.code) : [opened.kind];
+    };
+    expect(findings()).toEqual(['wearer-assumed']);
+    expect(findings('woman')).toEqual([]);
+  });
+
+  it('is named where another thing is wanted', async () => {
+    await expect(loadEither(io(utf8(writeBody(body))), 'a.json')).rejects.toThrow(
+      'a.json: A fitting or a pattern is wanted here; this is a person.',
+    );
+  });
+});
+
+it('decodes ½ in one byte, and never takes good UTF-8 for the Western code page', () => {
+  expect(decodeText(Uint8Array.of(0x34, 0x30, 0xbd))).toBe('40½');
+  expect(decodeText(utf8('40½ é'))).toBe('40½ é');
+});
