@@ -3,7 +3,7 @@ import { beforeWashing, notions, yardsUp } from '../src/layout/index.ts';
 import { buttonOverlap, widestButton } from '../src/layout/shop/button.ts';
 import { repeatRule } from '../src/layout/shop/cloth-needs.ts';
 import { linePath } from '../src/geometry/index.ts';
-import { wornPair } from '../src/garment/index.ts';
+import { wornPair, renderPhrase, TELL_BOTH } from '../src/garment/index.ts';
 import type { DrawnPiece, Garment } from '../src/garment/index.ts';
 import { bodyShape } from '../src/workbench/drawing/body-shape.ts';
 
@@ -91,8 +91,10 @@ describe('T17: a button of 5/8 in', () => {
     expect(notions(front((9 / 16) * IN))[0]).toMatchObject({
       what: 'buttons',
       count: 3,
-      say: '3 buttons on Front, at most 16 mm (5/8 in) across',
     });
-    expect(notions(front(5))[0]!.say).toMatch(/only 5 mm .* beyond them/);
+    expect(renderPhrase(notions(front((9 / 16) * IN))[0]!.say, TELL_BOTH)).toBe(
+      '3 buttons on Front, at most 16 mm (5/8 in) across',
+    );
+    expect(renderPhrase(notions(front(5))[0]!.say, TELL_BOTH)).toMatch(/only 5 mm .* beyond them/);
   });
 });

@@ -39,7 +39,7 @@ const INSIDE: Record<string, Record<string, number>> = {
     trial: 9,
     drawn: 9,
   },
-  layout: { search: 1, job: 2, stripes: 3, lay: 4, drawn: 5, shop: 5 },
+  layout: { words: 0, search: 1, job: 2, stripes: 3, lay: 4, drawn: 5, shop: 5 },
   exchange: { drawing: 1, read: 2, write: 2, tiles: 3, find: 4, make: 5, photo: 5 },
   // Every station stands on one floor, so that none imports another.
   workbench: {

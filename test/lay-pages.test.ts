@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { writeDxfStrokes } from '../src/exchange/index.ts';
-import { garmentAtSize } from '../src/garment/index.ts';
+import { garmentAtSize, renderPhrase, TELL_BOTH } from '../src/garment/index.ts';
 import { pointsBox } from '../src/geometry/index.ts';
 import type { Point } from '../src/geometry/index.ts';
 import {
@@ -141,12 +141,12 @@ describe('notions from the pieces', () => {
     expect(zip).toHaveLength(1);
     // The draft puts the notch 200 mm down the seam; zips are sold in steps of 50 mm.
     expect(zip[0]!.length).toBeWithinMm(200, 0.5);
-    expect(zip[0]!.say).toContain('buy 20 cm or 8 in');
+    expect(renderPhrase(zip[0]!.say, TELL_BOTH)).toContain('buy 20 cm (8 in)');
   });
   it('the bodice has one zip, in the centre back, none in its facing', () => {
     const zip = notions(at('stage-bodice')).filter((n) => n.what === 'zip');
     expect(zip).toHaveLength(1);
-    expect(zip[0]!.say).toContain('centre back');
+    expect(renderPhrase(zip[0]!.say, TELL_BOTH)).toContain('centre back');
   });
   it('the smock’s short opening takes buttons or studs, the trousers’ underlap one fastening', () => {
     expect(notions(at('chorus-smock')).map((n) => n.what)).toEqual(['fastening']);

@@ -100,7 +100,7 @@ describe('stripes across the cloth', () => {
       // One-way, so that the place on the bar is the same on every part.
       const all = [...spots(job, lay, m.a.piece, m.a.at), ...spots(job, lay, m.b.piece, m.b.at)];
       const first = all[0]!;
-      for (const p of all) expect(offBar(p.x - first.x, REPEAT), m.say).toBeLessThan(1.01);
+      for (const p of all) expect(offBar(p.x - first.x, REPEAT), JSON.stringify(m.say)).toBeLessThan(1.01);
     }
   });
 

@@ -18,6 +18,7 @@ export * from './measure/body.ts';
 export * from './fitting.ts';
 export * from './plan.ts';
 export * from './input-error.ts';
+export * from './told-error.ts';
 export * from './measure/question.ts';
 export * from './measure/question-table.ts';
 export * from './measure/measure-word.ts';

@@ -10,7 +10,7 @@ export {
 } from './lay/lay.ts';
 export { crew, handWork, type CrewOptions, type FromHand, type Hand, type ToHand } from './search/crew.ts';
 export type { StripRun } from './search/strip-run.ts';
-export { LayImpossible } from './lay/lay-limits.ts';
+export { LayImpossible, layoutFinding, LAYOUT_WORDS } from './words/words-table.ts';
 export { proveLay } from './lay/prove-lay.ts';
 export { unfold, type CutPart } from './job/unfold.ts';
 export { openedOutline } from './job/cutting-outline.ts';

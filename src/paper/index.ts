@@ -9,3 +9,4 @@ export { printPages, sheet } from './sheet.ts';
 export type { SheetChoices } from './sheet.ts';
 export { pdf } from './pdf.ts';
 export { pageSvg, svg } from './svg.ts';
+export { PAPER_WORDS } from './words-table.ts';

@@ -1,3 +1,4 @@
+import { paperFinding } from './words-table.ts';
 import { writePdf } from '../exchange/index.ts';
 import type { PdfStroke, PdfWords } from '../exchange/index.ts';
 import type { Finding } from '../garment/index.ts';
@@ -57,13 +58,6 @@ export async function pdf(
   if (replaced.length === 0) return { bytes, findings: [] };
   return {
     bytes,
-    findings: [
-      {
-        code: 'letters-replaced',
-        severity: 'note',
-        where: {},
-        message: `The printed words lack some letters and show plain ones instead: ${replaced.join(' ')}.`,
-      },
-    ],
+    findings: [paperFinding('letters-replaced', 'note', {}, { letters: replaced })],
   };
 }

@@ -1,3 +1,4 @@
+import { paperFinding } from './words-table.ts';
 import { sewingOrder } from '../cut/index.ts';
 import type { Finding, Garment, PieceId } from '../garment/index.ts';
 import { InputError } from '../garment/index.ts';
@@ -67,9 +68,8 @@ export function printPages(
   return { pages, findings };
 }
 
-const tooLarge = (figure: Figure, paper: Paper): Finding => ({
-  code: 'tiled',
-  severity: 'note',
-  where: figure.piece === undefined ? {} : { piece: figure.piece },
-  message: `${figure.name} is larger than one page of ${paper.name}: the pages are to be joined.`,
-});
+const tooLarge = (figure: Figure, paper: Paper): Finding =>
+  paperFinding('tiled', 'note', figure.piece === undefined ? {} : { piece: figure.piece }, {
+    piece: figure.name,
+    paper: paper.name,
+  });

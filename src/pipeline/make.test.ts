@@ -1,4 +1,4 @@
-import { renderPhrase, TELL_CM } from '../garment/index.ts';
+import { renderPhrase, TELL_CM, t } from '../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { middleSize } from '../garment/index.ts';
 import type { Body, Finding, Fitting, MeasureId, Reading, Step } from '../garment/index.ts';
@@ -94,7 +94,7 @@ describe('a step that is off, or taken away', () => {
 
   it('does nothing, and says so', () => {
     const off = make(fittingOf(middle(), [{ ...LONGER, off: true }, SLEEVE, TRUE]));
-    expect(off.steps[0]).toMatchObject({ sentence: 'Off', touched: [], findings: [] });
+    expect(off.steps[0]).toMatchObject({ sentence: t`Off`, touched: [], findings: [] });
     expect(off.garment.pieces).toEqual(without.garment.pieces);
   });
 

@@ -1,3 +1,4 @@
+import { t, called, listOf, countOf } from '../garment/index.ts';
 import type { Finding, Garment, Level, LevelPlan, Phrase, PieceId, Plan, Step } from '../garment/index.ts';
 import { STORED_MM } from '../geometry/index.ts';
 import { alterationOf, applyStep } from '../alter/index.ts';
@@ -44,7 +45,7 @@ export interface Made {
 /** One step on one garment; `reference` is the pattern as printed, in the size nearest to the base. */
 export function doStep(before: Garment, step: Step, reference: Garment): StepResult {
   if (step.off) {
-    return { step, before, after: before, sentence: 'Off', touched: [], findings: [], changes: [] };
+    return { step, before, after: before, sentence: t`Off`, touched: [], findings: [], changes: [] };
   }
   if (step.kind === 'alter') {
     const { garment, ...rest } = applyStep(before, step);
@@ -67,25 +68,26 @@ export function doStep(before: Garment, step: Step, reference: Garment): StepRes
   };
 }
 
+/** What truing did, once and often. */
+const DONE = {
+  seam: [t`seam equalised`, t`seams equalised`],
+  dart: [t`dart evened`, t`darts evened`],
+  corner: [t`corner smoothed`, t`corners smoothed`],
+  notch: [t`notch re-placed`, t`notches re-placed`],
+} as const;
+
 function trueSentence(
   garment: Garment,
   seams: readonly string[] | undefined,
   changes: readonly Change[],
-): string {
-  const what = seams
-    ? `True ${seams.map((id) => `“${garment.seams.find((s) => s.id === id)?.name ?? id}”`).join(', ')}`
-    : 'True all seams';
-  const count = (kind: Change['kind'], one: string, many: string): string[] => {
+): Phrase {
+  const name = (id: string): Phrase => t`“${called(garment.seams.find((s) => s.id === id)?.name ?? id)}”`;
+  const what = seams ? t`True ${listOf(seams.map(name))}` : t`True all seams`;
+  const done = (['seam', 'dart', 'corner', 'notch'] as const).flatMap((kind) => {
     const n = changes.filter((c) => c.kind === kind).length;
-    return n === 0 ? [] : [`${n} ${n === 1 ? one : many}`];
-  };
-  const done = [
-    ...count('seam', 'seam equalised', 'seams equalised'),
-    ...count('dart', 'dart evened', 'darts evened'),
-    ...count('corner', 'corner smoothed', 'corners smoothed'),
-    ...count('notch', 'notch re-placed', 'notches re-placed'),
-  ];
-  return `${what}: ${done.length === 0 ? 'nothing to do' : done.join(', ')}`;
+    return n === 0 ? [] : [countOf(n, ...DONE[kind])];
+  });
+  return t`${what}: ${done.length === 0 ? t`nothing to do` : listOf(done)}`;
 }
 
 /** The garment's girths beside the plan's. */

@@ -1,8 +1,9 @@
 import type { Finding, Fitting, Garment, LengthPlan, Plan, Step } from '../garment/index.ts';
-import { MEASURES, say, fromShoulder } from '../garment/index.ts';
+import { len, t, fromShoulder, type Part, word, type Phrase } from '../garment/index.ts';
 import type { MeasureId } from '../garment/index.ts';
 import { alterationOf, applyStep } from '../alter/index.ts';
 import { girthAt } from '../check/index.ts';
+import { pipelineFinding } from './words-table.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
 import { LENGTHS, WAIST } from './length-alteration.ts';
 import type { ByLength } from './length-alteration.ts';
@@ -71,17 +72,20 @@ function remedied(finding: Finding, it: Case): Finding[] {
   const wanted = finding.code === 'sleeve-tight' ? Math.ceil(lack * 2) / 2 : half(lack);
   const params = entry === 'upper-arm' ? { amount: wanted, cap: 'line' } : { level, total: wanted };
   return [
-    offer(finding, entry, params, `${wanted > 0 ? 'Widen' : 'Narrow'} by ${say(Math.abs(wanted))}`, it),
+    offer(finding, entry, params, t`${wanted > 0 ? t`Widen` : t`Narrow`} by ${len(Math.abs(wanted))}`, it),
   ];
 }
 
+/** An alteration by its name, as it stands in a sentence. */
+const alterationWord = (entry: string): Part & object =>
+  word('alteration', entry, alterationOf(entry)?.name.toLowerCase() ?? entry);
+
 /** The finding with that step as its remedy, where this garment has what the step works on and the amount is one it takes. */
-function offer(finding: Finding, entry: string, params: Params, words: string, { garment }: Case): Finding {
+function offer(finding: Finding, entry: string, params: Params, words: Phrase, { garment }: Case): Finding {
   const steps = stepsOf(entry, params);
   const tried = applyStep(garment, steps[0] as Extract<Step, { kind: 'alter' }>);
   if (tried.touched.length === 0 || tried.findings.some((f) => f.severity === 'error')) return finding;
-  const name = alterationOf(entry)?.name.toLowerCase() ?? entry;
-  return { ...finding, remedy: { say: `${words}: ${name}`, steps } };
+  return { ...finding, remedy: { say: t`${words}: ${alterationWord(entry)}`, steps } };
 }
 
 function bustRemedy(finding: Finding, it: Case): Finding {
@@ -89,7 +93,7 @@ function bustRemedy(finding: Finding, it: Case): Finding {
   const width = half(((bust?.residual ?? 0) - (bust?.altered ?? 0)) / 2);
   if (width * 2 <= FINISHED_MM) return finding;
   for (const entry of BUST_ENTRIES) {
-    const offered = offer(finding, entry, { width }, `Give it ${say(width * 2)} in front`, it);
+    const offered = offer(finding, entry, { width }, t`Give it ${len(width * 2)} in front`, it);
     if (offered.remedy) return offered;
   }
   return finding;
@@ -130,19 +134,20 @@ function lengthFindings(it: Case): Finding[] {
     const amount = most * LENGTHS[length.measure as MeasureId]!.parts;
     if (Math.abs(amount) <= FINISHED_MM) return [];
     const measure = length.measure as MeasureId;
-    const name = MEASURES[measure].name;
     return [
-      {
-        code: 'length-differs',
-        severity: 'note' as const,
-        where: { measure },
-        amount,
-        message: `${name[0]!.toUpperCase()}${name.slice(1)}: the garment is ${say(Math.abs(amount))} too ${amount > 0 ? 'short' : 'long'} for this body. ${length.why.sentence}`,
-        remedy: {
-          say: `${most > 0 ? 'Lengthen' : 'Shorten'}: ${alterationOf(entry)!.name.toLowerCase()}`,
-          steps: stepsOf(entry, left),
+      pipelineFinding(
+        'length-differs',
+        'note',
+        { measure },
+        { measure, amount, why: length.why.sentence },
+        {
+          amount,
+          remedy: {
+            say: t`${most > 0 ? t`Lengthen` : t`Shorten`}: ${alterationWord(entry)}`,
+            steps: stepsOf(entry, left),
+          },
         },
-      },
+      ),
     ];
   });
 }

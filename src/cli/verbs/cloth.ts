@@ -1,4 +1,11 @@
-import { tellLength, type Cloth, type Fitting, type Garment, type Tell } from '../../garment/index.ts';
+import {
+  tellLength,
+  type Cloth,
+  type Fitting,
+  type Garment,
+  type Tell,
+  renderPhrase,
+} from '../../garment/index.ts';
 import {
   bundles,
   type ClothChoice,
@@ -157,7 +164,7 @@ export const cloth: Verb = {
       [
         table(priced ? [...head, 'cost'] : head, rows(tell)),
         '',
-        ...small.map((n) => n.say),
+        ...small.map((n) => renderPhrase(n.say, tell)),
         ...parts.flatMap((b) => [
           '',
           `${b.cloth}: ${b.parts} parts`,

@@ -12,6 +12,7 @@ import {
   type Lay,
   lay as layOut,
   LayImpossible,
+  layoutFinding,
   type LayJob,
   layMeasures,
   laySvg,
@@ -27,7 +28,6 @@ import { loadFitting } from '../load.ts';
 import { choiceOption, lengthWord, needOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
-import { cliFinding } from '../words-table.ts';
 
 /** How long the search goes on when nothing is said, seconds. */
 const SECONDS = 20;
@@ -92,13 +92,7 @@ async function search(job: LayJob, said: LaySaid, { io }: Call): Promise<Lay | n
 }
 
 function impossible(job: LayJob, error: LayImpossible): Answer {
-  const finding: Finding = {
-    code: `lay-${error.code}`,
-    severity: 'error',
-    where: error.piece === '' ? {} : { piece: error.piece },
-    amount: error.needs,
-    message: error.message,
-  };
+  const finding = error.finding('error');
   return {
     json: {
       cloth: job.cloth,
@@ -197,7 +191,7 @@ async function run(call: Call): Promise<Answer> {
   try {
     const lay = await search(job, said, call);
     if (lay === null) {
-      const none = cliFinding('no-lay-found', 'error', {}, {});
+      const none = layoutFinding('no-lay-found', 'error', {}, { on: null });
       return {
         json: { cloth, width, length: null, density: null, placements: [], findings: [none] },
         text: 'Nothing was written.',

@@ -11,8 +11,12 @@ export type Part =
   | { readonly mm: number }
   /** A length in mm in a unit it is all about: what somebody may have typed by mistake. */
   | { readonly mm: number; readonly as: 'in' | 'cm' | 'mm' }
+  /** One thing for whoever reads inches, another for whoever reads centimetres. */
+  | { readonly inches: Part; readonly metric: Part }
   /** A length of cloth as it is bought, in mm: yards or metres. */
   | { readonly clothMm: number }
+  /** mm². */
+  | { readonly mm2: number }
   | { readonly degrees: number; readonly places: number }
   /** 0.5 is 50 %. */
   | { readonly share: number; readonly places: number }
@@ -59,8 +63,12 @@ export function t(words: TemplateStringsArray, ...values: readonly Value[]): Phr
 /** A length, mm. */
 export const len = (length: number): Part & object => ({ mm: length });
 export const lenAs = (length: number, as: 'in' | 'cm' | 'mm'): Part & object => ({ mm: length, as });
+/** What is said of whoever reads inches, and of whoever reads centimetres: goods sold in steps of each. */
+export const eachIn = (inches: Part & object, metric: Part & object): Part & object => ({ inches, metric });
 /** A length of cloth as it is bought, mm: yards or metres. */
 export const clothLength = (length: number): Part & object => ({ clothMm: length });
+/** mm². */
+export const area = (mm2: number): Part & object => ({ mm2 });
 export const degrees = (angle: number, places = 0): Part & object => ({ degrees: angle, places });
 /** A share as a percentage: 0.5 is 50 %. */
 export const percent = (share: number, places = 0): Part & object => ({ share, places });

@@ -1,5 +1,5 @@
 import { MM_PER } from './length-unit.ts';
-import type { Join, Part, Phrase } from './phrase.ts';
+import { isPhrase, type Join, type Part, type Phrase } from './phrase.ts';
 import type { Tell } from './tell.ts';
 import { writeLength } from './write-length.ts';
 
@@ -51,6 +51,14 @@ function clothLength(mm: number, { unit }: Tell): string {
   return unit === 'in' ? yards : unit === 'cm' ? metres : `${metres} (${yards})`;
 }
 
+/** An area: square inches, or square millimetres below a square centimetre. */
+function tellArea(mm2: number, { unit }: Tell): string {
+  const metric = mm2 < 100 ? `${mm2.toFixed(2)} mm²` : `${(mm2 / 100).toFixed(1)} cm²`;
+  if (unit === 'cm') return metric;
+  const square = `${(mm2 / MM_PER.in ** 2).toFixed(3)} in²`;
+  return unit === 'in' ? square : `${metric} (${square})`;
+}
+
 function sayList(items: readonly string[], join: Join, tell: Tell): string {
   if (join === ',' || join === ';') return items.join(`${join} `);
   return LISTS[join]
@@ -61,9 +69,14 @@ function sayList(items: readonly string[], join: Join, tell: Tell): string {
 
 function sayPart(part: Part, tell: Tell): string {
   if (typeof part === 'string') return ownWords(part, tell);
+  if ('inches' in part) {
+    const [inches, metric] = [sayPart(part.inches, tell), sayPart(part.metric, tell)];
+    return tell.unit === 'in' ? inches : tell.unit === 'cm' ? metric : `${metric} (${inches})`;
+  }
   if ('as' in part) return writeLength(part.mm, part.as === 'in' ? { in: 8 } : part.as);
   if ('mm' in part) return tellLength(part.mm, tell);
   if ('clothMm' in part) return clothLength(part.clothMm, tell);
+  if ('mm2' in part) return tellArea(part.mm2, tell);
   if ('degrees' in part) return `${write(part.degrees, part.places)}°`;
   if ('share' in part) return `${write(part.share * 100, part.places)} %`;
   if ('number' in part) return write(part.number, part.places, part.least);
@@ -89,3 +102,9 @@ export function renderPhrase({ phrase }: Phrase, tell: Tell): string {
 /** A sentence that may be made already. */
 export const told = (said: Phrase | string, tell: Tell): string =>
   typeof said === 'string' ? said : renderPhrase(said, tell);
+
+/** What went wrong, for one person: in their unit where the error still knows its phrase. */
+export function tellError(error: Error, tell: Tell): string {
+  const phrase: unknown = 'phrase' in error ? error.phrase : undefined;
+  return isPhrase(phrase) ? renderPhrase(phrase, tell) : error.message;
+}

@@ -1,9 +1,9 @@
+import { LayImpossible } from '../words/words-table.ts';
 import { describe, expect, it } from 'vitest';
 import { pointsBox, ringArea } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
 import type { CuttingPiece, Fold, Lay, LayJob, Nap, Placement } from './lay-job.ts';
 import { layBest } from '../lay/lay.ts';
-import { LayImpossible } from '../lay/lay-limits.ts';
 import { proveLay } from '../lay/prove-lay.ts';
 import { unfold } from './unfold.ts';
 
@@ -236,9 +236,9 @@ describe('an impossible job', () => {
       expect.unreachable();
     } catch (error) {
       expect(error).toBeInstanceOf(LayImpossible);
-      const { needs, message, code } = error as LayImpossible;
-      expect(code).toBe('too-wide');
-      expect(message).toContain('would do');
+      const { needs, code } = error as LayImpossible;
+      expect(code).toBe('lay-too-wide');
+      expect((error as LayImpossible).finding('error').values).toMatchObject({ piece: 'wide', needs });
       // The piece in every layer, and a selvage for each edge that has one.
       expect(needs).toBeGreaterThanOrEqual(950 * layers);
       expect(needs).toBeLessThan(950 * layers + 30 * layers);

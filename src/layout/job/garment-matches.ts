@@ -1,11 +1,11 @@
-import { chainEdges } from '../../garment/index.ts';
-import type { DrawnPiece, Edge, FoundEdge, Garment, Seam } from '../../garment/index.ts';
+import { called, chainEdges, t } from '../../garment/index.ts';
+import type { DrawnPiece, Edge, FoundEdge, Garment, Phrase, Seam } from '../../garment/index.ts';
 import { distance, nearestPlace, pathAt, pathEnd, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 
 /** Two points that must meet the same bar: on the stitching lines, where the seam is sewn. A piece matched with itself leads: its bar is the first. */
 export interface Match {
-  readonly say: string;
+  readonly say: Phrase;
   readonly a: { readonly piece: string; readonly at: Point };
   readonly b: { readonly piece: string; readonly at: Point };
   /**
@@ -40,7 +40,7 @@ export function garmentMatches(garment: Garment): Match[] {
     const edge = piece.edges.find((e) => FRONT.test(e.name) || FRONT.test(e.id)) ?? frontFold(piece);
     if (!edge) return [];
     const spot = { piece: piece.id, at: upperEnd(edge) };
-    return [{ say: `centre front of ${piece.name}`, a: spot, b: spot, down: 'mirrored' }];
+    return [{ say: t`centre front of ${called(piece.name)}`, a: spot, b: spot, down: 'mirrored' }];
   });
   const seams = [...garment.seams].sort((a, b) => a.order - b.order);
   const upright = seams.flatMap((s) => uprightMatch(garment, s));
@@ -93,13 +93,20 @@ function pocketMatches(garment: Garment): Match[] {
         const own = garment.pieces.find((p) => p.id === line.id && p.id !== parent.id);
         const at = own?.edges[0] && pathStart(own.edges[0].path);
         if (!own || !at || nearestPlace(line.path, at).distance > REGISTER_MM) return [];
-        return [{ say: own.name, a: { piece: parent.id, at }, b: { piece: own.id, at }, down: 'continued' }];
+        return [
+          {
+            say: t`${called(own.name)}`,
+            a: { piece: parent.id, at },
+            b: { piece: own.id, at },
+            down: 'continued',
+          },
+        ];
       }),
   );
 }
 
-const matchOf = (say: string, a: Spot, b: Spot, down?: Match['down']): Match => ({
-  say,
+const matchOf = (name: string, a: Spot, b: Spot, down?: Match['down']): Match => ({
+  say: t`${called(name)}`,
   a: { piece: a.piece.id, at: a.at },
   b: { piece: b.piece.id, at: b.at },
   ...(down ? { down } : {}),

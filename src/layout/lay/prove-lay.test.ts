@@ -1,7 +1,7 @@
+import { LayImpossible } from '../words/words-table.ts';
 import { describe, expect, it } from 'vitest';
 import type { LayJob } from '../job/lay-job.ts';
 import { lay, layBest, startLay } from './lay.ts';
-import { LayImpossible } from './lay-limits.ts';
 import { proveLay } from './prove-lay.ts';
 import { randomJob } from '../job/random-job.test-case.ts';
 

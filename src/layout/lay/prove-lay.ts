@@ -1,7 +1,6 @@
 import { Clipper, EndType, FillRule, JoinType } from 'clipper2-ts';
 import type { Paths64 } from 'clipper2-ts';
-import type { Finding } from '../../garment/index.ts';
-import { say } from '../../garment/index.ts';
+import type { Finding, ValuesOf } from '../../garment/index.ts';
 import { pointsBox, ringArea } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
 import type { Lay, LayJob } from '../job/lay-job.ts';
@@ -9,6 +8,7 @@ import { isEven } from '../job/cutting-outline.ts';
 import { missedBars } from '../stripes/prove-stripes.ts';
 import type { CutPart } from '../job/unfold.ts';
 import { unfold } from '../job/unfold.ts';
+import { layoutFinding, type LAYOUT_WORDS } from '../words/words-table.ts';
 
 /** Least overlap that is told, mm². */
 const OVERLAP_MM2 = 0.01;
@@ -28,9 +28,6 @@ const areaMm2 = (paths: Paths64): number => Math.abs(Clipper.areaPaths(paths)) /
  */
 export function proveLay(job: LayJob, lay: Lay): Finding[] {
   const out: Finding[] = [];
-  const error = (code: string, piece: string, amount: number, message: string): void => {
-    out.push({ code, severity: 'error', where: { piece }, amount, message });
-  };
   const parts = unfold(job, lay);
   const name = (id: string): string => job.pieces.find((p) => p.piece === id)?.name ?? id;
   const cut = parts.filter((p) => !p.spare);
@@ -38,24 +35,14 @@ export function proveLay(job: LayJob, lay: Lay): Finding[] {
   for (const part of cut) {
     const outside = areaMm2(Clipper.difference(units(part.ring), cloth, FillRule.NonZero));
     if (outside > OVERLAP_MM2) {
-      error(
-        'off-cloth',
-        part.piece,
-        outside,
-        `${name(part.piece)} lies off the usable cloth by ${outside.toFixed(2)} mm².`,
-      );
+      out.push(error('off-cloth', part.piece, { piece: name(part.piece), by: outside }, outside));
     }
     for (const flaw of job.flaws) {
       const hit = areaMm2(Clipper.intersect(units(part.ring), units(flaw), FillRule.NonZero));
       if (hit > OVERLAP_MM2)
-        error(
-          'on-flaw',
-          part.piece,
-          hit,
-          `${name(part.piece)} lies on a spot to be kept clear, by ${hit.toFixed(2)} mm².`,
-        );
+        out.push(error('on-flaw', part.piece, { piece: name(part.piece), by: hit }, hit));
     }
-    proveGrain(job, part, name(part.piece), error);
+    out.push(...proveGrain(job, part, name(part.piece)));
   }
   const boxes = parts.map((p) => pointsBox(p.ring));
   const grown = parts.map((p) =>
@@ -78,25 +65,27 @@ export function proveLay(job: LayJob, lay: Lay): Finding[] {
       if (a.minX > b.maxX + g || b.minX > a.maxX + g || a.minY > b.maxY + g || b.minY > a.maxY + g) continue;
       if (areaMm2(Clipper.intersect(grown[i]!, grown[j]!, FillRule.NonZero)) <= OVERLAP_MM2) continue;
       const over = areaMm2(Clipper.intersect(units(parts[i]!.ring), units(parts[j]!.ring), FillRule.NonZero));
-      const both = `${name(parts[i]!.piece)} and ${name(parts[j]!.piece)}`;
-      if (over > OVERLAP_MM2)
-        error('overlap', parts[i]!.piece, over, `${both} overlap by ${over.toFixed(2)} mm².`);
-      else error('gap-short', parts[i]!.piece, job.gap, `${both} are nearer than ${say(job.gap)}.`);
+      const both = { piece: name(parts[i]!.piece), other: name(parts[j]!.piece) };
+      if (over > OVERLAP_MM2) out.push(error('overlap', parts[i]!.piece, { ...both, by: over }, over));
+      else out.push(error('gap-short', parts[i]!.piece, { ...both, gap: job.gap }, job.gap));
     }
   }
   for (const m of missedBars(job, lay, cut))
-    error('bars-miss', m.piece, m.mm, `Stripes miss at ${m.say} by ${say(m.mm)}.`);
-  proveCounts(job, cut, error);
-  return out;
+    out.push(error('bars-miss', m.piece, { at: m.say, by: m.mm }, m.mm));
+  return [...out, ...proveCounts(job, cut)];
 }
 
-type Tell = (code: string, piece: string, amount: number, message: string) => void;
+const error = <C extends keyof typeof LAYOUT_WORDS>(
+  code: C,
+  piece: string,
+  values: ValuesOf<typeof LAYOUT_WORDS, C>,
+  amount: number,
+): Finding => layoutFinding(code, 'error', { piece }, values, { amount });
 
-function proveGrain(job: LayJob, part: CutPart, name: string, error: Tell): void {
+function proveGrain(job: LayJob, part: CutPart, name: string): Finding[] {
   const step = job.nap === 'one-way' ? 360 : job.nap === 'two-way' ? 180 : 90;
   const off = Math.abs(part.grain - Math.round(part.grain / step) * step);
-  if (off > GRAIN_DEGREES)
-    error('off-grain', part.piece, off, `${name} is ${off.toFixed(2)}° off the grain the cloth allows.`);
+  return off > GRAIN_DEGREES ? [error('off-grain', part.piece, { piece: name, off }, off)] : [];
 }
 
 /** The usable flat cloth. */
@@ -121,38 +110,25 @@ function clothRings(job: LayJob, lay: Lay): Paths64 {
 }
 
 /** Every piece as often as it is cut, left and right. */
-function proveCounts(job: LayJob, cut: readonly CutPart[], error: Tell): void {
-  for (const piece of job.pieces) {
+function proveCounts(job: LayJob, cut: readonly CutPart[]): Finding[] {
+  return job.pieces.flatMap((piece): Finding[] => {
     const own = cut.filter((p) => p.piece === piece.piece);
+    const of = { piece: piece.name };
     if (own.length !== piece.count) {
-      error(
-        'wrong-count',
-        piece.piece,
-        own.length,
-        `${piece.name} comes out ${own.length} times, not ${piece.count}.`,
-      );
-      continue;
+      const values = { ...of, comes: own.length, wanted: piece.count };
+      return [error('wrong-count', piece.piece, values, own.length)];
     }
-    if (piece.fold || isEven(piece)) continue;
+    if (piece.fold || isEven(piece)) return [];
     const turned = own.filter((p) => p.mirrored).length;
     const want = piece.mirrored ? Math.floor(piece.count / 2) : 0;
-    if (turned !== want && !(piece.mirrored && piece.count % 2 === 1 && turned === piece.count - want)) {
-      error(
-        'wrong-hand',
-        piece.piece,
-        turned,
-        `${piece.name}: ${turned} come out mirrored, ${want} are needed.`,
-      );
-    }
-    for (const p of own) {
-      if (Math.abs(ringArea(p.ring) - ringArea(piece.outline)) > 1) {
-        error(
-          'wrong-shape',
-          piece.piece,
-          ringArea(p.ring),
-          `${piece.name} comes out in another shape than it is drawn.`,
-        );
-      }
-    }
-  }
+    const wrongHand =
+      turned !== want && !(piece.mirrored && piece.count % 2 === 1 && turned === piece.count - want);
+    const misshapen = own.filter((p) => Math.abs(ringArea(p.ring) - ringArea(piece.outline)) > 1);
+    return [
+      ...(wrongHand
+        ? [error('wrong-hand', piece.piece, { ...of, comes: turned, wanted: want }, turned)]
+        : []),
+      ...misshapen.map((p) => error('wrong-shape', piece.piece, of, ringArea(p.ring))),
+    ];
+  });
 }

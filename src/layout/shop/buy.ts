@@ -1,5 +1,6 @@
 import type { Cloth, Finding } from '../../garment/index.ts';
-import { say, writeLength, MM_PER } from '../../garment/index.ts';
+import { writeLength, MM_PER } from '../../garment/index.ts';
+import { layoutFinding } from '../words/words-table.ts';
 import { YARDAGE_ROWS, YARDAGE_WIDTHS } from './yardage-table.ts';
 
 const YARD_MM = 914.4;
@@ -114,15 +115,8 @@ export function doubtPurchases(purchases: readonly Purchase[]): Finding[] {
       if (table === null) continue;
       const off = b.needed / table - 1;
       if (Math.abs(off) <= TABLE_DOUBT) continue;
-      out.push({
-        code: 'yardage-unlike-table',
-        severity: 'note',
-        where: {},
-        amount: b.needed - table,
-        message:
-          `At ${say(b.width)} wide the lay needs ${say(b.needed)}; from the need at ${say(a.width)} the general conversion table expects about ${say(table)}. ` +
-          'The lay itself decides; the table is an estimate. Look at the picture of the lay.',
-      });
+      const values = { width: b.width, needed: b.needed, from: a.width, table };
+      out.push(layoutFinding('yardage-unlike-table', 'note', {}, values, { amount: b.needed - table }));
     }
   }
   return out;

@@ -1,10 +1,9 @@
 import type { Cloth, Finding } from '../../garment/index.ts';
-import { say } from '../../garment/index.ts';
 import type { ClothOffer, Purchase } from './buy.ts';
 import { doubtPurchases, purchase } from './buy.ts';
 import type { LayOptions } from '../lay/lay.ts';
 import { layBest } from '../lay/lay.ts';
-import { LayImpossible } from '../lay/lay-limits.ts';
+import { layoutFinding, LayImpossible } from '../words/words-table.ts';
 import type { Match } from '../job/garment-matches.ts';
 import { matchStripes } from '../stripes/stripes.ts';
 import type { CuttingPiece, Fold, Lay, LayJob, Nap, Repeat } from '../job/lay-job.ts';
@@ -46,13 +45,9 @@ function matched(
   return {
     pieces: found.pieces,
     held: found.held,
-    findings: found.misfits.map((m) => ({
-      code: 'stripes-miss',
-      severity: 'warning',
-      where: {},
-      amount: m.mm,
-      message: `Stripes can't meet at ${m.say}: they miss by ${say(m.mm)}, since seams ranked before it decide where both pieces lie.`,
-    })),
+    findings: found.misfits.map((m) =>
+      layoutFinding('stripes-miss', 'warning', {}, { at: m.say, by: m.mm }, { amount: m.mm }),
+    ),
   };
 }
 
@@ -122,12 +117,8 @@ function needAt(
   try {
     const lay = layBest(job, options);
     if (!lay) {
-      findings.push({
-        code: 'no-lay-found',
-        severity: 'warning',
-        where: {},
-        message: `No lay was found for ${choice.cloth} ${say(width)} wide, folded ${fold}, in the time given. Give it longer, or loosen the repeat.`,
-      });
+      const on = { cloth: choice.cloth, width, fold };
+      findings.push(layoutFinding('no-lay-found', 'warning', {}, { on }));
       return null;
     }
     const striped = choice.repeat && job.pieces.some((p) => p.phase);
@@ -140,13 +131,7 @@ function needAt(
     };
   } catch (error) {
     if (!(error instanceof LayImpossible)) throw error;
-    findings.push({
-      code: `lay-${error.code}`,
-      severity: 'warning',
-      where: error.piece ? { piece: error.piece } : {},
-      amount: error.needs,
-      message: error.message,
-    });
+    findings.push(error.finding('warning'));
     return null;
   }
 }

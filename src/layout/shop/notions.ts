@@ -1,11 +1,17 @@
 import {
-  say,
   edgeAt,
   MM_PER,
   type DrawnPiece,
   type Garment,
   type Seam,
   timesCut,
+  type Phrase,
+  t,
+  called,
+  len,
+  countOf,
+  eachIn,
+  lenAs,
 } from '../../garment/index.ts';
 import { pathEnd, pathLength, pathStart } from '../../geometry/index.ts';
 import { buttonOverlap, overlapBeyond, widestButton } from './button.ts';
@@ -16,7 +22,7 @@ export interface Notion {
   /** mm, for all but buttons: of the opening, the elastic, the edge. */
   readonly length?: number;
   readonly count?: number;
-  readonly say: string;
+  readonly say: Phrase;
 }
 
 /** Zips are sold in steps of 5 cm (2 in); common practice. The next longer one is bought and shortened. */
@@ -44,19 +50,19 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     for (const edge of piece.edges) {
       const length = pathLength(edge.path);
       if (edge.kind === 'opening' && buttons === 0) {
-        out.push(closing(`the ${edge.name} of ${piece.name}`, length));
+        out.push(closing(t`the ${called(edge.name)} of ${called(piece.name)}`, length));
       }
       if (/^underlap$/i.test(edge.name))
         out.push({
           what: 'fastening',
           length,
-          say: `Button, or hook and bar, for the ${edge.name} of ${piece.name}`,
+          say: t`Button, or hook and bar, for the ${called(edge.name)} of ${called(piece.name)}`,
         });
       if (edge.kind === 'free' && edge.allowance === 0) {
         out.push({
           what: 'binding',
           length: length * times,
-          say: `Binding for the ${edge.name} of ${piece.name}: ${say(length * times)}`,
+          say: t`Binding for the ${called(edge.name)} of ${called(piece.name)}: ${len(length * times)}`,
         });
       }
     }
@@ -66,35 +72,35 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
     out.push({
       what: 'elastic',
       length: girth + 25,
-      say: `Elastic for the ${name}: ${say(girth + 25)}, lapped ${say(25)}`,
+      say: t`Elastic for the ${called(name)}: ${len(girth + 25)}, lapped ${len(25)}`,
     });
   }
   return out;
 }
 
 /** The overlap says how wide a button may be; without room for a small one it says so. */
-function sayButtons(piece: DrawnPiece, count: number): string {
+function sayButtons(piece: DrawnPiece, buttons: number): Phrase {
   const beyond = overlapBeyond(piece);
-  const words = `${count} buttons on ${piece.name}`;
+  const words = t`${countOf(buttons, t`button`, t`buttons`)} on ${called(piece.name)}`;
   if (beyond === undefined) return words;
   const widest = widestButton(beyond);
   return widest < SMALL_BUTTON_MM
-    ? `${words}: the edge lies only ${say(beyond)} beyond them; a button of ${say(SMALL_BUTTON_MM)} wants ${say(buttonOverlap(SMALL_BUTTON_MM))}`
-    : `${words}, at most ${say(widest)} across`;
+    ? t`${words}: the edge lies only ${len(beyond)} beyond them; a button of ${len(SMALL_BUTTON_MM)} wants ${len(buttonOverlap(SMALL_BUTTON_MM))}`
+    : t`${words}, at most ${len(widest)} across`;
 }
 
-function closing(where: string, length: number): Notion {
+function closing(where: Phrase, length: number): Notion {
   if (length < ZIP_LEAST_MM)
     return {
       what: 'fastening',
       length,
-      say: `Buttons, hooks or press studs for ${where}: ${say(length)}`,
+      say: t`Buttons, hooks or press studs for ${where}: ${len(length)}`,
     };
   const sold = (step: number): number => Math.ceil(length / step - 1e-9) * step;
   return {
     what: 'zip',
     length,
-    say: `Zip for ${where}: ${say(length)}, buy ${sold(ZIP_STEP_MM) / 10} cm or ${Math.round(sold(ZIP_STEP_INCH_MM) / MM_PER.in)} in`,
+    say: t`Zip for ${where}: ${len(length)}, buy ${eachIn(lenAs(sold(ZIP_STEP_INCH_MM), 'in'), lenAs(sold(ZIP_STEP_MM), 'cm'))}`,
   };
 }
 
@@ -107,14 +113,17 @@ function zipInSeam(garment: Garment, seam: Seam): Notion[] {
     const { edge } = found;
     const rises = pathEnd(edge.path).y > pathStart(edge.path).y;
     return [
-      closing(`the ${seam.name.toLowerCase()}`, (rises ? 1 - notch.at : notch.at) * pathLength(edge.path)),
+      closing(
+        t`the ${called(seam.name.toLowerCase())}`,
+        (rises ? 1 - notch.at : notch.at) * pathLength(edge.path),
+      ),
     ];
   }
   if (!/\bzip\b/i.test(seam.name)) return [];
   return [
     {
       what: 'zip',
-      say: `Zip for the ${seam.name.toLowerCase()}: measure its opening, no notch tells where it ends`,
+      say: t`Zip for the ${called(seam.name.toLowerCase())}: measure its opening, no notch tells where it ends`,
     },
   ];
 }

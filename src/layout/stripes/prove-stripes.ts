@@ -1,3 +1,4 @@
+import type { Phrase } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { cross, sub } from '../../geometry/index.ts';
 import type { Match } from '../job/garment-matches.ts';
@@ -12,7 +13,7 @@ const MISS_MM = 1.01;
 
 export interface BarMiss {
   readonly piece: string;
-  readonly say: string;
+  readonly say: Phrase;
   /** mm by which the bars miss. */
   readonly mm: number;
 }

@@ -1,3 +1,5 @@
+import type { Phrase } from '../../garment/index.ts';
+import type { OffStripes } from '../words/words-table.ts';
 import { dot, sub, unit } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { grainAngle } from '../job/cutting-outline.ts';
@@ -45,22 +47,18 @@ export const offRepeat = (d: number, repeat: number | undefined): number =>
   repeat ? d - Math.round(d / repeat) * repeat : 0;
 
 /**
- * Whether the cloth as folded carries its repeat the same way in both layers, so that both can be cut at once; else what to do, in words. A fold must
+ * Whether the cloth as folded carries its repeat the same way in both layers, so that both can be cut at once; else what is wrong. A fold must
  * lie on the middle of a bar; selvages turned to the middle or round must meet their own stripes.
  */
-export function foldOffStripes(job: LayJob): string | null {
+export function foldOffStripes(job: LayJob): OffStripes | null {
   const { along, across, alongAt = 0, acrossAt = 0 } = job.repeat ?? {};
   const off = (d: number, repeat: number | undefined): boolean => Math.abs(offRepeat(d, repeat)) > MEETS_MM;
   const folded = job.fold === 'lengthwise' || job.fold === 'partial' || job.fold === 'double';
-  if (folded && off(2 * acrossAt, across)) return 'Fold it on the middle of a stripe, or lay it open.';
-  if (job.fold === 'double' && off(job.width, across))
-    return 'Its two folds would lie on unlike stripes: fold it once, or lay it open.';
+  if (folded && off(2 * acrossAt, across)) return 'on-stripe';
+  if (job.fold === 'double' && off(job.width, across)) return 'two-folds';
   if (job.fold !== 'crosswise') return null;
-  if (job.nap === 'one-way')
-    return off(job.width - 2 * acrossAt, across)
-      ? 'Turned round, its stripes would not lie on those below: lay it open.'
-      : null;
-  return off(2 * alongAt, along) ? 'Fold it on the middle of a bar, or lay it open.' : null;
+  if (job.nap === 'one-way') return off(job.width - 2 * acrossAt, across) ? 'turned' : null;
+  return off(2 * alongAt, along) ? 'on-bar' : null;
 }
 
 /**
@@ -72,7 +70,7 @@ export function matchStripes(
   pieces: readonly CuttingPiece[],
   matches: readonly Match[],
   repeat: Repeat,
-): { pieces: CuttingPiece[]; held: Match[]; misfits: { readonly say: string; readonly mm: number }[] } {
+): { pieces: CuttingPiece[]; held: Match[]; misfits: { readonly say: Phrase; readonly mm: number }[] } {
   const byId = new Map(pieces.map((p) => [p.piece, p]));
   const phase = new Map<string, { along: number; across: number }>();
   const found: Match[] = [];
@@ -106,7 +104,7 @@ export function matchStripes(
     give(other.piece, { along: from.along + v.along - u.along, across });
   }
   const held: Match[] = [];
-  const misfits: { say: string; mm: number }[] = [];
+  const misfits: { say: Phrase; mm: number }[] = [];
   for (const m of found) {
     if (m.a.piece === m.b.piece) continue;
     const mm = missBy(m, byId, phase, repeat);

@@ -1,3 +1,5 @@
+import { ToldError, type Phrase } from '../../garment/index.ts';
+
 /** Typed calls into a worker: each is a word with its wish and number, each answer bears the number. */
 export interface Call {
   readonly n: number;
@@ -6,7 +8,13 @@ export interface Call {
 }
 export type Answer =
   | { readonly n: number; readonly ok: true; readonly value: unknown }
-  | { readonly n: number; readonly ok: false; readonly message: string; readonly name: string }
+  | {
+      readonly n: number;
+      readonly ok: false;
+      readonly message: string;
+      readonly name: string;
+      readonly phrase?: Phrase;
+    }
   | { readonly n: number; readonly ok: null; readonly progress: unknown };
 
 /** What a worker can do, by name: from nothing or one plain value to another, telling on the way how far it is. */
@@ -32,7 +40,13 @@ export function answerCalls(doings: Doings): void {
         post({ n, ok: true, value });
       } catch (error) {
         const { message, name } = error as Error;
-        post({ n, ok: false, message, name });
+        post({
+          n,
+          ok: false,
+          message,
+          name,
+          ...(error instanceof ToldError ? { phrase: error.phrase } : {}),
+        });
       }
     };
     void run();
@@ -86,7 +100,10 @@ export class Caller<D extends Doings> {
       }
       this.#open.delete(answer.n);
       if (answer.ok) open.done(answer.value);
-      else open.failed(Object.assign(new Error(answer.message), { name: answer.name }));
+      else {
+        const { message, name, phrase } = answer;
+        open.failed(Object.assign(phrase ? new ToldError(message, phrase) : new Error(message), { name }));
+      }
     });
     worker.addEventListener('error', (event) => {
       for (const { failed } of this.#open.values()) failed(new Error(event.message || 'The worker stopped.'));

@@ -1,4 +1,4 @@
-import { tellIn } from '../../garment/index.ts';
+import { tellIn, renderPhrase, tellError } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useMemo, useState } from 'react';
 import type { Cloth } from '../../garment/index.ts';
@@ -64,7 +64,7 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
       <ClothChoices cloth={cloth} settings={settings} show={show} put={put} />
       {lay.trouble && (
         <p className="said" role="alert">
-          {lay.trouble} {picture ? 'The last lay that worked is still shown.' : ''}
+          {tellError(lay.trouble, tellIn(show))} {picture ? 'The last lay that worked is still shown.' : ''}
         </p>
       )}
       {!picture && !lay.trouble && (
@@ -116,8 +116,9 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
           {lay.misfits
             .filter((m) => m.mm > 0.5)
             .map((m) => (
-              <p key={m.say} className="small">
-                Stripes cannot meet at {m.say}: off by {amountText(m.mm, show, { in: 16 })}.
+              <p key={renderPhrase(m.say, tellIn(show))} className="small">
+                Stripes cannot meet at {renderPhrase(m.say, tellIn(show))}: off by{' '}
+                {amountText(m.mm, show, { in: 16 })}.
               </p>
             ))}
           {lay.findings.map((f, i) => (

@@ -1,3 +1,4 @@
+import { type Phrase } from '../../garment/index.ts';
 import type { Cloth, Garment } from '../../garment/index.ts';
 import { cuttingPieces, garmentMatches, type LayJob, matchStripes, type Repeat } from '../../layout/index.ts';
 import type { LaySettings } from './lay-settings.ts';
@@ -16,7 +17,7 @@ export function jobOf(
   garment: Garment,
   cloth: Cloth,
   s: LaySettings,
-): { job: LayJob; misfits: readonly { say: string; mm: number }[] } {
+): { job: LayJob; misfits: readonly { say: Phrase; mm: number }[] } {
   const repeat = repeatOf(s);
   const plain = cuttingPieces(garment, cloth);
   const { pieces, held, misfits } = repeat

@@ -1,3 +1,4 @@
+import { type Phrase } from '../../garment/index.ts';
 import type { Cloth, Finding, Garment } from '../../garment/index.ts';
 import { movePoint } from '../../geometry/index.ts';
 import {
@@ -64,7 +65,7 @@ let saved: SavedSearch | null = null;
 let begun = 0;
 let halt = new AbortController();
 let searching: Promise<void> = Promise.resolve();
-let misfits: readonly { say: string; mm: number }[] = [];
+let misfits: readonly { say: Phrase; mm: number }[] = [];
 
 function picture(of: LayJob, lay: Lay): LayPicture {
   const grain = layMeasures(of, lay);
@@ -158,7 +159,7 @@ const doings = {
     await searching.catch(() => undefined);
   },
   /** What an independent check of the best lay finds, and stripes that could not all be met. */
-  prove: (): { findings: readonly Finding[]; misfits: readonly { say: string; mm: number }[] } => {
+  prove: (): { findings: readonly Finding[]; misfits: readonly { say: Phrase; mm: number }[] } => {
     return { findings: job && best ? proveLay(job, best) : [], misfits };
   },
   /** The best lay as a file, true to scale. */

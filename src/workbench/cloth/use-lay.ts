@@ -1,3 +1,4 @@
+import { type Phrase } from '../../garment/index.ts';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Cloth, Finding, Garment } from '../../garment/index.ts';
 import { Caller } from '../call/index.ts';
@@ -17,9 +18,9 @@ export interface LayState {
   readonly picture: LayPicture | null;
   readonly running: boolean;
   readonly share: number;
-  readonly trouble: string | null;
+  readonly trouble: Error | null;
   readonly findings: readonly Finding[];
-  readonly misfits: readonly { say: string; mm: number }[];
+  readonly misfits: readonly { say: Phrase; mm: number }[];
   readonly stop: () => void;
   readonly goOn: () => void;
   readonly file: (kind: LayFile, show: 'in' | 'cm') => Promise<string>;
@@ -34,7 +35,7 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
   const [picture, setPicture] = useState<LayPicture | null>(null);
   const [running, setRunning] = useState(false);
   const [share, setShare] = useState(0);
-  const [trouble, setTrouble] = useState<string | null>(null);
+  const [trouble, setTrouble] = useState<Error | null>(null);
   const [proof, setProof] = useState<Pick<LayState, 'findings' | 'misfits'>>({ findings: [], misfits: [] });
   const turn = useRef(0);
   /** The first lay is there: from then on there is a best one to keep. */
@@ -43,7 +44,7 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
   const failed = useCallback((mine: number, error: Error): void => {
     if (mine !== turn.current || error.message === 'stopped') return;
     setRunning(false);
-    setTrouble(error.message);
+    setTrouble(error);
   }, []);
 
   const search = useCallback(

@@ -1,4 +1,4 @@
-import { tellIn } from '../../garment/index.ts';
+import { tellIn, renderPhrase } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useState } from 'react';
 import type { Cloth, Finding } from '../../garment/index.ts';
@@ -146,7 +146,7 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
           <h3>Besides cloth</h3>
           <ul>
             {shopping.map((n) => (
-              <li key={n.say}>{n.say}</li>
+              <li key={renderPhrase(n.say, tellIn(show))}>{renderPhrase(n.say, tellIn(show))}</li>
             ))}
           </ul>
         </>
