@@ -71,7 +71,7 @@ describe.each(SAMPLES.map(({ id }) => id))('%s', (id) => {
     const { pattern: made, findings } = patternFrom(proposal, { name: 'Read back' });
     expect(made.pieces.map((piece) => piece.name)).toEqual(proposal.pieces.map((piece) => piece.name));
     expect(made.seams.length).toBe(proposal.seams.filter((seam) => seam.rank === 1).length);
-    expect(findings.map((finding) => finding.code)).toContain('allowance-assumed');
+    expect(findings.map((finding) => finding.code)).toContain('lines-by-file');
     for (const piece of pattern.pieces) {
       const found = proposal.pieces.find((one) => one.name === piece.name)!;
       expect(found.cut, piece.name).toEqual({

@@ -1,4 +1,5 @@
 import type { Finding } from '../garment/index.ts';
+import type { Asks } from './find/ask.ts';
 import type { Proposal } from './find/proposal.ts';
 
 /** What `read` prints: mm and mm². Seams name their edges as `piece.edge`, several with ` + `. */
@@ -23,6 +24,12 @@ export interface ProposalSummary {
     readonly b: string;
     readonly score: number;
     readonly rank: number;
+    readonly evidence: string;
+  }[];
+  /** What only a person can say, what decides most first; `offered` is what the file itself says, null where it says nothing. Lengths in mm. */
+  readonly asks: readonly {
+    readonly ask: keyof Asks;
+    readonly offered: unknown;
     readonly evidence: string;
   }[];
   readonly findings: readonly Finding[];
@@ -64,6 +71,7 @@ export function proposalSummary(proposal: Proposal): ProposalSummary {
         rank: seam.rank,
         evidence: seam.evidence,
       })),
+    asks: (Object.keys(proposal.asks) as (keyof Asks)[]).map((ask) => ({ ask, ...proposal.asks[ask] })),
     findings: proposal.findings,
   };
 }

@@ -16,6 +16,8 @@ export interface Pattern {
   readonly garment: GarmentKind;
   readonly wearer: 'woman' | 'man' | 'child';
   readonly cloth: ClothNeed;
+  /** How much fuller the full bust is than the upper bust that it is drafted for, mm; absent where nobody said. */
+  readonly bustDifference?: number;
   readonly chart: SizeChart;
   readonly pieces: readonly NestedPiece[];
   readonly seams: readonly Seam[];

@@ -3,6 +3,7 @@ import {
   patternFrom,
   proposalSummary,
   ReadError,
+  type Asks,
   type Corrections,
   type Proposal,
 } from '../../exchange/index.ts';
@@ -14,6 +15,14 @@ import { readWearer } from '../choices.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
+
+/** The option that answers each question. */
+const ASK_OPTION: Readonly<Record<keyof Asks, string>> = {
+  included: '--included',
+  cloth: '--cloth-stretch',
+  wearer: '--wearer',
+  bustDifference: '--bust-difference',
+};
 
 async function propose({ options, io }: Call, file: string): Promise<Proposal> {
   const scaleBy = textOption(options, 'scale-by');
@@ -40,10 +49,17 @@ async function propose({ options, io }: Call, file: string): Promise<Proposal> {
 /** What the person says about the proposal. */
 async function corrections({ options, io }: Call): Promise<Corrections> {
   const [name, chart] = [textOption(options, 'name'), textOption(options, 'chart')];
-  const [included, allowance] = [lengthOption(options, 'included'), lengthOption(options, 'allowance')];
+  const [included, allowance] = [lengthOption(options, 'included', true), lengthOption(options, 'allowance')];
+  if (included !== undefined && included < 0)
+    throw new UsageError(
+      '--included should be a width such as 15mm, or 0 where the lines are stitching lines.',
+    );
   const garment = choiceOption(options, 'garment', GARMENT_KINDS);
   const wearer = choiceOption(options, 'wearer', ['woman', 'man', 'child']);
   const stretch = shareOption(options, 'cloth-stretch');
+  const bustDifference = lengthOption(options, 'bust-difference', true);
+  if (bustDifference !== undefined && bustDifference < 0)
+    throw new UsageError('--bust-difference should be 0 or more, such as 2in.');
   return {
     ...(name === undefined ? {} : { name }),
     ...(chart === undefined
@@ -55,7 +71,10 @@ async function corrections({ options, io }: Call): Promise<Corrections> {
     ...(allowance === undefined ? {} : { allowance }),
     ...(garment === undefined ? {} : { garment }),
     ...(wearer === undefined ? {} : { wearer }),
-    ...(stretch === undefined ? {} : { cloth: { kind: 'knit', stretch } }),
+    ...(stretch === undefined
+      ? {}
+      : { cloth: stretch === 0 ? { kind: 'woven' } : { kind: 'knit', stretch } }),
+    ...(bustDifference === undefined ? {} : { bustDifference }),
   };
 }
 
@@ -105,6 +124,9 @@ function tell(proposal: Proposal): string {
     '',
     'Seams proposed, with their scores',
     ...seams,
+    '',
+    'What the file says of itself; say what is not right with the options of read (pintrue help read)',
+    ...found.asks.map(({ ask, evidence }) => `  ${ASK_OPTION[ask]}: ${evidence}`),
   ].join('\n');
 }
 
@@ -124,19 +146,22 @@ export const read: Verb = {
     waist: { type: 'string' },
     'table-unit': { type: 'string' },
     'cloth-stretch': { type: 'string' },
+    'bust-difference': { type: 'string' },
   },
   explain: {
     out: 'the pattern document to write; without it the proposal is only shown',
     'scale-by': 'a length of known size that is drawn: "100 mm square", "4 in square", "10 cm line"',
     name: 'what to call the pattern',
     chart: 'the maker’s size chart, sizes in the order drawn',
-    included: 'the drawn outlines are cut lines with this much seam allowance inside them',
+    included:
+      'the drawn outlines are cut lines with this much seam allowance inside them; 0: they are stitching lines',
     allowance: 'allowance to give to seams that have none said',
     garment: GARMENT_KINDS.join(', '),
     wearer: 'woman, man or child',
     waist: 'natural or iso: which waist the chart means',
     'table-unit': 'in or cm: of the rows of the chart that do not say their own',
-    'cloth-stretch': 'the pattern is for a knit that stretches this far',
+    'cloth-stretch': 'the pattern is for a knit that stretches this far; 0: for a woven',
+    'bust-difference': 'how much fuller the full bust is than the upper bust it is drafted for',
   },
   run: async (call) => {
     const [file] = call.words;

@@ -10,6 +10,7 @@ import type {
   Size,
 } from '../../garment/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
+import type { Asks } from './ask.ts';
 import type { Assembly } from '../tiles/assembly.ts';
 
 /** Something found, with why it was taken so: every proposal carries its evidence, shown to the person. */
@@ -129,6 +130,8 @@ export interface Proposal {
   readonly pieces: readonly ProposedPiece[];
   readonly seams: readonly ProposedSeam[];
   readonly followers: readonly ProposedFollower[];
+  /** What only a person can say, and what the file says of it. */
+  readonly asks: Asks;
   /** The pattern as its maker wrote it, when the file carries it (our own files). */
   readonly whole?: Pattern;
   readonly findings: readonly Finding[];

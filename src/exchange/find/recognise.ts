@@ -12,6 +12,7 @@ import type { Assembly, AssemblyCorrections } from '../tiles/assembly.ts';
 import { assemble, assembledSize } from '../tiles/compose.ts';
 import { isUprightBox } from '../tiles/window.ts';
 import { withoutFar } from './far.ts';
+import { findAsks, wholeAsks } from './ask.ts';
 import { findFollowers } from './follower.ts';
 import { letterStrokes, sayWords } from './lettering.ts';
 import { findNests } from './nest.ts';
@@ -62,6 +63,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
       assembly,
       sheet,
       findings,
+      asks: wholeAsks(whole.pattern),
       ...wholeProposal(whole.pattern, placement),
     };
   }
@@ -119,6 +121,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     pieces: settleKinds(cut, seams),
     seams,
     followers: split.followers,
+    asks: findAsks(sheet),
     findings,
   };
 }

@@ -11,6 +11,7 @@ import type {
   Seam,
   SizeChart,
 } from '../../garment/index.ts';
+import type { Asks } from '../find/ask.ts';
 import type { Proposal, ProposedFollower, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
 import type { Corrections } from './corrections.ts';
 import { pairNotches } from './notch-pair.ts';
@@ -27,11 +28,11 @@ const PLAIN_MM = 0.75;
  */
 export function patternFrom(
   proposal: Proposal,
-  corrections: Corrections = {},
+  said: Corrections = {},
 ): { pattern: Pattern; findings: readonly Finding[] } {
-  if (proposal.whole && Object.keys(corrections).length === 0)
-    return { pattern: proposal.whole, findings: [] };
-  const findings: Finding[] = [];
+  if (proposal.whole && Object.keys(said).length === 0) return { pattern: proposal.whole, findings: [] };
+  const corrections = withWhatFileSays(said, proposal.asks);
+  const findings: Finding[] = askFindings(said, proposal.asks);
   const kept = proposal.pieces.filter((piece) => !corrections.pieces?.[piece.id]?.leaveOut);
   const followers = proposal.followers.filter(
     (one) =>
@@ -109,6 +110,7 @@ export function patternFrom(
     garment: kind,
     wearer: corrections.wearer ?? 'woman',
     cloth: corrections.cloth ?? { kind: 'woven' },
+    ...(corrections.bustDifference === undefined ? {} : { bustDifference: corrections.bustDifference }),
     chart,
     pieces,
     seams: seams.map((one) => one.seam),
@@ -133,6 +135,28 @@ export function patternFrom(
     cautions: [],
   };
   return { pattern: readPattern(pattern), findings };
+}
+
+/** What the person left unsaid and the file says itself. */
+function withWhatFileSays(said: Corrections, asks: Asks): Corrections {
+  const offered = Object.entries(asks).flatMap(([id, { offered: value }]) =>
+    value === null || id in said ? [] : [[id, value] as const],
+  );
+  return { ...Object.fromEntries(offered), ...said };
+}
+
+/** Each answer that was taken from the file's own words, with those words. */
+function askFindings(said: Corrections, { included }: Asks): Finding[] {
+  if (said.included !== undefined || included.offered === null) return [];
+  return [
+    {
+      code: 'lines-by-file',
+      severity: 'note',
+      where: {},
+      amount: included.offered,
+      message: `${included.evidence} ${included.offered === 0 ? 'So its lines are taken for stitching lines.' : `So its lines are taken for cutting lines with ${Math.round(included.offered * 10) / 10} mm of allowance inside them.`} Say so if that is not right.`,
+    },
+  ];
 }
 
 function turnedOver(pieceId: string, corrections: Corrections): boolean {

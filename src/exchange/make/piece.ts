@@ -85,7 +85,7 @@ export function makePiece(
     if (
       correction?.allowance === undefined &&
       corrections.allowance === undefined &&
-      !corrections.included &&
+      corrections.included === undefined &&
       kind !== 'fold' &&
       kind !== 'dart'
     )

@@ -15,6 +15,7 @@ import {
 import type { Path, Point } from '../../geometry/index.ts';
 import type { Cloth } from '../../garment/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
+import { findAsks } from '../find/ask.ts';
 import { findFollowers } from '../find/follower.ts';
 import { findDarts, nameEdges } from '../find/piece.ts';
 import type { Proposal, ProposedEdge, ProposedPiece, ProposedSize } from '../find/proposal.ts';
@@ -77,6 +78,7 @@ export function proposalFromTrace(
     pieces: settleKinds(pieces, seams),
     seams,
     followers,
+    asks: findAsks({ texts: [], strokes: [] }),
     findings: [],
   };
 }

@@ -67,6 +67,15 @@ const MARKS = 'Marks';
 /** Name of the layer that holds a size. */
 export const sizeLayer = (size: string): string => `Size ${size}`;
 
+/** What the lines do not show, for whoever holds the sheet: what they are, for whom and for which cloth. */
+function aboutWords({ wearer, cloth, bustDifference }: Pattern): string[] {
+  return [
+    'Stitching lines: no seam allowance included',
+    `For a ${wearer}, in a ${cloth.kind === 'woven' ? 'woven cloth' : `knit that stretches ${Math.round(cloth.stretch * 100)} %`}`,
+    ...(bustDifference === undefined ? [] : [`Bust difference ${Math.round(bustDifference)} mm`]),
+  ];
+}
+
 /** Lays all pieces of a pattern in all sizes on one sheet, sizes as layers told apart by colour and dash. */
 export function patternSheet(pattern: Pattern, options: SheetOptions): PatternSheet {
   const { semantics } = options;
@@ -96,6 +105,9 @@ export function patternSheet(pattern: Pattern, options: SheetOptions): PatternSh
     ),
   );
   texts.push(word('100 mm', { x: square.x + 35, y: square.y + 48 }, 6));
+  aboutWords(pattern).forEach((words, i) =>
+    texts.push(word(words, { x: square.x + 6, y: square.y + 30 - 7 * i }, 4)),
+  );
   pattern.chart.sizes.forEach((size, k) => {
     const y = square.y - 12 - 8 * k;
     strokes.push(

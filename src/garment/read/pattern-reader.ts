@@ -50,6 +50,7 @@ const readShape: Read<Pattern> = fields<Pattern>({
   garment: oneOf(...GARMENT_KINDS),
   wearer: readWearer,
   cloth: readCloth,
+  bustDifference: maybe(number(0, 300)),
   chart: readChart,
   pieces: list(readPiece, 0, 300),
   seams: list(readSeam, 0, 2_000),

@@ -7,8 +7,11 @@ export type LabelMeaning = keyof typeof LABEL_WORDS;
 const anyOf = (words: readonly string[]): string => `(?<![a-z])(?:${words.join('|')})(?![a-z])`;
 const of = (meaning: LabelMeaning): readonly string[] => Object.values(LABEL_WORDS[meaning]).flat();
 
+/** Matches one of the words, spelt plainly, as a whole. */
+export const wholeWord = (words: readonly string[]): RegExp => new RegExp(anyOf(words));
+
 const MEANING = new Map(
-  (Object.keys(LABEL_WORDS) as LabelMeaning[]).map((meaning) => [meaning, new RegExp(anyOf(of(meaning)))]),
+  (Object.keys(LABEL_WORDS) as LabelMeaning[]).map((meaning) => [meaning, wholeWord(of(meaning))]),
 );
 
 /** Whether the words say so, in any of the languages. */
@@ -36,7 +39,7 @@ export function cutCount(text: string): { readonly count: number; readonly words
   return null;
 }
 
-const LEVELS = LEVEL_NAMES.map(([level, words]) => [level, new RegExp(anyOf(words))] as const);
+const LEVELS = LEVEL_NAMES.map(([level, words]) => [level, wholeWord(words)] as const);
 const ALONE = new RegExp(
   `^\\W*(?:${LEVEL_NAMES.flatMap(([, words]) => words).join('|')}|hem|saum|ourlet|bajo|orlo|zoom|bainha|fall|dol|arm|crotch)(?: ?(?:line|level|linie|lijn|linje|linia))?\\W*$`,
 );
