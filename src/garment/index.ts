@@ -1,6 +1,7 @@
 export * from './shape/at-size.ts';
 export * from './piece.ts';
 export * from './worn.ts';
+export * from './assembled.ts';
 export { cutWords, timesWords } from './cut-words.ts';
 export * from './role-table.ts';
 export * from './seam.ts';

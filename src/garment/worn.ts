@@ -5,7 +5,8 @@ type Parts = Pick<PieceOf<Nesting>, 'worn'>;
 type Outlined = Parts & { readonly edges: readonly { readonly kind: EdgeKind }[] };
 
 const SIDES: readonly [BodySide, BodySide] = ['left', 'right'];
-const other = (side: BodySide): BodySide => (side === 'left' ? 'right' : 'left');
+/** The other side of the body. */
+export const otherSide = (side: BodySide): BodySide => (side === 'left' ? 'right' : 'left');
 
 /** One part, cut as it is drawn: across the middle or of no side, or worn on one. */
 export const wornOnce = (side: WornSide = 'both'): readonly Worn[] => wornTimes(1, side);
@@ -20,10 +21,12 @@ export const wornTimes = (count: number, side: WornSide = 'both'): readonly Worn
  * @param drawn the side that the outline is drawn for
  */
 export const wornPair = (drawn: BodySide = 'left', pairs = 1): readonly Worn[] =>
-  Array.from({ length: pairs }, (_, k) => (k % 2 === 0 ? drawn : other(drawn))).flatMap((side): Worn[] => [
-    { side, face: 'up' },
-    { side: other(side), face: 'down' },
-  ]);
+  Array.from({ length: pairs }, (_, k) => (k % 2 === 0 ? drawn : otherSide(drawn))).flatMap(
+    (side): Worn[] => [
+      { side, face: 'up' },
+      { side: otherSide(side), face: 'down' },
+    ],
+  );
 
 /** Whether the outline is half of its part: it is cut on a fold. */
 export const isOnFold = (piece: Pick<Outlined, 'edges'>): boolean =>
