@@ -6,6 +6,8 @@ export interface Reading {
   readonly typed?: string;
   /** ISO date. */
   readonly on?: string;
+  /** The side of the body it was taken on; absent where not said, or where there is but one. */
+  readonly side?: 'left' | 'right';
 }
 
 export interface Body {

@@ -77,6 +77,26 @@ describe('repeat readings', () => {
     expect(bodyValue(person({ 'bust-girth': [old, fresh] }), 'bust-girth')).toBe(930);
   });
 
+  it('takes the mean of left and right, whose difference is no doubt, and gives either where it is asked', () => {
+    const body = person({
+      'shoulder-slope': [
+        { value: 18, side: 'left' },
+        { value: 26, side: 'right' },
+        { value: 24, side: 'right' },
+      ],
+    });
+    expect(bodyReading(body, 'shoulder-slope')).toEqual({ value: 21.5, from: 3, ask: null });
+    expect(bodyValue(body, 'shoulder-slope', 'left')).toBe(18);
+    expect(bodyValue(body, 'shoulder-slope', 'right')).toBe(25);
+  });
+
+  it('knows of a side what was said of no side, but nothing of what was taken on the other', () => {
+    expect(bodyValue(person({ 'shoulder-slope': [20] }), 'shoulder-slope', 'left')).toBe(20);
+    const right = person({ 'shoulder-slope': [{ value: 26, side: 'right' }] });
+    expect(bodyValue(right, 'shoulder-slope', 'left')).toBeUndefined();
+    expect(bodyValue(right, 'shoulder-slope')).toBe(26);
+  });
+
   it('knows nothing of a measure not taken', () => {
     expect(bodyValue(person({}), 'bust-girth')).toBeUndefined();
     expect(bodyValue(person({ 'bust-girth': [] }), 'bust-girth')).toBeUndefined();

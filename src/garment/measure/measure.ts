@@ -51,15 +51,8 @@ export interface Taken {
   readonly ask: 'second' | 'third' | null;
 }
 
-/**
- * The measure as it is used: the average of the readings that agree, and whether another is wanted.
- * Undefined when it was never taken.
- */
-export function bodyReading(body: Body, id: MeasureId): Taken | undefined {
-  const all = body.readings[id];
-  if (all === undefined || all.length === 0) return undefined;
-  const kind = MEASURES[id].kind;
-  const readings = current(all);
+/** What readings of one side, or of no side said, come to. */
+function takenOf(readings: readonly Reading[], kind: Measure['kind']): Taken {
   const mean = (group: readonly Reading[]): number =>
     group.reduce((sum, r) => sum + r.value, 0) / group.length;
   if (readings.length === 1)
@@ -69,7 +62,32 @@ export function bodyReading(body: Body, id: MeasureId): Taken | undefined {
   return { value: mean(group), from: group.length, ask: null };
 }
 
-/** The value used for a measure, mm (degrees for shoulder-slope), or undefined when it was never taken. */
-export function bodyValue(body: Body, id: MeasureId): number | undefined {
-  return bodyReading(body, id)?.value;
+/**
+ * The measure as it is used: the average of the readings that agree, and whether another is wanted.
+ * Where both sides were taken, what they come to together is the mean of the two; a left and a right that differ are no doubt.
+ * @param side one side only: its own readings, or where it has none those of which no side was said
+ * Undefined when it was never taken.
+ */
+export function bodyReading(body: Body, id: MeasureId, side?: Reading['side']): Taken | undefined {
+  const all = body.readings[id];
+  if (all === undefined || all.length === 0) return undefined;
+  const { kind } = MEASURES[id];
+  const readings = current(all);
+  const of = (which: Reading['side']): readonly Reading[] => readings.filter((r) => r.side === which);
+  if (side !== undefined) {
+    const own = of(side).length > 0 ? of(side) : of(undefined);
+    return own.length > 0 ? takenOf(own, kind) : undefined;
+  }
+  if (of('left').length === 0 || of('right').length === 0) return takenOf(readings, kind);
+  const [left, right] = [takenOf(of('left'), kind), takenOf(of('right'), kind)];
+  return {
+    value: (left.value + right.value) / 2,
+    from: left.from + right.from,
+    ask: left.ask ?? right.ask,
+  };
+}
+
+/** The value used for a measure, mm (degrees for shoulder-slope), or undefined when it was never taken. `side`: see `bodyReading`. */
+export function bodyValue(body: Body, id: MeasureId, side?: Reading['side']): number | undefined {
+  return bodyReading(body, id, side)?.value;
 }

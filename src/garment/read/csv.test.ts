@@ -35,6 +35,20 @@ describe('measurements typed as a table', () => {
     expect(readings['hip-girth']?.[0]?.value).toBe(1100);
   });
 
+  it('reads a column that says on which side', () => {
+    const { readings } = parseMeasuresCsv(
+      'measure,value,unit,side\nshoulder-slope,18,,left\nshoulder-slope,26,,Right\nbust-girth,40,in,\n',
+    );
+    expect(readings['shoulder-slope']).toEqual([
+      { value: 18, typed: '18', side: 'left' },
+      { value: 26, typed: '26', side: 'right' },
+    ]);
+    expect(readings['bust-girth']?.[0]).not.toHaveProperty('side');
+    const error = fault(() => parseMeasuresCsv('measure,value,unit,side\nbust-girth,40,in,centre\n'));
+    expect(error.code).toBe('side');
+    expect(error.where).toMatchObject({ row: 2, column: 4 });
+  });
+
   it('takes a repeated row as a repeat reading', () => {
     expect(
       parseMeasuresCsv('measure,value,unit\nbust-girth,40,in\nbust-girth,40 1/4,in').readings['bust-girth'],

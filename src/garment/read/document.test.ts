@@ -152,6 +152,8 @@ describe('documents', () => {
     expect(readFitting(writeFitting(fitting))).toEqual(fitting);
     expect(readPattern(writePattern(square))).toEqual(square);
     expect(readBody(writeBody(fitting.body))).toEqual(fitting.body);
+    const sided = { ...fitting.body, readings: { 'shoulder-slope': [{ value: 20, side: 'left' as const }] } };
+    expect(readBody(writeBody(sided))).toEqual(sided);
   });
 
   it('are the same bytes whatever order their fields came in', () => {

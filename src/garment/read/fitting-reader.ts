@@ -25,6 +25,7 @@ const readReading = fields<Reading>({
   value: number(0.01, 20_000),
   typed: maybe(text(200)),
   on: maybe(date),
+  side: maybe(oneOf('left', 'right')),
 });
 
 const bodyFields = {

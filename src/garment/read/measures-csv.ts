@@ -128,9 +128,26 @@ export function tooManyCells(row: Row, columns: number): InputProblem | null {
   };
 }
 
+/** The cell of the column `side`, if there is one: left, right or nothing. Undefined with a problem when it says another thing. */
+function readSide(cell: Cell | undefined, problems: Problems): Pick<Reading, 'side'> | undefined {
+  const word = cell?.text.toLowerCase() ?? '';
+  if (word === '') return {};
+  if (word === 'left' || word === 'right') return { side: word };
+  problems.add(
+    cellProblem(
+      cell!,
+      'side',
+      'side',
+      `"${cell!.text.slice(0, 40)}" is not a side: left, right, or nothing where it is not said.`,
+    ),
+  );
+  return undefined;
+}
+
 function readRow(
   row: Row,
   columns: number,
+  sideAt: number,
   wearer: Body['wearer'],
   problems: Problems,
 ): { id: MeasureId; reading: Reading; question: Question | null } | null {
@@ -147,12 +164,17 @@ function readRow(
     );
     return null;
   }
-  if (id === null) return null;
+  const side = readSide(row[sideAt], problems);
+  if (id === null || side === undefined) return null;
   if (MEASURES[id].kind === 'angle') {
     const degrees = readDegrees(value, problems);
     return degrees === null
       ? null
-      : { id, reading: { value: degrees, typed: value.text }, question: doubtEntry(id, degrees, wearer) };
+      : {
+          id,
+          reading: { value: degrees, typed: value.text, ...side },
+          question: doubtEntry(id, degrees, wearer),
+        };
   }
   // A unit written with the value needs no unit cell.
   const own = readLength(value.text, 'mm');
@@ -163,13 +185,13 @@ function readRow(
     ? null
     : {
         id,
-        reading: { value: mm, typed: `${value.text} ${row[2]?.text ?? ''}`.trim() },
+        reading: { value: mm, typed: `${value.text} ${row[2]?.text ?? ''}`.trim(), ...side },
         question: doubtEntry(id, mm, wearer),
       };
 }
 
 /**
- * Reads `measure,value,unit` as people type or paste it. A measure given twice is a repeat reading.
+ * Reads `measure,value,unit` as people type or paste it. A measure given twice is a repeat reading. A fourth column `side` may say left or right.
  * @param wearer whose ranges the doubtful entries are judged by
  * @throws InputError with row and column of every cell that can't be read
  */
@@ -183,7 +205,10 @@ export function parseMeasuresCsv(text: string, wearer: Body['wearer'] = 'woman')
       message: 'No measurements follow the first row.',
     });
   const problems = new Problems();
-  const read = rows.map((row) => readRow(row, header!.length, wearer, problems)).filter((r) => r !== null);
+  const sideAt = header!.findIndex((cell, i) => i > 2 && cell.text.toLowerCase() === 'side');
+  const read = rows
+    .map((row) => readRow(row, header!.length, sideAt, wearer, problems))
+    .filter((r) => r !== null);
   problems.settle();
   const readings: Partial<Record<MeasureId, Reading[]>> = {};
   for (const { id, reading } of read) (readings[id] ??= []).push(reading);

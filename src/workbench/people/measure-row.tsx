@@ -1,9 +1,17 @@
-import { bodyReading, MEASURES, type Body, type MeasureId, type Taken } from '../../garment/index.ts';
+import { Fragment } from 'react';
+import {
+  bodyReading,
+  MEASURES,
+  type Body,
+  type BodySide,
+  type MeasureId,
+  type Taken,
+} from '../../garment/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { AngleField } from '../parts/angle-field.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { byDay, dayText } from './reading-history.ts';
-import { dropReading, putReading } from './readings.ts';
+import { dropReading, putReading, putSide } from './readings.ts';
 
 interface Props {
   readonly id: MeasureId;
@@ -47,21 +55,58 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
               `${measure.name}: ${typed} ${measure.kind === 'angle' ? '°' : body.show}`,
               `${id}/${n}`,
             );
-          return measure.kind === 'angle' ? (
-            <AngleField key={n} {...common} degrees={reading?.value} onAngle={put} />
-          ) : (
-            <LengthField
-              key={n}
-              {...common}
-              mm={reading?.value}
-              show={body.show}
-              onAmount={put}
-              onEnter={toNextMeasure}
-            />
+          return (
+            <Fragment key={n}>
+              {measure.kind === 'angle' ? (
+                <AngleField {...common} degrees={reading?.value} onAngle={put} />
+              ) : (
+                <LengthField
+                  {...common}
+                  mm={reading?.value}
+                  show={body.show}
+                  onAmount={put}
+                  onEnter={toNextMeasure}
+                />
+              )}
+              {reading && (lit || reading.side) && (
+                <SideChoice
+                  label={`${label}: side`}
+                  side={reading.side}
+                  onSide={(side) =>
+                    change(
+                      (b) => putSide(b, id, n, side),
+                      `${measure.name}: ${side ? `taken on the ${side}` : 'side not said'}`,
+                    )
+                  }
+                />
+              )}
+            </Fragment>
           );
         })}
       </span>
     </li>
+  );
+}
+
+interface SideProps {
+  readonly label: string;
+  readonly side: BodySide | undefined;
+  readonly onSide: (side: BodySide | undefined) => void;
+}
+
+/** On which side of the body a reading was taken: asked of whoever looks at the measure, shown where it was said. */
+function SideChoice({ label, side, onSide }: SideProps) {
+  return (
+    <select
+      className="side"
+      aria-label={label}
+      value={side ?? ''}
+      onChange={(e) => onSide(e.target.value === '' ? undefined : (e.target.value as BodySide))}
+    >
+      <option value="">side not said</option>
+      <option value="left">left</option>
+      <option value="right">right</option>
+    </select>
   );
 }
 

@@ -10,8 +10,19 @@ export function putReading(
   on: string,
 ): Body {
   const old = body.readings[id] ?? [];
-  const reading: Reading = { value, typed, on };
+  const side = old[n]?.side;
+  const reading: Reading = { value, typed, on, ...(side ? { side } : {}) };
   const next = n < old.length ? old.map((r, i) => (i === n ? reading : r)) : [...old, reading];
+  return { ...body, readings: { ...body.readings, [id]: next } };
+}
+
+/** Says on which side reading `n` was taken; undefined: not said. */
+export function putSide(body: Body, id: MeasureId, n: number, side: Reading['side']): Body {
+  const next = (body.readings[id] ?? []).map((r, i): Reading => {
+    if (i !== n) return r;
+    const { side: _old, ...rest } = r;
+    return side ? { ...rest, side } : rest;
+  });
   return { ...body, readings: { ...body.readings, [id]: next } };
 }
 
