@@ -96,7 +96,7 @@ export async function readRoleDrawing(name: string): Promise<RoleDrawing> {
 }
 
 /** A run in the middle size. */
-export const middleRun = (edge: ProposedEdge): Path => edge.paths[Math.floor(edge.paths.length / 2)]!;
+const middleRun = (edge: ProposedEdge): Path => edge.paths[Math.floor(edge.paths.length / 2)]!;
 
 /** The pieces that were found around a point, in the middle size. */
 export const piecesAround = (pieces: readonly ProposedPiece[], at: Point): ProposedPiece[] =>

@@ -42,7 +42,7 @@ const LOWER = {
 } as const;
 
 /** The kinds of garment, in the order in which they are offered. */
-export const GARMENT_KIND_TABLE = [
+const GARMENT_KIND_TABLE = [
   { kind: 'bodice', called: 'a bodice', ...UPPER },
   { kind: 'dress', called: 'a dress', ...UPPER },
   { kind: 'top', called: 'a top', ...UPPER },

@@ -65,6 +65,21 @@ describe('a call into a worker', () => {
     expect(await one.call('open')).toBe('opened');
   });
 
+  it('into a worker that breaks down fails, and says that what it was told is gone', async () => {
+    const workers: Beside[] = [];
+    let gone = 0;
+    const one = new Caller<typeof doings>(
+      () => workers[workers.push(new Beside()) - 1] as unknown as Worker,
+      () => gone++,
+    );
+    const open = one.call('open');
+    workers[0]!.dispatchEvent(new Event('error'));
+    await expect(open).rejects.toThrow('The worker stopped.');
+    expect(gone).toBe(1);
+    expect(await one.call('open')).toBe('opened');
+    expect(workers).toHaveLength(2);
+  });
+
   it('cannot be said wrongly: types hold', () => {
     const one = caller();
     // @ts-expect-error a wish that is missing

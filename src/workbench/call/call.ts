@@ -56,6 +56,7 @@ export function answerCalls(doings: Doings): void {
 /** On the page: a worker with its calls under way. `stop` ends it at once; the calls under way fail with the word “stopped”. */
 export class Caller<D extends Doings> {
   readonly #make: () => Worker;
+  readonly #gone: () => void;
   #worker: Worker | null = null;
   #n = 0;
   readonly #open = new Map<
@@ -63,8 +64,10 @@ export class Caller<D extends Doings> {
     { done: (v: unknown) => void; failed: (e: Error) => void; tell?: (p: unknown) => void }
   >();
 
-  constructor(make: () => Worker) {
+  /** `gone` is called when the worker was stopped or broke down: whatever it had been told must be told to the next one again. */
+  constructor(make: () => Worker, gone: () => void = () => undefined) {
     this.#make = make;
+    this.#gone = gone;
   }
 
   call<W extends keyof D & string>(wish: W, ...said: Given<D[W]>): Promise<Awaited<ReturnType<D[W]>>> {
@@ -84,6 +87,7 @@ export class Caller<D extends Doings> {
   stop(): void {
     this.#worker?.terminate();
     this.#worker = null;
+    this.#gone();
     for (const { failed } of this.#open.values()) failed(new Error('stopped'));
     this.#open.clear();
   }
@@ -109,6 +113,7 @@ export class Caller<D extends Doings> {
       for (const { failed } of this.#open.values()) failed(new Error(event.message || 'The worker stopped.'));
       this.#open.clear();
       this.#worker = null;
+      this.#gone();
     });
     return worker;
   }

@@ -7,7 +7,7 @@ import { dropOldest } from './patterns-there.ts';
 const start = (): Worker =>
   new Worker(new URL('./bench-worker.ts', import.meta.url), { type: 'module', name: 'bench' });
 /** The worker that makes fittings: nothing that computes runs on the page's own thread. */
-export const bench = new Caller<BenchDoings>(start);
+export const bench = new Caller<BenchDoings>(start, () => sent.clear());
 
 /** Marks of the patterns that the worker holds. */
 const sent = new Set<string>();
