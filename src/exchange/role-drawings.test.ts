@@ -29,10 +29,15 @@ describe.each(ROLE_DRAWINGS)('%s', (name) => {
 
   it('gives its sizes, every piece growing', () => {
     const { truth, proposal } = drawing;
-    // A stitching line inside its cutting line is still taken for a size of its own.
-    const lines = truth.cutLines && truth.stitchingLines ? 2 : 1;
-    expect(proposal.sizes.length).toBe(lines * truth.sizes.length);
+    expect(proposal.sizes.length).toBe(truth.sizes.length);
     for (const piece of proposal.pieces) expect(piece.areas.toSorted((a, b) => a - b)).toEqual(piece.areas);
+  });
+
+  it('says where both cutting and stitching lines are printed, and how wide the allowance is', () => {
+    const { truth, proposal } = drawing;
+    const said = proposal.findings.filter(({ code }) => code === 'cut-and-stitching-lines');
+    const both = truth.cutLines && truth.stitchingLines;
+    expect(said.map(({ amount }) => Math.round(amount! * 10) / 10)).toEqual(both ? [truth.allowance] : []);
   });
 
   it('gives each of its edges once, where it lies, and nothing beside them but dart legs', () => {

@@ -11,6 +11,7 @@ import { findAssembly } from '../tiles/assembly.ts';
 import type { Assembly, AssemblyCorrections } from '../tiles/assembly.ts';
 import { assemble, assembledSize } from '../tiles/compose.ts';
 import { isUprightBox } from '../tiles/window.ts';
+import { withoutStitching } from './doubled.ts';
 import { withoutFar } from './far.ts';
 import { findAsks, wholeAsks } from './ask.ts';
 import { findFollowers } from './follower.ts';
@@ -90,7 +91,9 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
       drawing.name,
       `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.${openOutlines(found.loose, []).length > 0 ? ` ${CLOSE_BY_HAND}` : ''}`,
     );
-  const ordered = nests.toSorted(byPlace);
+  const { nests: single, allowance } = withoutStitching(nests);
+  if (allowance !== null) findings.push(sayDoubled(allowance));
+  const ordered = single.toSorted(byPlace);
   const sizes = findSizes(ordered, sheet.texts, sheet.strokes);
   findings.push(...sizes.findings, ...sayOpen(found.loose, nests));
   const pieces: ProposedPiece[] = [];
@@ -178,6 +181,16 @@ function liesInside(nest: Nest, other: Nest): boolean {
       boxInside(own.box, around.box) &&
       own.ring.every((point) => ringContains(around.ring, point)),
   );
+}
+
+function sayDoubled(allowance: number): Finding {
+  return {
+    code: 'cut-and-stitching-lines',
+    severity: 'note',
+    where: {},
+    amount: allowance,
+    message: `The pieces are drawn twice, one line mostly ${allowance.toFixed(1)} mm inside the other: the outer ones were taken for cutting lines, the inner ones for stitching lines.`,
+  };
 }
 
 /** As one reads: from the top, left to right. */
