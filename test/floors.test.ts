@@ -40,7 +40,7 @@ const INSIDE: Record<string, Record<string, number>> = {
     drawn: 9,
   },
   layout: { words: 0, search: 1, job: 2, stripes: 3, lay: 4, drawn: 5, shop: 5 },
-  exchange: { drawing: 1, read: 2, write: 2, tiles: 3, find: 4, make: 5, photo: 5 },
+  exchange: { words: 0, drawing: 1, read: 2, write: 2, tiles: 3, find: 4, make: 5, photo: 5 },
   // Every station stands on one floor, so that none imports another.
   workbench: {
     look: 1,

@@ -1,5 +1,7 @@
 // Sources: fixtures/make-tunic.py draws one garment in four sizes with cairo (Debian package) in ways that differ from maker to maker, and writes its
 // true lengths and areas, summed over 2,000 chords per curve. The bound is the job's: outline area and seam lengths within 0.1 mm.
+import { EXCHANGE_WORDS } from './words/words-table.ts';
+import { sayFinding, TELL_CM } from '../garment/index.ts';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -92,7 +94,9 @@ describe('tiles of the tunic', () => {
 
   it('that are turned are said', async () => {
     const { findings } = await readFile(bytesOf('tunic-turned.pdf'), 'tunic-turned.pdf');
-    expect(findings.find((finding) => finding.code === 'pages-turned')?.message).toMatch(/1, 3, 5, 6, 7/);
+    expect(findings.find((finding) => finding.code === 'pages-turned')?.values).toEqual({
+      pages: [1, 3, 5, 6, 7],
+    });
   });
 });
 
@@ -122,7 +126,9 @@ describe.each([
   it('are said to be unreadable, and what has to be typed', () => {
     const told = proposal.findings.find((finding) => finding.code === 'words-drawn')!;
     expect(told.severity).toBe('warning');
-    expect(told.message).toMatch(/drawn as shapes.*what the pieces and sizes are called/);
+    expect(sayFinding(EXCHANGE_WORDS, told, TELL_CM)).toMatch(
+      /drawn as shapes.*what the pieces and sizes are called/,
+    );
   });
 
   it('leave the square to be scaled by', async () => {

@@ -1,3 +1,4 @@
+import { EXCHANGE_WORDS } from '../exchange/index.ts';
 import { PIPELINE_WORDS } from './words-table.ts';
 import { PAPER_WORDS } from '../paper/index.ts';
 import { LAYOUT_WORDS } from '../layout/index.ts';
@@ -10,6 +11,7 @@ export const ROOM_WORDS: readonly WordsTable[] = [
   QUESTION_WORDS,
   FIT_WORDS,
   CHECK_WORDS,
+  EXCHANGE_WORDS,
   LAYOUT_WORDS,
   PAPER_WORDS,
   PIPELINE_WORDS,

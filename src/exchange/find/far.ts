@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../words/words-table.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 
 /** Nothing farther out than ten kilometres belongs to a pattern, whatever units it was meant in: the number is damaged. */
@@ -18,13 +19,7 @@ export function withoutFar(drawing: Drawing): Drawing {
     texts,
     findings: [
       ...drawing.findings,
-      {
-        code: 'lines-far-away',
-        severity: 'warning',
-        where: {},
-        amount: left,
-        message: `${left === 1 ? 'One line or word stands' : `${left} lines or words stand`} kilometres away from any pattern; ${left === 1 ? 'it was' : 'they were'} left out. The file may be damaged: compare what was found with the pattern.`,
-      },
+      exchangeFinding('lines-far-away', 'warning', {}, { left }, { amount: left }),
     ],
   };
 }

@@ -1,4 +1,6 @@
 // Closed forms and our own samples: small pieces are no letters. Letters themselves: tunic.test.ts.
+import { EXCHANGE_WORDS } from '../words/words-table.ts';
+import { sayFinding, TELL_CM } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { SAMPLES, sample } from '../../samples/index.ts';
 import { readSvg } from '../read/svg/read.ts';
@@ -40,5 +42,11 @@ describe('small pieces side by side are no letters', () => {
 
 it('a sheet without any words says what has to be typed', () => {
   const { findings } = recognise(svg('<path d="M20 20H300V300H20Z"/>'));
-  expect(findings.find((finding) => finding.code === 'no-words')?.message).toMatch(/No words.*called/);
+  expect(
+    sayFinding(
+      EXCHANGE_WORDS,
+      findings.find((f) => f.code === 'no-words')!,
+      TELL_CM,
+    ),
+  ).toMatch(/No words.*called/);
 });

@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../words/words-table.ts';
 import { cubicCount, pathLength, pathsArea, pointsBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
@@ -139,23 +140,13 @@ function sideBySide(
   return groups.lists(letters, (i) => i);
 }
 
-/** What a person has to say where words cannot be read. */
-const TO_SAY =
-  'Say in the workbench what the pieces and sizes are called, how many to cut, and which edges lie on the fold.';
-
 /** That words are shapes, or that there are none. */
 export function sayWords(letters: number, texts: number): Finding[] {
   if (letters === 0 && texts > 0) return [];
-  const message =
-    letters > 0
-      ? `${texts > 0 ? 'Some words' : 'Words'} are drawn as shapes (${letters} outlines of letters) and cannot be read. ${TO_SAY}`
-      : `No words were found in the file. ${TO_SAY}`;
+  const severity = texts > 0 ? 'note' : 'warning';
   return [
-    {
-      code: letters > 0 ? 'words-drawn' : 'no-words',
-      severity: texts > 0 ? 'note' : 'warning',
-      where: {},
-      message,
-    },
+    letters > 0
+      ? exchangeFinding('words-drawn', severity, {}, { letters, some: texts > 0 })
+      : exchangeFinding('no-words', severity, {}, {}),
   ];
 }

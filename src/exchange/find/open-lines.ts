@@ -1,3 +1,5 @@
+import { t } from '../../garment/index.ts';
+import { exchangeFinding } from '../words/words-table.ts';
 import { boxesTouch, pathIsStraight, pathLength, pathsArea, pointsBox } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import type { Nest } from './nest.ts';
@@ -10,8 +12,7 @@ const BY_ITSELF = 10_000;
 const WIDE = 15;
 
 /** How a person comes by outlines that the lines of a file do not close. */
-export const CLOSE_BY_HAND =
-  'Ask for a file in which every size has a colour or a layer of its own, or open a picture of that part under “Trace a photograph” in the workbench and trace it size by size.';
+export const CLOSE_BY_HAND = t`Ask for a file in which every size has a colour or a layer of its own, or open a picture of that part under “Trace a photograph” in the workbench and trace it size by size.`;
 
 /** Long lines that go nearly round something and do not close: sizes or pieces that were not understood. */
 export function openOutlines(loose: readonly LooseRun[], nests: readonly Nest[]): LooseRun[] {
@@ -31,14 +32,13 @@ export function openOutlines(loose: readonly LooseRun[], nests: readonly Nest[])
 export function sayOpen(loose: readonly LooseRun[], nests: readonly Nest[]): Finding[] {
   const open = openOutlines(loose, nests);
   if (open.length === 0) return [];
-  const [lines, go, were] = open.length === 1 ? ['line', 'goes', 'was'] : ['lines', 'go', 'were'];
   return [
-    {
-      code: 'outline-open',
-      severity: 'warning',
-      where: {},
-      amount: open.length,
-      message: `${open.length} long ${lines} ${go} nearly round a piece without closing and ${were} left out: a size or a piece may be missing. ${CLOSE_BY_HAND}`,
-    },
+    exchangeFinding(
+      'outline-unclosed',
+      'warning',
+      {},
+      { count: open.length, closeByHand: CLOSE_BY_HAND },
+      { amount: open.length },
+    ),
   ];
 }

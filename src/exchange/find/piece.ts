@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../words/words-table.ts';
 import {
   boxAround,
   boxesTouch,
@@ -58,12 +59,7 @@ export function findPiece(
   const where = { piece: `piece-${number}` };
   const lacking = around.sizes.filter((_, k) => !outlines[k]).map((size) => size.label);
   if (lacking.length > 0) {
-    findings.push({
-      code: 'size-missing',
-      severity: 'warning',
-      where,
-      message: `${name} has no outline of its own in size ${lacking.join(', ')}; the next size's stands in.`,
-    });
+    findings.push(exchangeFinding('size-missing', 'warning', where, { piece: name, sizes: lacking }));
   }
   const aligned = alignCorners(full.map((outline) => outline.path));
   sayCorners(aligned.corners, aligned.dropped, name, where, around.sizes, findings);
@@ -179,22 +175,19 @@ function sayCorners(
 ): void {
   const guessed = new Set(corners.flatMap((corner) => corner.guessed));
   if (guessed.size > 0) {
-    const which = [...guessed].map((k) => sizes[k]?.label ?? '').join(', ');
-    findings.push({
-      code: 'corner-guessed',
-      severity: 'warning',
-      where,
-      message: `${name}: in size ${which} a corner of the other sizes does not show; it was placed where its neighbours lie. Check it.`,
-    });
+    const which = [...guessed].map((k) => sizes[k]?.label ?? '');
+    findings.push(exchangeFinding('corner-guessed', 'warning', where, { piece: name, sizes: which }));
   }
   if (dropped > 0) {
-    findings.push({
-      code: 'corner-dropped',
-      severity: 'warning',
-      where,
-      amount: dropped,
-      message: `${name}: ${dropped} corners that only some sizes show were smoothed over. Check those sizes.`,
-    });
+    findings.push(
+      exchangeFinding(
+        'corner-dropped',
+        'warning',
+        where,
+        { piece: name, count: dropped },
+        { amount: dropped },
+      ),
+    );
   }
 }
 

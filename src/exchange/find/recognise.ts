@@ -1,4 +1,5 @@
-import { MM_PER } from '../../garment/index.ts';
+import { exchangeFinding } from '../words/words-table.ts';
+import { MM_PER, renderPhrase, TELL_BOTH } from '../../garment/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import { pathBox, pointsBox, ringContains } from '../../geometry/index.ts';
 import { ReadError, openBudget } from '../drawing/budget.ts';
@@ -54,7 +55,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     ({ code }) => options.scaleBy === undefined || !code.startsWith('units-'),
   );
   const findings: Finding[] = [...told, ...scaleFindings];
-  const whole = scale.factor === 1 ? wholePattern(put) : { pattern: null, why: '' };
+  const whole = scale.factor === 1 ? wholePattern(put) : { pattern: null, why: null };
   if (whole.pattern) {
     const { placement } = put.structure as Structure;
     return {
@@ -68,13 +69,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
       ...wholeProposal(whole.pattern, placement),
     };
   }
-  if (whole.why)
-    findings.push({
-      code: 'structure-lost',
-      severity: 'warning',
-      where: {},
-      message: `${whole.why} Its pieces are looked for in the lines instead.`,
-    });
+  if (whole.why) findings.push(exchangeFinding('structure-lost', 'warning', {}, { why: whole.why }));
   budget.report('finding outlines', 0, 3);
   const drawn = ofTheSheet(sheet, assembly, scale.factor, findings);
   const letters = letterStrokes(drawn);
@@ -89,7 +84,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     throw new ReadError(
       'no-lines',
       drawing.name,
-      `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.${openOutlines(found.loose, []).length > 0 ? ` ${CLOSE_BY_HAND}` : ''}`,
+      `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.${openOutlines(found.loose, []).length > 0 ? ` ${renderPhrase(CLOSE_BY_HAND, TELL_BOTH)}` : ''}`,
     );
   const { nests: single, allowance } = withoutStitching(nests);
   if (allowance !== null) findings.push(sayDoubled(allowance));
@@ -138,13 +133,7 @@ function ofTheSheet(
 ): readonly Stroke[] {
   if (assembly.cells.length < 2 || assembly.apart.length === 0) return sheet.strokes;
   const pages = assembly.apart.map((page) => page + 1);
-  const [words, verb] = pages.length > 1 ? ['Pages', 'do'] : ['Page', 'does'];
-  findings.push({
-    code: 'pages-apart',
-    severity: 'note',
-    where: {},
-    message: `${words} ${pages.join(', ')} ${verb} not join the others; nothing there was taken for a piece.`,
-  });
+  findings.push(exchangeFinding('pages-apart', 'note', {}, { pages }));
   const right = assembledSize(assembly).width * factor;
   return sheet.strokes.filter((stroke) => pointsBox(stroke.path).minX <= right);
 }

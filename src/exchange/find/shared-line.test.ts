@@ -1,4 +1,6 @@
 // Closed forms: polygons whose areas are the shoelace sum of their corners, each edge drawn by itself in one kind of line.
+import { EXCHANGE_WORDS } from '../words/words-table.ts';
+import { sayFinding, TELL_CM } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { linePath, pathsArea, throughPoints } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
@@ -184,9 +186,11 @@ describe('a sheet of such sizes', () => {
       ),
     );
     expect(pieces.length).toBe(1);
-    const open = findings.find((finding) => finding.code === 'outline-open')!;
+    const open = findings.find((finding) => finding.code === 'outline-unclosed')!;
     expect(open.amount).toBe(2);
-    expect(open.message).toMatch(/2 long lines go nearly round.*Trace a photograph/);
+    expect(sayFinding(EXCHANGE_WORDS, open, TELL_CM)).toMatch(
+      /2 long lines go nearly round.*Trace a photograph/,
+    );
   });
 
   it('of which none closes is refused with what to do', () => {

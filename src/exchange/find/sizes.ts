@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../words/words-table.ts';
 import { distance, pathEnd, pathIsStraight, pathStart } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import type { DrawnText, Stroke } from '../drawing/drawing.ts';
@@ -63,12 +64,7 @@ export function findSizes(
   const named = sizeNames(keys, word, key, texts, strokes);
   const findings: Finding[] = [];
   if (!named.sure) {
-    findings.push({
-      code: 'sizes-unnamed',
-      severity: 'warning',
-      where: {},
-      message: `${keys.length} sizes were found by their ${word}, but not what they are called. They are numbered from the smallest.`,
-    });
+    findings.push(exchangeFinding('sizes-unnamed', 'warning', {}, { count: keys.length, by: word }));
   }
   const bySize = nests.map((nest) => {
     const list: (Outline | null)[] = keys.map(() => null);
@@ -134,14 +130,7 @@ function sizesByOrder(
       const inward = outlines.toSorted((a, b) => a.area - b.area);
       return sizes.map((_, i) => inward[i] ?? null);
     }),
-    findings: [
-      {
-        code: 'sizes-by-order',
-        severity: 'warning',
-        where: {},
-        message: `Nothing tells the ${count} sizes apart but their order, from the smallest: ${names.join(', ')}. Check one length in every size.`,
-      },
-    ],
+    findings: [exchangeFinding('sizes-by-order', 'warning', {}, { sizes: names })],
   };
 }
 

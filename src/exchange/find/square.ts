@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../words/words-table.ts';
 import type { Finding } from '../../garment/index.ts';
 import { ReadError } from '../drawing/budget.ts';
 import type { Drawing } from '../drawing/drawing.ts';
@@ -75,16 +76,16 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
   }
   const off = said[0] ?? (unitsUnknown(sheet) ? marksInAnyUnits(sheet).squares.find(saysMuch) : undefined);
   if (off) {
-    const message = `The printed square says ${round(off.said!)} mm but measures ${round(off.wide)} × ${round(off.high)} mm in the file. Bring it in again and say that it is a “${round(off.said!)} mm square” if the words are right.`;
+    const values = { said: off.said!, wide: off.wide, high: off.high };
     return {
-      scale: { factor: 1, proven: false, evidence: message },
-      findings: [
-        { code: 'scale-off', severity: 'warning', where: {}, amount: off.wide / off.said!, message },
-      ],
+      scale: {
+        factor: 1,
+        proven: false,
+        evidence: `The printed square of ${round(off.said!)} mm measures ${round(off.wide)} × ${round(off.high)} mm.`,
+      },
+      findings: [exchangeFinding('scale-off', 'warning', {}, values, { amount: off.wide / off.said! })],
     };
   }
-  const message =
-    'No test square with its length in words beside it was found. Check one length that you know before trusting the measures.';
   return {
     scale: {
       factor: 1,
@@ -93,7 +94,7 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
         ? 'Nothing proves the lengths.'
         : `Lengths are as ${sheet.unitsFrom} has them.`,
     },
-    findings: [{ code: 'scale-unproven', severity: 'note', where: {}, message }],
+    findings: [exchangeFinding('scale-unproven', 'note', {}, {})],
   };
 }
 

@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../words/words-table.ts';
 import type { Motion } from '../../geometry/index.ts';
 import { readPattern, garmentKind } from '../../garment/index.ts';
 import type {
@@ -57,39 +58,40 @@ export function patternFrom(
     );
   });
   if ([...made.values()].some((one) => one.assumedAllowance)) {
-    findings.push({
-      code: 'allowance-assumed',
-      severity: 'warning',
-      where: {},
-      message:
-        'The drawn lines are taken for stitching lines, with the usual allowances outside of them. If they are cut lines, say how much allowance they include.',
-    });
+    findings.push(exchangeFinding('allowance-assumed', 'warning', {}, {}));
   }
   for (const { piece, eaten } of made.values()) {
     if (eaten.length === 0) continue;
-    findings.push({
-      code: 'allowance-too-wide',
-      severity: 'warning',
-      where: { piece: piece.id },
-      message: `${piece.name}: the allowance said to be inside the cut line leaves nothing of ${eaten.join(', ')}. Check the allowance, and whether that line is a cut line.`,
-    });
+    findings.push(
+      exchangeFinding(
+        'allowance-too-wide',
+        'warning',
+        { piece: piece.id },
+        { piece: piece.name, edges: eaten },
+      ),
+    );
   }
   const guessed = [...made.values()].filter((one) => one.levelsGuessed).map((one) => one.piece);
   if (guessed.length > 0)
-    findings.push({
-      code: 'levels-guessed',
-      severity: 'warning',
-      where: guessed.length === 1 ? { piece: guessed[0]!.id } : {},
-      message: `No bust, waist or hip line was found on ${guessed.map((piece) => piece.name).join('; ')}: corners there were given their levels by the name and shape of the piece. Check them before blending sizes.`,
-    });
+    findings.push(
+      exchangeFinding('levels-guessed', 'warning', guessed.length === 1 ? { piece: guessed[0]!.id } : {}, {
+        pieces: guessed.map((piece) => piece.name),
+      }),
+    );
   const kind = corrections.garment ?? kindByNames(proposal);
   if (!corrections.garment || !corrections.wearer || !corrections.cloth)
-    findings.push({
-      code: 'kind-assumed',
-      severity: 'note',
-      where: {},
-      message: `Nothing in a drawing says what it is for: it is taken for ${garmentKind(kind).called} for a ${corrections.wearer ?? 'woman'}, of a ${(corrections.cloth?.kind ?? 'woven') === 'woven' ? 'woven that does not stretch' : 'knit'}. Say so if it is not.`,
-    });
+    findings.push(
+      exchangeFinding(
+        'kind-assumed',
+        'note',
+        {},
+        {
+          kind: garmentKind(kind).called,
+          wearer: corrections.wearer ?? 'woman',
+          woven: (corrections.cloth?.kind ?? 'woven') === 'woven',
+        },
+      ),
+    );
   const ref = ({ piece, edge, backwards }: EdgeRef): EdgeRef => {
     const to = made.get(piece)!;
     const back = turnedOver(piece, corrections) ? !backwards : backwards;

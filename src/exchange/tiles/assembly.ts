@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../words/words-table.ts';
 import { pointsBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
@@ -140,23 +141,10 @@ function tryWindow(
 function doubts(quality: number, unsureX: boolean, unsureY: boolean): Finding[] {
   const findings: Finding[] = [];
   if (quality < SURE) {
-    const percent = Math.round(quality * 100);
-    findings.push({
-      code: 'assembly-doubtful',
-      severity: 'warning',
-      where: {},
-      amount: quality,
-      message: `Only ${percent} % of the lines that cross page borders go on on the next page. Look at how the pages lie and correct it.`,
-    });
+    findings.push(exchangeFinding('assembly-doubtful', 'warning', {}, { quality }, { amount: quality }));
   }
   if (unsureX || unsureY) {
-    const way = unsureX && unsureY ? 'sideways and up and down' : unsureX ? 'sideways' : 'up and down';
-    findings.push({
-      code: 'overlap-unsure',
-      severity: 'warning',
-      where: {},
-      message: `All lines cross the page borders squarely, so how far pages overlap ${way} cannot be told from them. Check a length that you know across pages.`,
-    });
+    findings.push(exchangeFinding('overlap-unsure', 'warning', {}, { sideways: unsureX, upDown: unsureY }));
   }
   return findings;
 }

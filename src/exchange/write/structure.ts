@@ -1,6 +1,6 @@
 import { pathMove } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
-import { readPattern } from '../../garment/index.ts';
+import { readPattern, t, type Phrase, called } from '../../garment/index.ts';
 import type { Pattern } from '../../garment/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Placement } from './sheet.ts';
@@ -34,8 +34,8 @@ export function structureOf(pattern: Pattern, placement: Placement): Structure {
  * Puts the pattern together again from its structure and the lines of the drawing. Gives null and says why when the drawing no longer
  * holds every edge in every size, or the structure is not one of ours.
  */
-export function wholePattern(drawing: Drawing): { pattern: Pattern | null; why: string } {
-  if (drawing.structure === undefined) return { pattern: null, why: '' };
+export function wholePattern(drawing: Drawing): { pattern: Pattern | null; why: Phrase | null } {
+  if (drawing.structure === undefined) return { pattern: null, why: null };
   const structure = drawing.structure as Partial<Structure> | null;
   const source = structure?.pattern as
     | {
@@ -51,7 +51,7 @@ export function wholePattern(drawing: Drawing): { pattern: Pattern | null; why: 
   ) {
     return {
       pattern: null,
-      why: 'The file carries a pattern’s structure, but not one this version can read.',
+      why: t`The file carries a pattern’s structure, but not one this version can read.`,
     };
   }
   const paths = new Map<string, Path>();
@@ -74,11 +74,11 @@ export function wholePattern(drawing: Drawing): { pattern: Pattern | null; why: 
         })),
       };
     });
-    return { pattern: readPattern({ ...source, pieces: sealed(pieces) }), why: '' };
+    return { pattern: readPattern({ ...source, pieces: sealed(pieces) }), why: null };
   } catch (error) {
     return {
       pattern: null,
-      why: `The file carries a pattern’s structure, but its lines no longer fit it: ${error instanceof Error ? error.message : String(error)}.`,
+      why: t`The file carries a pattern’s structure, but its lines no longer fit it: ${called(error instanceof Error ? error.message : String(error))}.`,
     };
   }
 }

@@ -1,3 +1,5 @@
+import { EXCHANGE_WORDS } from '../../words/words-table.ts';
+import { sayFinding, TELL_CM } from '../../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { nearestPlace, pathLength } from '../../../geometry/index.ts';
 import { recognise } from '../../find/recognise.ts';
@@ -127,7 +129,9 @@ describe('a drawing in inches that does not say so', () => {
   it('says without that what the square says and measures', () => {
     const { findings } = findScale(sheet);
     expect(findings.map((finding) => finding.code)).toEqual(['scale-off']);
-    expect(findings[0]!.message).toMatch(/says 101\.6 mm but measures 4 × 4 .*“101\.6 mm square”/);
+    expect(sayFinding(EXCHANGE_WORDS, findings[0]!, TELL_CM)).toMatch(
+      /says 10\.2 cm but measures 4 mm × 4 mm .*“101\.6 mm square”/,
+    );
   });
 
   it('cannot be scaled by a square that is not there, and says what else would do', () => {

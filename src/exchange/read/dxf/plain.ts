@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../../words/words-table.ts';
 import { boxAround, pointsBox, polylinePath, type Point } from '../../../geometry/index.ts';
 import type { Finding } from '../../../garment/index.ts';
 import { affineAfter, affinePoint, affineScale, type Affine } from '../../drawing/affine.ts';
@@ -121,35 +122,13 @@ function insertMatrix(one: Insert, base: Point): Affine {
 }
 
 function doubts(from: keyof typeof UNITS_FROM, wide: number, high: number): Finding[] {
-  const warn = (code: string, message: string): Finding => ({
-    code,
-    severity: 'warning',
-    where: {},
-    message,
-  });
   const found: Finding[] = [];
-  if (from === 'assumed')
-    found.push(
-      warn(
-        'units-assumed',
-        'The file does not say its units; millimetres are assumed. Check a known length.',
-      ),
-    );
+  if (from === 'assumed') found.push(exchangeFinding('units-assumed', 'warning', {}, { taken: 'mm' }));
   const long = Math.max(wide, high);
   if (long < 100 || long > 20_000)
-    found.push(
-      warn(
-        'units-doubtful',
-        `All that is drawn is ${Math.round(long)} mm long: the units are doubtful. Check a known length.`,
-      ),
-    );
+    found.push(exchangeFinding('units-doubtful', 'warning', {}, { long, piece: false }));
   return found;
 }
 
 const notRead = (file: DxfFile): Finding[] =>
-  [...file.skipped].map(([kind, count]) => ({
-    code: 'dxf-not-read',
-    severity: 'note',
-    where: {},
-    message: `${count} × ${kind} cannot be read and was left out.`,
-  }));
+  [...file.skipped].map(([kind, count]) => exchangeFinding('dxf-not-read', 'note', {}, { kind, count }));

@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../../words/words-table.ts';
 import { MM_PER } from '../../../garment/index.ts';
 import type { Finding } from '../../../garment/index.ts';
 import type { Point } from '../../../geometry/index.ts';
@@ -128,10 +129,6 @@ function piece(block: string, entities: readonly Entity[], mm: number): DxfPiece
   };
 }
 
-function finding(code: string, severity: Finding['severity'], message: string): Finding {
-  return { code, severity, where: {}, message };
-}
-
 function sizeFromBlock(p: DxfPiece): DxfPiece {
   if (p.size !== '') return p;
   // Blocks are commonly named NAME_SIZE or NAME-SIZE where the piece text says no size.
@@ -173,29 +170,17 @@ export function styleOf(file: DxfFile): DxfStyle {
   for (const block of drawn.length > 0 ? drawn : loose) {
     const one = sizeFromBlock(piece(block.name, block.entities, MM[unit]));
     if (one.boundary.length < 3 && one.sew.length === 0) {
-      findings.push(
-        finding(
-          'dxf-no-outline',
-          'warning',
-          `Block "${block.name}" has no outline on layer 1 and was left out.`,
-        ),
-      );
+      findings.push(exchangeFinding('dxf-no-outline', 'warning', {}, { block: block.name }));
     } else pieces.push(one);
   }
   if (drawn.length > 0 && loose.length > 0) {
-    findings.push(finding('dxf-loose-lines', 'note', 'Lines outside of any block were left out.'));
+    findings.push(exchangeFinding('dxf-loose-lines', 'note', {}, {}));
   }
   for (const [kind, count] of file.skipped) {
-    findings.push(finding('dxf-not-read', 'note', `${count} × ${kind} cannot be read and was left out.`));
+    findings.push(exchangeFinding('dxf-not-read', 'note', {}, { kind, count }));
   }
   if (from === 'assumed') {
-    findings.push(
-      finding(
-        'units-assumed',
-        'warning',
-        'The file does not say its units; millimetres are assumed. Check a known length.',
-      ),
-    );
+    findings.push(exchangeFinding('units-assumed', 'warning', {}, { taken: 'mm' }));
   }
   const size = Math.max(
     0,
@@ -204,11 +189,7 @@ export function styleOf(file: DxfFile): DxfStyle {
   const spans = pieces.map((p) => extent(p.boundary));
   if (spans.some((s) => s > 5000) || (pieces.length > 0 && Math.max(...spans) < 60)) {
     findings.push(
-      finding(
-        'units-doubtful',
-        'warning',
-        `A piece would be ${Math.round(Math.max(...spans))} mm long: the units are doubtful. Check a known length.`,
-      ),
+      exchangeFinding('units-doubtful', 'warning', {}, { long: Math.max(...spans), piece: true }),
     );
   }
   if (!Number.isFinite(size)) throw new DxfError('a coordinate is too large to be a pattern', 0);

@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../../words/words-table.ts';
 import { MM_PER } from '../../../garment/index.ts';
 import type { Finding } from '../../../garment/index.ts';
 import { affineAfter } from '../../drawing/affine.ts';
@@ -85,13 +86,7 @@ async function readPages(
   const findings: Finding[] = [];
   const { turns, against } = await turnsOf(document, budget);
   if (against.length > 0) {
-    const which = against.map((index) => index + 1).join(', ');
-    findings.push({
-      code: 'pages-turned',
-      severity: 'note',
-      where: {},
-      message: `Turned in the file, but taken the way the other pages lie: page ${which}.`,
-    });
+    findings.push(exchangeFinding('pages-turned', 'note', {}, { pages: against.map((index) => index + 1) }));
   }
   for (let index = 0; index < document.numPages; index++) {
     budget.look();
@@ -110,13 +105,15 @@ async function readPages(
       if (error instanceof ReadError) throw error;
       pages.length = index;
       pages.push({ number: index + 1, width: 0, height: 0 });
-      findings.push({
-        code: 'page-damaged',
-        severity: 'warning',
-        where: {},
-        amount: index + 1,
-        message: `Page ${index + 1} of ${name} is damaged and could not be read.`,
-      });
+      findings.push(
+        exchangeFinding(
+          'page-damaged',
+          'warning',
+          {},
+          { page: index + 1, file: name },
+          { amount: index + 1 },
+        ),
+      );
     }
   }
   budget.report('reading pages', document.numPages, document.numPages);

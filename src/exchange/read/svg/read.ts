@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../../words/words-table.ts';
 import type { Finding } from '../../../garment/index.ts';
 import { affineAfter, affinePath, affineScale } from '../../drawing/affine.ts';
 import type { Affine } from '../../drawing/affine.ts';
@@ -314,35 +315,15 @@ function sheetOf(root: SvgNode): {
     unitsFrom: real
       ? `the SVG: its width is given in ${width.unit}`
       : 'the SVG: screen units, taken as 96 to the inch',
-    findings: real
-      ? []
-      : [
-          {
-            code: 'units-assumed',
-            severity: 'warning',
-            where: {},
-            message:
-              'The file gives no real units; 96 of its units are taken as one inch. Check a length that you know.',
-          },
-        ],
+    findings: real ? [] : [exchangeFinding('units-assumed', 'warning', {}, { taken: 'px' })],
   };
 }
 
 function ignoredFindings(ignored: ReadonlySet<string>, complaint: string, name: string): Finding[] {
-  const findings: Finding[] = [...ignored].map((what) => ({
-    code: 'content-ignored',
-    severity: 'note',
-    where: {},
-    message: `${name} holds ${what}; they are ignored.`,
-  }));
-  if (complaint) {
-    findings.push({
-      code: 'file-damaged',
-      severity: 'warning',
-      where: {},
-      message: `${name} is damaged; what could be read was. ${complaint}`,
-    });
-  }
+  const findings = [...ignored].map((what) =>
+    exchangeFinding('content-ignored', 'note', {}, { file: name, what }),
+  );
+  if (complaint) findings.push(exchangeFinding('file-damaged', 'warning', {}, { file: name, complaint }));
   return findings;
 }
 
