@@ -13,7 +13,8 @@ import {
 } from '../src/alter/index.ts';
 import { apart } from '../src/alter/move/apart.ts';
 import { Refusal } from '../src/alter/move/refusal.ts';
-import { girthAt, trueGarment } from '../src/check/index.ts';
+import { trueGarment } from '../src/check/index.ts';
+import { girthAt } from '../src/measure/index.ts';
 import { garmentAtSize } from '../src/garment/index.ts';
 import type { DrawnPiece, Garment, ParamValue } from '../src/garment/index.ts';
 import {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE, applyStep } from '../src/alter/index.ts';
-import { girthAt, trueGarment } from '../src/check/index.ts';
+import { trueGarment } from '../src/check/index.ts';
+import { girthAt } from '../src/measure/index.ts';
 import { garmentAtSize } from '../src/garment/index.ts';
 import type { DrawnPiece, Garment, ParamValue } from '../src/garment/index.ts';
 import { pathEnd, pathIsStraight, pathStart } from '../src/geometry/index.ts';

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { garmentAtSize, type Garment, type LevelPlan, type Plan, t, TELL_CM } from '../src/garment/index.ts';
 import { linePath, pathEnd, pathStart } from '../src/geometry/index.ts';
 import { sample } from '../src/samples/index.ts';
-import { checkGarment, girthAt, walkAll } from '../src/check/index.ts';
+import { checkGarment, walkAll } from '../src/check/index.ts';
+import { girthAt } from '../src/measure/index.ts';
 
 const skirt = garmentAtSize(sample('a-line-skirt'), 4);
 const finished = girthAt(skirt, 'hip')!.girth;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { applyStep } from '../src/alter/index.ts';
-import { girthAt, walkAll } from '../src/check/index.ts';
+import { walkAll } from '../src/check/index.ts';
+import { girthAt } from '../src/measure/index.ts';
 import { cutWords, garmentAtSize, readPattern, sideOf, writePattern } from '../src/garment/index.ts';
 import type { Garment } from '../src/garment/index.ts';
 import { sample } from '../src/samples/index.ts';

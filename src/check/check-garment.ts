@@ -1,7 +1,7 @@
 import type { Finding, Garment, LevelPlan, Plan } from '../garment/index.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
-import { girthAt } from './girth.ts';
-import type { Girth } from './girth.ts';
+import { girthAt } from '../measure/index.ts';
+import type { Girth } from '../measure/index.ts';
 import { checkOutlines } from './outline.ts';
 import { walkAll, walkFindings } from './walk.ts';
 import { checkFinding } from './words-table.ts';

@@ -1,5 +1,3 @@
-export { girthAt, measureNest, nestGirths } from './girth.ts';
-export type { Girth, PieceWidth } from './girth.ts';
 export { seamSeverity, walkAll, walkFindings } from './walk.ts';
 export type { Interval, NotchWalk, Walk } from './walk.ts';
 export { checkOutline, checkOutlines } from './outline.ts';

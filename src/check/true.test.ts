@@ -6,7 +6,7 @@ import { garmentAtSize } from '../garment/index.ts';
 import { distance, linePath, pathAt, pathEnd, pathLength, pathStart } from '../geometry/index.ts';
 import type { Path } from '../geometry/index.ts';
 import { dartJoints, centreCorners, seamJoints } from './corner.ts';
-import { widthAt } from './girth.ts';
+import { widthAt } from '../measure/index.ts';
 import { checkOutlines } from './outline.ts';
 import { trueGarment } from './true.ts';
 import { TRUE_LIMIT_MM } from './true-length.ts';

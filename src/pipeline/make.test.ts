@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { middleSize } from '../garment/index.ts';
 import type { Body, Finding, Fitting, MeasureId, Reading, Step } from '../garment/index.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
-import { girthAt } from '../check/index.ts';
+import { girthAt } from '../measure/index.ts';
 import { sample } from '../samples/index.ts';
 import { createPipeline, newFitting } from './index.ts';
 import type { Made } from './index.ts';

@@ -2,8 +2,10 @@ import { t, called, listOf, countOf } from '../garment/index.ts';
 import type { Finding, Garment, Level, LevelPlan, Phrase, PieceId, Plan, Step } from '../garment/index.ts';
 import { STORED_MM } from '../geometry/index.ts';
 import { alterationOf, applyStep } from '../alter/index.ts';
-import { girthAt, trueGarment } from '../check/index.ts';
-import type { Change, Girth, Walk } from '../check/index.ts';
+import { trueGarment } from '../check/index.ts';
+import { girthAt } from '../measure/index.ts';
+import type { Change, Walk } from '../check/index.ts';
+import type { Girth } from '../measure/index.ts';
 
 /** One step of the stack as it went. */
 export interface StepResult {

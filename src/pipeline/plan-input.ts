@@ -1,6 +1,6 @@
 import type { Body, Fabric, Level, Pattern, Plan, PlanChoices } from '../garment/index.ts';
 import { garmentAtSize, chainEdges, middleSize, fromShoulder, timesCut } from '../garment/index.ts';
-import { girthAt, measureNest, nestGirths } from '../check/index.ts';
+import { girthAt, measureNest, nestGirths } from '../measure/index.ts';
 import { planFit } from '../fit/index.ts';
 import type { Opening, PlanInput } from '../fit/index.ts';
 import { pathLength, pathStart } from '../geometry/index.ts';

@@ -2,7 +2,7 @@ import type { Finding, Fitting, Garment, LengthPlan, Plan, Step } from '../garme
 import { len, t, fromShoulder, type Part, word, type Phrase } from '../garment/index.ts';
 import type { MeasureId } from '../garment/index.ts';
 import { alterationOf, applyStep } from '../alter/index.ts';
-import { girthAt } from '../check/index.ts';
+import { girthAt } from '../measure/index.ts';
 import { pipelineFinding } from './words-table.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
 import { LENGTHS, WAIST } from './length-alteration.ts';
