@@ -57,3 +57,22 @@ describe('a pattern bought with a left and a right front that differ', () => {
       expect(off, id).toBeLessThan(0.5);
   });
 });
+
+describe('what goes across the middle', () => {
+  it('stays one piece when left and right are parted, sewn to both', () => {
+    const skirt = garmentAtSize(sample('a-line-skirt'), SIZE);
+    const { garment: high } = applyStep(skirt, {
+      id: 's',
+      kind: 'alter',
+      entry: 'high-hip',
+      params: { amount: 10, side: 'left' },
+    });
+    expect(high.pieces.filter((p) => p.id === 'waistband' || p.of === 'waistband').map((p) => p.id)).toEqual([
+      'waistband',
+    ]);
+    const waist = high.seams.filter((s) => s.b.some((r) => r.piece === 'waistband'));
+    expect(waist.map((s) => s.id)).toEqual(['waist']);
+    expect(new Set(waist[0]!.a.map((r) => sideOf(piece(high, r.piece))))).toEqual(new Set(['left', 'right']));
+    for (const [id, off] of missed(high)) expect(off, id).toBeLessThan(0.5);
+  });
+});

@@ -1,10 +1,17 @@
-import { drawnSide as sideDrawn, sideOf as sideWorn } from '../../garment/index.ts';
+import {
+  drawnSide as sideDrawn,
+  sideOf as sideWorn,
+  assembled,
+  isOnFold,
+  wornPair,
+} from '../../garment/index.ts';
 import type {
   BodySide,
   DrawnPiece,
   EdgeRef,
   Follower,
   Garment,
+  PartEdge,
   PieceId,
   Seam,
   Worn,
@@ -68,69 +75,88 @@ function oneSide(piece: DrawnPiece, side: BodySide, id: PieceId): DrawnPiece {
   };
 }
 
+/** Drawn whole and worn across the middle, or of no side: a waistband, a fly's facing. What follows left and right goes on being one piece then. */
+const goesAcross = (piece: DrawnPiece): boolean =>
+  !isOnFold(piece) && piece.worn.every((w) => w.side === 'both');
+
 /** The pieces of these ids that are not parted yet, with what follows them and the bands sewn to them. */
 function toPart(garment: Garment, ids: readonly PieceId[]): ReadonlySet<PieceId> {
   const parted = new Set<PieceId>();
-  const add = (id: PieceId): void => {
+  const add = (id: PieceId, follows: boolean): void => {
     const piece = garment.pieces.find((p) => p.id === id);
-    if (!piece || sideWorn(piece) !== undefined || parted.has(id)) return;
+    if (!piece || sideWorn(piece) !== undefined || parted.has(id) || (follows && goesAcross(piece))) return;
     parted.add(id);
-    for (const f of followersOf(garment, id)) add(f.piece);
+    for (const f of followersOf(garment, id)) add(f.piece, true);
   };
-  for (const id of ids) add(id);
+  for (const id of ids) add(id, false);
   for (const band of garment.bands) {
     const seam = garment.seams.find((s) => s.id === band.seam);
-    if (seam && [...seam.a, ...seam.b].some((r) => parted.has(r.piece))) add(band.piece);
+    if (seam && [...seam.a, ...seam.b].some((r) => parted.has(r.piece))) add(band.piece, true);
   }
   return parted;
 }
 
-const refsOf = (seam: Seam): readonly EdgeRef[] => [...seam.a, ...seam.b];
+/** A seam of the parted garment, and which one it was. */
+interface PartedSeam {
+  readonly seam: Seam;
+  readonly was: string;
+}
 
-/** The garment with these pieces as a left and a right one each; its seams once for each side, or on the one side they were on already. */
-function partedGarment(garment: Garment, parted: ReadonlySet<PieceId>, ids: HalfIds): Garment {
-  const turned = new Set<PieceId>();
-  const sideOf = new Map(garment.pieces.map((p) => [p.id, sideWorn(p)]));
-  const pieces = garment.pieces.flatMap((piece) => {
-    if (!parted.has(piece.id)) return [piece];
-    return SIDES.map((side) => {
-      if (side !== drawnSide(piece)) turned.add(ids.piece(piece.id, side));
-      return oneSide(piece, side, ids.piece(piece.id, side));
+/**
+ * The seams of the parted garment: each that touches what is parted once for each side, or on the one side it was on already; a centre seam between the two
+ * halves, and one that goes all round (a waistband's) through both, as the garment is sewn (`assembled`).
+ */
+function partedSeams(garment: Garment, parted: ReadonlySet<PieceId>, ids: HalfIds): PartedSeam[] {
+  const drawn = new Map(garment.pieces.map((p) => [p.id, drawnSide(p)]));
+  const { parts, joins } = assembled({
+    ...garment,
+    pieces: garment.pieces.map((piece) => {
+      const half = drawn.get(piece.id) === 'right' ? ('back' as const) : ('front' as const);
+      return parted.has(piece.id) && goesAcross(piece)
+        ? { ...piece, half, worn: wornPair(drawn.get(piece.id)) }
+        : { ...piece, half };
+    }),
+  });
+  const refFor = ({ part, edge, backwards }: PartEdge): EdgeRef => {
+    const { piece: id, side } = parts[part]!;
+    const to = parted.has(id) && side !== 'both' ? side : undefined;
+    const piece = to ? ids.piece(id, to) : id;
+    // A piece turned over runs its edges the other way round.
+    const back = backwards !== (to !== undefined && to !== drawn.get(id));
+    return back ? { piece, edge, backwards: back } : { piece, edge };
+  };
+  return garment.seams.flatMap((seam): PartedSeam[] => {
+    if (![...seam.a, ...seam.b].some((r) => parted.has(r.piece))) return [{ seam, was: seam.id }];
+    const found = new Map<string, { a: EdgeRef[]; b: EdgeRef[]; side: BodySide }>();
+    for (const join of joins.filter((j) => j.seam === seam.id)) {
+      const [a, b] = [join.a.map(refFor), join.b.map(refFor)];
+      const part = [...join.a, ...join.b].map((e) => parts[e.part]!).find((x) => parted.has(x.piece))!;
+      // Layers of one piece (a yoke and its inside) are one outline, and one seam.
+      const key = JSON.stringify([a, b]);
+      if (!found.has(key)) found.set(key, { a, b, side: part.side === 'right' ? 'right' : 'left' });
+    }
+    const sides = [...found.values()].toSorted((x, y) => SIDES.indexOf(x.side) - SIDES.indexOf(y.side));
+    return sides.map(({ a, b, side }) => {
+      const own = sides.length > 1 ? { id: ids.seam(seam.id, side), name: `${seam.name}, ${side}` } : {};
+      return { seam: { ...seam, ...own, a, b }, was: seam.id };
     });
   });
-  const refFor = (ref: EdgeRef, side: BodySide): EdgeRef => {
-    if (!parted.has(ref.piece)) return ref;
-    const piece = ids.piece(ref.piece, side);
-    // A piece turned over runs its edges the other way round.
-    const backwards = (ref.backwards ?? false) !== turned.has(piece);
-    return backwards ? { piece, edge: ref.edge, backwards } : { piece, edge: ref.edge };
+}
+
+/** The garment with these pieces as a left and a right one each. */
+function partedGarment(garment: Garment, parted: ReadonlySet<PieceId>, ids: HalfIds): Garment {
+  const seams = partedSeams(garment, parted, ids);
+  const halvesOf = (id: PieceId): readonly PieceId[] =>
+    parted.has(id) ? SIDES.map((side) => ids.piece(id, side)) : [id];
+  const drawnHalf = (id: PieceId): PieceId => {
+    const piece = garment.pieces.find((p) => p.id === id);
+    return piece && parted.has(id) ? ids.piece(id, drawnSide(piece)) : id;
   };
-  const sidesOf = (seam: Seam): readonly BodySide[] => {
-    const known = refsOf(seam).flatMap((r) => sideOf.get(r.piece) ?? []);
-    return known.length > 0 ? [known[0]!] : SIDES;
-  };
-  const touches = (seam: Seam): boolean => refsOf(seam).some((r) => parted.has(r.piece));
-  const selfJoined = (seam: Seam): boolean =>
-    seam.a.every((r) => parted.has(r.piece) && seam.b.some((s) => s.piece === r.piece && s.edge === r.edge));
-  const idOn = (seam: Seam, side: BodySide): string =>
-    sidesOf(seam).length === 1 || selfJoined(seam) ? seam.id : ids.seam(seam.id, side);
-  const seams = garment.seams.flatMap((seam): Seam[] => {
-    if (!touches(seam)) return [seam];
-    // A centre seam joins a piece to its own twin: now it joins left and right.
-    if (selfJoined(seam))
-      return [{ ...seam, a: seam.a.map((r) => refFor(r, 'left')), b: seam.b.map((r) => refFor(r, 'right')) }];
-    const sides = sidesOf(seam);
-    return sides.map((side) => ({
-      ...seam,
-      id: idOn(seam, side),
-      name: sides.length === 1 ? seam.name : `${seam.name}, ${side}`,
-      a: seam.a.map((r) => refFor(r, side)),
-      b: seam.b.map((r) => refFor(r, side)),
-    }));
-  });
   return {
-    pieces,
-    seams: [...seams, ...foldSeams(garment, parted, ids)],
+    pieces: garment.pieces.flatMap((piece) =>
+      parted.has(piece.id) ? SIDES.map((side) => oneSide(piece, side, ids.piece(piece.id, side))) : [piece],
+    ),
+    seams: [...seams.map((s) => s.seam), ...foldSeams(garment, parted, ids)],
     followers: garment.followers.flatMap((f): Follower[] =>
       parted.has(f.piece)
         ? SIDES.map((side) => ({
@@ -138,26 +164,24 @@ function partedGarment(garment: Garment, parted: ReadonlySet<PieceId>, ids: Half
             piece: ids.piece(f.piece, side),
             parent: parted.has(f.parent) ? ids.piece(f.parent, side) : f.parent,
           }))
-        : [f],
+        : // One that stays whole is in register with the half that was not turned over.
+          [{ ...f, parent: drawnHalf(f.parent) }],
     ),
-    bands: garment.bands.flatMap((b) => {
-      const seam = garment.seams.find((s) => s.id === b.seam);
-      if (!seam || !touches(seam)) return [b];
-      const sides = selfJoined(seam) ? SIDES : sidesOf(seam);
-      return sides.map((side) => ({
-        piece: parted.has(b.piece) ? ids.piece(b.piece, side) : b.piece,
-        seam: idOn(seam, side),
-      }));
-    }),
-    levels: garment.levels.map((l) => ({
-      ...l,
-      pieces: l.pieces.flatMap((id) => (parted.has(id) ? SIDES.map((side) => ids.piece(id, side)) : [id])),
-    })),
+    bands: garment.bands.flatMap((b) =>
+      seams
+        .filter((s) => s.was === b.seam)
+        .flatMap(({ seam }) =>
+          halvesOf(b.piece)
+            .filter((piece) => [...seam.a, ...seam.b].some((r) => r.piece === piece))
+            .map((piece) => ({ piece, seam: seam.id })),
+        ),
+    ),
+    levels: garment.levels.map((l) => ({ ...l, pieces: l.pieces.flatMap(halvesOf) })),
   };
 }
 
 /**
- * Left and right parted: every named piece, its followers and its bands become two, worn on one side and `of` the one they were; seams are there once for each side.
+ * Left and right parted: every named piece, its followers and its bands become two (but what goes across the middle in one), worn on one side and `of` the one they were; seams are there once for each side.
  * Pieces already parted stay. Where a piece was cut on the fold the halves get a seam between them that is cut as one (a note says so).
  * What the alteration has done so far is kept; it goes on being measured against the garment as it was, parted the same way.
  */
