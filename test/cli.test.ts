@@ -599,7 +599,6 @@ describe('lay and cloth', () => {
   });
 
   it.each([
-    [['lay', 'f.json', '--out', 'l.svg'], '--width is missing'],
     [['lay', 'f.json', '--width', '1400', '--out', 'l.svg'], 'write the unit too'],
     [
       ['lay', 'f.json', '--width', '1400mm', '--cloth', 'contrast', '--out', 'l.svg'],

@@ -1,4 +1,5 @@
-import type { Fold, Placement } from '../src/layout/index.ts';
+import type { Fold } from '../src/garment/index.ts';
+import type { Placement } from '../src/layout/index.ts';
 
 /** A lay of a sample's shell in its middle size, nap either way, as a careful cutter puts it down. mm. */
 export interface HandLay {

@@ -1,10 +1,34 @@
 import { describe, expect, it } from 'vitest';
 import { loadBody, loadChart, loadEither } from '../src/cli/load.ts';
 import type { Io } from '../src/cli/io.ts';
-import { InputError, writeBody, writePattern, writePerson, type Body } from '../src/garment/index.ts';
+import {
+  InputError,
+  readFitting,
+  writeBody,
+  writeFitting,
+  writePattern,
+  writePerson,
+  type Body,
+  type Fitting,
+  type LaySettings,
+} from '../src/garment/index.ts';
+import { runCli } from '../src/cli/index.ts';
+import { cuttingPieces, lay, type Placement } from '../src/layout/index.ts';
+import { readPaper, sheet, svg } from '../src/paper/index.ts';
+import { createPipeline, newFitting } from '../src/pipeline/index.ts';
 import { sample } from '../src/samples/index.ts';
 import { decodeText } from '../src/desk/decode-text.ts';
-import { openBytes, tablePattern, type Opened, type Wishes } from '../src/desk/index.ts';
+import {
+  fittingSheet,
+  layJob,
+  laySaid,
+  laySettings,
+  openBytes,
+  putLaySettings,
+  tablePattern,
+  type Opened,
+  type Wishes,
+} from '../src/desk/index.ts';
 
 const utf8 = (text: string, mark = false): Uint8Array =>
   new TextEncoder().encode(`${mark ? '\ufeff' : ''}${text}`);
@@ -149,4 +173,122 @@ describe('what a file is', () => {
 it('decodes ½ in one byte, and never takes good UTF-8 for the Western code page', () => {
   expect(decodeText(Uint8Array.of(0x34, 0x30, 0xbd))).toBe('40½');
   expect(decodeText(utf8('40½ é'))).toBe('40½ é');
+});
+
+describe('what a fitting keeps of cloth and paper', () => {
+  const body: Body = {
+    id: 'anna',
+    name: 'Anna',
+    wearer: 'woman',
+    show: 'cm',
+    waist: 'natural',
+    readings: { 'waist-girth': [{ value: 720 }], 'hip-girth': [{ value: 960 }] },
+  };
+  const plain = newFitting({ body, pattern: sample('a-line-skirt'), on: '2026-03-01' });
+  const { make } = createPipeline();
+  const { garment, plan } = make(plain);
+  const piece = cuttingPieces(garment, 'shell')[0]!.piece;
+
+  /** What a command writes and answers, of one fitting in the world. */
+  const run = async (fitting: Fitting, ...argv: string[]) => {
+    const files = new Map<string, string | Uint8Array>([['f.json', writeFitting(fitting)]]);
+    let out = '';
+    const world: Io = {
+      readFile: (path) => Promise.resolve(utf8(String(files.get(path)))),
+      writeFile: (path, content) => Promise.resolve(void files.set(path, content)),
+      mustBeWritable: () => Promise.resolve(),
+      exists: (path) => Promise.resolve(files.has(path)),
+      out: (text) => (out += text),
+      err: () => undefined,
+      today: () => '2026-03-01',
+      now: () => 0,
+    };
+    await runCli(argv, world);
+    return { out, file: (path: string): string => String(files.get(path)) };
+  };
+  interface Laid {
+    readonly length: number;
+    readonly width: number;
+    readonly placements: readonly { readonly piece: string; readonly x: number; readonly y: number }[];
+    readonly findings: readonly { readonly code: string }[];
+  }
+  const laid = async (fitting: Fitting, ...more: string[]): Promise<Laid> => {
+    const { out } = await run(fitting, 'lay', 'f.json', '--sweeps', '1', '--out', 'l.svg', '--json', ...more);
+    return JSON.parse(out) as Laid;
+  };
+  /** The page's way: the settings of the fitting, the job of the desk, the first search. */
+  const onPage = (fitting: Fitting): { length: number; placements: readonly object[] } => {
+    const { job } = layJob(garment, 'shell', laySettings(fitting, 'shell'));
+    return [...lay(job, { seed: 1, budget: { sweeps: 1 } })].at(-1)!;
+  };
+
+  const KEPT: readonly (readonly [string, Partial<LaySettings>])[] = [
+    ['nothing', {}],
+    ['a width, a nap and no fold', { width: 1143, nap: 'one-way', fold: 'none', gap: 6, selvage: 20 }],
+    ['stripes', { repeatAlong: 60, fold: 'none' }],
+    ['cloth that shrinks', { shrinkWidth: 0.04, shrinkLength: 0.05 }],
+    ['a spoilt place', { fold: 'none', spoilt: [{ fromEnd: 0, fromEdge: 0, long: 400, high: 900 }] }],
+    [
+      'a remnant',
+      {
+        fold: 'none',
+        remnant: [
+          { x: 0, y: 0 },
+          { x: 2400, y: 0 },
+          { x: 2400, y: 1300 },
+          { x: 0, y: 1300 },
+        ],
+      },
+    ],
+  ];
+  it.each(KEPT)('is laid alike on the page and from the command line: %s', async (_name, kept) => {
+    const fitting = Object.keys(kept).length === 0 ? plain : putLaySettings('shell', kept)(plain);
+    const [line, page] = [await laid(fitting), onPage(fitting)];
+    expect(line.length).toBe(page.length);
+    expect(line.placements).toEqual(page.placements);
+    expect(line.width).toBeWithinMm((kept.width ?? 1400) * (1 - (kept.shrinkWidth ?? 0)), 1e-6);
+  });
+
+  it('gives way to what is typed, and leaves out pins of another lay, telling so', async () => {
+    const open = putLaySettings('shell', { fold: 'none' })(plain);
+    const [found] = (onPage(open).placements as readonly Placement[]).filter((p) => p.piece === piece);
+    // The same place, three metres further along the cloth: nothing else would lay it there.
+    const { as: _as, ...at } = { ...found!, x: found!.x + 3000 };
+    const kept = putLaySettings('shell', { pins: [at] })(open);
+    const pinned = await laid(kept);
+    expect(pinned.placements).toContainEqual(expect.objectContaining(at));
+    const typed = await laid(kept, '--width', '1600mm');
+    expect(typed.width).toBe(1600);
+    expect(typed.findings.map((f) => f.code)).toContain('pins-left-out');
+    expect(laySaid(laySettings(kept, 'shell'), {}).settings.pins).toHaveLength(1);
+  });
+
+  it('is read to the last field, and an older fitting keeps what holds', () => {
+    const fitting = putLaySettings('shell', { width: 1143 })(plain);
+    expect(readFitting(writeFitting(fitting)).lay).toEqual(fitting.lay);
+    const wrong = JSON.parse(writeFitting(fitting)) as { lay: { shell: { nap: string } } };
+    wrong.lay.shell.nap = 'sideways';
+    expect(() => readFitting(wrong)).toThrow('lay.shell.nap');
+    const older = {
+      ...(JSON.parse(writeFitting(plain)) as object),
+      version: 1,
+      lay: { shell: { width: 1143, nap: 'sideways', gap: 1e9, colour: 'red' }, felt: {} },
+    };
+    expect(readFitting(older).lay).toEqual({ shell: { width: 1143 } });
+  });
+
+  it('goes on paper alike from page and command line: pieces, allowances, other sizes, cautions', async () => {
+    const pattern = { ...sample('a-line-skirt'), cautions: ['tight', 'hot-iron'] };
+    const fitting: Fitting = {
+      ...plain,
+      pattern,
+      paper: { paper: '900x1500', allowances: false, nest: 'off', pieces: [piece] },
+    };
+    const { file } = await run(fitting, 'print', 'f.json', '--out', 'p.svg');
+    const choices = fittingSheet(fitting, plan);
+    expect(choices.notes!.join(' ')).toMatch(/breathe.*hot iron/);
+    expect(file('p.svg')).toBe(
+      svg(sheet(make(fitting).garment, choices, readPaper('900x1500').width), fitting.title),
+    );
+  });
 });

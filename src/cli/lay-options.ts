@@ -1,19 +1,8 @@
-import type { Cloth } from '../garment/index.ts';
-import {
-  DEFAULT_GAP,
-  DEFAULT_SELVAGE,
-  type Fold,
-  type LayOptions,
-  type Nap,
-  type Repeat,
-} from '../layout/index.ts';
+import { NAPS, type LaySettings } from '../garment/index.ts';
+import type { LayOptions } from '../layout/index.ts';
 import type { Io } from './io.ts';
 import { choiceOption, lengthOption, numberOption } from './option.ts';
 import type { OptionConfig, Options } from './verb.ts';
-
-export const CLOTHS: readonly Cloth[] = ['shell', 'lining', 'interfacing', 'contrast'];
-export const FOLDS: readonly Fold[] = ['none', 'lengthwise', 'crosswise', 'partial', 'double'];
-const NAPS: readonly Nap[] = ['one-way', 'two-way', 'free'];
 
 /** Options of laying pieces on cloth; shared by `lay` and `cloth`. */
 export const LAY_OPTIONS: OptionConfig = {
@@ -28,9 +17,9 @@ export const LAY_OPTIONS: OptionConfig = {
 };
 
 export const LAY_WORDS: Readonly<Record<string, string>> = {
-  nap: 'one-way (default), two-way, or free (cloth without grain)',
-  gap: 'least distance between pieces, 3mm when not said',
-  selvage: 'kept clear along each selvage, 1/2in when not said',
+  nap: 'one-way, two-way, or free (cloth without grain); as the fitting keeps it, else one-way',
+  gap: 'least distance between pieces; as the fitting keeps it, else 3mm',
+  selvage: 'kept clear along each selvage; as the fitting keeps it, else 1/2in',
   'repeat-along': 'stripes or checks: the repeat along the cloth',
   'repeat-across': 'stripes or checks: the repeat across the cloth',
   seconds: 'how long to search',
@@ -39,29 +28,36 @@ export const LAY_WORDS: Readonly<Record<string, string>> = {
 };
 
 export interface LaySaid {
-  readonly nap: Nap;
-  readonly gap: number;
-  readonly selvage: number;
-  readonly repeat: Repeat | null;
+  /** What was typed: it goes before what the fitting keeps. */
+  readonly settings: Partial<LaySettings>;
   readonly search: LayOptions;
 }
 
 /** What was said about the lay. @param seconds when nothing is said @throws UsageError */
 export function readLay(options: Options, io: Io, seconds: number): LaySaid {
-  const [along, across] = [lengthOption(options, 'repeat-along'), lengthOption(options, 'repeat-across')];
   const sweeps = numberOption(options, 'sweeps', 1, 1_000_000, true);
   const time = numberOption(options, 'seconds', 0.1, 86_400) ?? seconds;
+  const said = {
+    nap: choiceOption(options, 'nap', NAPS),
+    gap: lengthOption(options, 'gap'),
+    selvage: lengthOption(options, 'selvage'),
+    repeatAlong: lengthOption(options, 'repeat-along'),
+    repeatAcross: lengthOption(options, 'repeat-across'),
+  };
+  // A repeat that is typed is the whole of it.
+  const none = said.repeatAlong === undefined && said.repeatAcross === undefined;
   return {
-    nap: choiceOption(options, 'nap', NAPS) ?? 'one-way',
-    gap: lengthOption(options, 'gap') ?? DEFAULT_GAP,
-    selvage: lengthOption(options, 'selvage') ?? DEFAULT_SELVAGE,
-    repeat:
-      along === undefined && across === undefined
-        ? null
-        : { ...(along === undefined ? {} : { along }), ...(across === undefined ? {} : { across }) },
+    settings: {
+      ...(none ? {} : { repeatAlong: 0, repeatAcross: 0 }),
+      ...typed(said),
+    },
     search: {
       seed: numberOption(options, 'seed', 0, 2 ** 31, true) ?? 1,
       budget: sweeps === undefined ? { seconds: time, now: io.now } : { sweeps },
     },
   };
 }
+
+/** Only what was typed. */
+export const typed = <T extends object>(said: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
+  Object.fromEntries(Object.entries(said).filter(([, value]) => value !== undefined)) as never;

@@ -1,4 +1,5 @@
 import type { Body } from './measure/body.ts';
+import type { KeptLay } from './lay-settings.ts';
 import type { Level } from './piece.ts';
 import type { Pattern } from './pattern.ts';
 
@@ -94,10 +95,13 @@ export interface Fitting {
   readonly steps: readonly Step[];
   readonly observations: readonly Observation[];
   readonly paper: PaperChoices;
-  /** Layout settings, owned by src/layout; kept as given. */
-  readonly lay?: Readonly<Record<string, unknown>>;
+  /** How its cloths are laid, as far as that was decided. */
+  readonly lay?: KeptLay;
   readonly notes: string;
 }
+
+/** Paper when nobody has said: what is at hand everywhere, with all that the maker drew. */
+export const DEFAULT_PAPER: PaperChoices = { paper: 'a4', allowances: true, nest: 'faint' };
 
 export const DEFAULT_CHOICES: PlanChoices = {
   ease: {},

@@ -17,6 +17,7 @@ export * from './chart.ts';
 export * from './pattern.ts';
 export * from './measure/body.ts';
 export * from './fitting.ts';
+export * from './lay-settings.ts';
 export * from './plan.ts';
 export * from './input-error.ts';
 export * from './told-error.ts';

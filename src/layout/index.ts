@@ -21,7 +21,7 @@ export { beforeWashing, purchase, yardsUp, type ClothOffer, type Purchase } from
 export { clothNeeds, jobFor, stripeFindings, type ClothChoice, type ClothNeed } from './shop/cloth-needs.ts';
 export { notions, type Notion } from './shop/notions.ts';
 export { bundles, cuttingOrder, type Bundle, type CuttingLine } from './shop/cutting-list.ts';
-export { cuttingCautions, type CuttingTool } from './shop/cutting-cautions.ts';
+export { cuttingCautions } from './shop/cutting-cautions.ts';
 export { layMeasures, longEdges, measureWords, type GrainEnd } from './drawn/lay-measures.ts';
 export {
   drawLay,

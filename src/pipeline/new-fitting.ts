@@ -1,4 +1,4 @@
-import { DEFAULT_CHOICES } from '../garment/index.ts';
+import { DEFAULT_CHOICES, DEFAULT_PAPER } from '../garment/index.ts';
 import type { Body, Fabric, Fitting, Pattern, PlanChoices, Step } from '../garment/index.ts';
 
 export interface NewFitting {
@@ -33,7 +33,7 @@ export function newFitting(given: NewFitting): Fitting {
     choices: { ...DEFAULT_CHOICES, ...given.choices },
     steps: [TRUE_FIRST],
     observations: [],
-    paper: { paper: given.paper ?? 'a4', allowances: true, nest: 'faint' },
+    paper: { ...DEFAULT_PAPER, ...(given.paper === undefined ? {} : { paper: given.paper }) },
     notes: given.notes ?? '',
   };
 }

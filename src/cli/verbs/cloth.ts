@@ -1,10 +1,13 @@
+import { clothChoice, laySaid, laySettings } from '../../desk/index.ts';
 import {
-  tellLength,
   type Cloth,
+  CLOTHS,
   type Fitting,
+  FOLDS,
   type Garment,
-  type Tell,
   renderPhrase,
+  type Tell,
+  tellLength,
 } from '../../garment/index.ts';
 import {
   bundles,
@@ -13,10 +16,9 @@ import {
   clothNeeds,
   type CuttingLine,
   cuttingPieces,
-  garmentMatches,
   notions,
 } from '../../layout/index.ts';
-import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
+import { LAY_OPTIONS, LAY_WORDS, readLay, typed, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, pairOptions, shareOption, textOption, textOptions } from '../option.ts';
 import { UsageError, type Options, type Verb } from '../verb.ts';
@@ -38,8 +40,9 @@ function price(options: Options): ClothChoice['price'] {
   };
 }
 
-/** Widths for one cloth: those said for it, else those said for all, else the common ones. */
-function widthsFor(options: Options, cloth: Cloth): readonly number[] {
+/** Widths for one cloth: those said for it, else those said for all, else the one that is kept, else the common ones. */
+function widthsFor(options: Options, fitting: Fitting, cloth: Cloth): readonly number[] {
+  const kept = fitting.lay?.[cloth]?.width;
   const words = textOptions(options, 'width');
   const own = pairOptions({ width: words.filter((w) => w.includes('=')) }, 'width');
   const stray = own.find(([name]) => !CLOTHS.some((c) => c === name));
@@ -47,7 +50,7 @@ function widthsFor(options: Options, cloth: Cloth): readonly number[] {
     throw new UsageError(`--width ${stray[0]}: there is no such cloth; there are ${CLOTHS.join(', ')}.`);
   const mine = own.filter(([name]) => name === cloth).map(([, w]) => lengthWord(w, '--width'));
   const all = words.filter((w) => !w.includes('=')).map((w) => lengthWord(w, '--width'));
-  return mine.length > 0 ? mine : all.length > 0 ? all : WIDTHS;
+  return mine.length > 0 ? mine : all.length > 0 ? all : kept === undefined ? WIDTHS : [kept];
 }
 
 function choicesFor(
@@ -61,23 +64,21 @@ function choicesFor(
   const wrong = folds.find((f) => !FOLDS.some((x) => x === f));
   if (wrong !== undefined)
     throw new UsageError(`--fold should be one of ${FOLDS.join(', ')}, not "${wrong}".`);
-  const [cost, shrink] = [price(options), shareOption(options, 'shrink')];
+  const cost = price(options);
   return cloths.map((cloth): ClothChoice => {
-    const lengthwise = shrink ?? (cloth === 'shell' ? fitting.fabric.shrinkLength : undefined);
-    const crosswise = cloth === 'shell' ? fitting.fabric.shrinkWidth : undefined;
+    // Stripes that are typed are the shell's; what is typed of shrinking goes for all.
+    const { repeatAlong: _along, repeatAcross: _across, ...plain } = said.settings;
+    const { settings } = laySaid(laySettings(fitting, cloth), {
+      ...(cloth === 'shell' ? said.settings : plain),
+      ...typed({ shrinkLength: shareOption(options, 'shrink') }),
+      ...(cost === undefined ? {} : { price: cost.amount, pricePer: cost.per }),
+    });
+    const kept = fitting.lay?.[cloth]?.fold;
     return {
-      cloth,
-      widths: widthsFor(options, cloth),
-      folds: folds.length > 0 ? FOLDS.filter((f) => folds.includes(f)) : ['lengthwise', 'none'],
-      nap: said.nap,
-      gap: said.gap,
-      selvage: said.selvage,
-      ...(said.repeat === null || cloth !== 'shell'
-        ? {}
-        : { repeat: said.repeat, matches: garmentMatches(garment) }),
-      ...(lengthwise === undefined ? {} : { shrinkLength: lengthwise }),
-      ...(crosswise === undefined ? {} : { shrinkWidth: crosswise }),
-      ...(cost === undefined ? {} : { price: cost }),
+      ...clothChoice(garment, cloth, settings),
+      widths: widthsFor(options, fitting, cloth),
+      folds:
+        folds.length > 0 ? FOLDS.filter((f) => folds.includes(f)) : kept ? [kept] : ['lengthwise', 'none'],
     };
   });
 }
@@ -121,8 +122,8 @@ export const cloth: Verb = {
     ...LAY_OPTIONS,
   },
   explain: {
-    width: 'a width, or CLOTH=WIDTH (again for each); 45, 54 and 60 in when not said',
-    fold: 'a way to fold (again for each); the shortest is taken of lengthwise and none when not said',
+    width: 'a width, or CLOTH=WIDTH (again for each); as the fitting keeps it, else 45, 54 and 60 in',
+    fold: 'a way to fold (again for each); as the fitting keeps it, else the shorter of lengthwise and none',
     shrink: 'share lost lengthwise in washing, from a test square, e.g. 5%',
     price: '12.50/m or 9/yd',
     elastic: 'NAME=LENGTH  a casing that holds elastic, and its finished length (again for each)',

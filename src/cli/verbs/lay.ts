@@ -1,14 +1,19 @@
-import type { Body, Cloth, Finding, Garment, Tell } from '../../garment/index.ts';
-import { tellLength, lengthStyle } from '../../garment/index.ts';
+import { layJob, laySaid, laySettings } from '../../desk/index.ts';
+import type { Body, Cloth, Finding, Tell } from '../../garment/index.ts';
 import {
-  type ClothChoice,
+  CLOTHS,
+  type CuttingTool,
+  type Fitting,
+  FOLDS,
+  type Garment,
+  type LaySettings,
+  lengthStyle,
+  tellLength,
+} from '../../garment/index.ts';
+import {
   cuttingCautions,
   cuttingOrder,
-  cuttingPieces,
   drawLay,
-  type Fold,
-  garmentMatches,
-  jobFor,
   type Lay,
   lay as layOut,
   LayImpossible,
@@ -20,12 +25,11 @@ import {
   measureWords,
   projectorPages,
   proveLay,
-  stripeFindings,
 } from '../../layout/index.ts';
 import { writeDxfStrokes } from '../../exchange/index.ts';
-import { CLOTHS, FOLDS, LAY_OPTIONS, LAY_WORDS, readLay, type LaySaid } from '../lay-options.ts';
+import { LAY_OPTIONS, LAY_WORDS, readLay, typed, type LaySaid } from '../lay-options.ts';
 import { loadFitting } from '../load.ts';
-import { choiceOption, lengthWord, needOption, textOption } from '../option.ts';
+import { choiceOption, lengthOption, needOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
 
@@ -40,29 +44,28 @@ const AS: Readonly<Record<Lay['placements'][number]['as'], string>> = {
 /** Least time between two messages about a better lay, ms. */
 const QUIET = 1_000;
 
-/** What is to be laid, and where stripes cannot meet. @throws UsageError when nothing is cut of that cloth */
-function layJob(
+/** What is to be laid: what the fitting keeps of the cloth, with what was typed before it. @throws UsageError when nothing is cut of that cloth */
+function jobOf(
+  fitting: Fitting,
   garment: Garment,
   cloth: Cloth,
-  width: number,
-  fold: Fold,
-  said: LaySaid,
-): { job: LayJob; findings: Finding[] } {
-  const pieces = cuttingPieces(garment, cloth);
-  if (pieces.length === 0)
+  said: Partial<LaySettings>,
+): { job: LayJob; settings: LaySettings; findings: readonly Finding[] } {
+  if (!garment.pieces.some((p) => p.cloth === cloth))
     throw new UsageError(
       `No piece is cut of ${cloth}; there are pieces of ${[...new Set(garment.pieces.map((p) => p.cloth))].join(', ')}.`,
     );
-  const choice: ClothChoice = {
-    cloth,
-    widths: [width],
-    folds: [fold],
-    nap: said.nap,
-    gap: said.gap,
-    selvage: said.selvage,
-    ...(said.repeat === null ? {} : { repeat: said.repeat, matches: garmentMatches(garment) }),
-  };
-  return { job: jobFor(pieces, choice, width, fold), findings: stripeFindings(pieces, choice) };
+  const { settings, findings } = laySaid(laySettings(fitting, cloth), said);
+  const asked = layJob(garment, cloth, settings);
+  return { job: asked.job, settings, findings: [...findings, ...asked.findings] };
+}
+
+/** What to mind with the tool that the fitting names. Without one: the drawing goes to a machine whose kind is not said, the picture to a table. */
+function cautionsOf(fitting: Fitting, cloth: Cloth, out: string): string[] {
+  const { tool, fibre } = fitting.lay?.[cloth] ?? {};
+  const synthetic = fibre === undefined || fibre === 'unknown' ? null : fibre === 'synthetic';
+  const tools: CuttingTool[] = tool ? [tool] : /\.dxf$/i.test(out) ? ['knife-plotter', 'laser'] : ['rotary'];
+  return tools.flatMap((t) => cuttingCautions(t, synthetic));
 }
 
 /** The best lay in the time given, by all cores; each better one is told as it comes. A count of sweeps is one thread's, the same everywhere. */
@@ -112,6 +115,7 @@ function tell(
   lay: Lay,
   findings: readonly Finding[],
   wrote: readonly string[],
+  cautions: readonly string[],
   show: Body['show'],
 ): Answer {
   const placements = lay.placements.map(({ piece, copy, x, y, rotation, mirrored, as }) => ({
@@ -142,10 +146,7 @@ function tell(
       'In the order of cutting',
       table(['', 'piece', 'as', 'its grainline'], rows(tell)),
       '',
-      // The drawing goes to a machine whose kind is not said, the picture to a table.
-      ...(/\.dxf$/i.test(wrote[0]!)
-        ? [...cuttingCautions('knife-plotter', null), ...cuttingCautions('laser', null)]
-        : cuttingCautions('rotary', null)),
+      ...cautions,
       '',
       ...wrote.map((w) => `Wrote ${w}.`),
     ].join('\n');
@@ -170,16 +171,15 @@ async function run(call: Call): Promise<Answer> {
   const { words, options, io, pipeline } = call;
   const [file] = words;
   if (file === undefined || words.length > 1) throw new UsageError('lay takes one fitting.');
-  const width = lengthWord(
-    needOption(options, 'width', 'how wide the cloth is, selvage to selvage'),
-    '--width',
-  );
   const out = needOption(options, 'out', 'the picture to write, LAY.svg or LAY.dxf');
   if (!/\.(svg|dxf)$/i.test(out))
     throw new UsageError(`--out: a lay is written as .svg or .dxf, not "${out}".`);
   const cloth = choiceOption(options, 'cloth', CLOTHS) ?? 'shell';
-  const fold = choiceOption(options, 'fold', FOLDS) ?? 'none';
-  const said = readLay(options, io, SECONDS);
+  const lay = readLay(options, io, SECONDS);
+  const said = {
+    ...lay.settings,
+    ...typed({ width: lengthOption(options, 'width'), fold: choiceOption(options, 'fold', FOLDS) }),
+  };
   const fitting = await loadFitting(io, file);
   const projector = textOption(options, 'projector');
   const wrote = [
@@ -187,30 +187,37 @@ async function run(call: Call): Promise<Answer> {
     ...(projector === undefined ? [] : [projector, projector.replace(/(\.svg)?$/i, '-calibrate.svg')]),
   ];
   for (const path of wrote) await io.mustBeWritable(path);
-  const { job, findings } = layJob(pipeline.make(fitting).garment, cloth, width, fold, said);
+  const { job, settings, findings } = jobOf(fitting, pipeline.make(fitting).garment, cloth, said);
   try {
-    const lay = await search(job, said, call);
-    if (lay === null) {
+    const found = await search(job, lay, call);
+    if (found === null) {
       const none = layoutFinding('no-lay-found', 'error', {}, { on: null });
       return {
-        json: { cloth, width, length: null, density: null, placements: [], findings: [none] },
+        json: { cloth, width: settings.width, length: null, density: null, placements: [], findings: [none] },
         text: 'Nothing was written.',
         findings: [none],
       };
     }
-    const proof = proveLay(job, lay);
+    const proof = proveLay(job, found);
     await io.writeFile(
       out,
       /\.dxf$/i.test(out)
-        ? writeDxfStrokes(drawLay(job, lay).strokes)
-        : laySvg(job, lay, { measures: true, style: fitting.body.show }),
+        ? writeDxfStrokes(drawLay(job, found).strokes)
+        : laySvg(job, found, { measures: true, style: fitting.body.show }),
     );
     if (projector !== undefined) {
-      const pages = projectorPages(job, lay);
+      const pages = projectorPages(job, found);
       await io.writeFile(wrote[1]!, pages.lay);
       await io.writeFile(wrote[2]!, pages.calibration);
     }
-    return tell(job, lay, [...findings, ...proof], wrote, fitting.body.show);
+    return tell(
+      job,
+      found,
+      [...findings, ...proof],
+      wrote,
+      cautionsOf(fitting, cloth, out),
+      fitting.body.show,
+    );
   } catch (error) {
     if (error instanceof LayImpossible) return impossible(job, error);
     throw error;
@@ -219,7 +226,9 @@ async function run(call: Call): Promise<Answer> {
 
 export const lay: Verb = {
   name: 'lay',
-  usage: ['lay FITTING.json --width 1400mm [--cloth shell] [--fold none|lengthwise|crosswise] --out LAY.svg'],
+  usage: [
+    'lay FITTING.json [--width 1400mm] [--cloth shell] [--fold none|lengthwise|crosswise] --out LAY.svg',
+  ],
   about: 'lay the pieces on cloth: a picture with measurements, proven free of overlaps',
   options: {
     width: { type: 'string' },
@@ -230,10 +239,11 @@ export const lay: Verb = {
     ...LAY_OPTIONS,
   },
   explain: {
-    width: 'how wide the cloth is, selvage to selvage, with its unit',
+    width:
+      'how wide the cloth is, selvage to selvage, with its unit; as the fitting keeps it, else 1400mm or 54in',
     out: 'the lay to write, true to scale: LAY.svg with measurements, or LAY.dxf with lines by layer for a plotter or cutter',
     cloth: 'shell (default), lining, interfacing or contrast',
-    fold: 'none (default), lengthwise, crosswise, partial or double',
+    fold: 'none, lengthwise, crosswise, partial or double; as the fitting keeps it, else shell and lining lengthwise, the others none',
     projector: 'FILE.svg  a sheet for a projector, and beside it FILE-calibrate.svg',
     ...LAY_WORDS,
     seconds: `how long to search, ${SECONDS} when not said`,

@@ -1,6 +1,13 @@
-import { garmentAtSize, type Finding, type Garment, type Pattern } from '../../garment/index.ts';
+import { fittingSheet, patternSheet } from '../../desk/index.ts';
+import {
+  DEFAULT_PAPER,
+  type Finding,
+  type Garment,
+  garmentAtSize,
+  type PaperChoices,
+} from '../../garment/index.ts';
 import { pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
-import { sizeWords } from '../../pipeline/index.ts';
+import { typed } from '../lay-options.ts';
 import { loadEither } from '../load.ts';
 import { choiceOption, needOption, sizeIndex, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
@@ -13,56 +20,40 @@ interface Job {
   readonly findings: readonly Finding[];
 }
 
-function common(
-  call: Call,
-  nest: Pattern,
-  faint: boolean,
-  allowances: boolean,
-): Pick<SheetChoices, 'allowances' | 'nest' | 'pieces'> {
-  const { options } = call;
+/** What is said of the paper goes before what is kept. */
+function paperSaid({ options }: Call, kept: PaperChoices): PaperChoices {
   const pieces = textOption(options, 'pieces')
     ?.split(',')
     .map((p) => p.trim());
-  const wanted = choiceOption(options, 'nest', ['faint', 'off']) ?? (faint ? 'faint' : 'off');
   return {
-    allowances: options['no-allowances'] === true ? false : allowances,
-    ...(wanted === 'faint' ? { nest } : {}),
-    ...(pieces === undefined ? {} : { pieces }),
+    ...kept,
+    ...typed({
+      paper: textOption(options, 'paper'),
+      nest: choiceOption(options, 'nest', ['faint', 'off']),
+      allowances: options['no-allowances'] === true ? false : undefined,
+      pieces,
+    }),
   };
 }
 
 async function jobOf(call: Call, file: string): Promise<Job> {
   const document = await loadEither(call.io, file);
   const size = textOption(call.options, 'size');
-  const paper = textOption(call.options, 'paper');
   if (document.kind === 'pattern') {
     const { pattern } = document;
     const index = sizeIndex(pattern, size);
-    const choices = {
-      title: pattern.name,
-      size: `Size ${pattern.chart.sizes[index]!.id}`,
-      date: call.io.today(),
-      ...common(call, pattern, false, true),
-    };
-    return { garment: garmentAtSize(pattern, index), choices, paper: paper ?? 'a4', findings: [] };
+    // One printed size: the others are asked for.
+    const paper = paperSaid(call, { ...DEFAULT_PAPER, nest: 'off' });
+    const choices = patternSheet(pattern, index, paper, call.io.today());
+    return { garment: garmentAtSize(pattern, index), choices, paper: paper.paper, findings: [] };
   }
-  const { fitting } = document;
   if (size !== undefined) throw new UsageError('A fitting has its own sizes; --size is for a pattern.');
+  const fitting = { ...document.fitting, paper: paperSaid(call, document.fitting.paper) };
   const made = call.pipeline.make(fitting);
-  const { pattern, paper: own } = fitting;
-  const pieces = own.pieces === undefined ? {} : { pieces: own.pieces };
-  const choices = {
-    title: fitting.title,
-    person: fitting.body.name,
-    size: sizeWords(made.plan),
-    date: fitting.on,
-    ...pieces,
-    ...common(call, pattern, own.nest === 'faint', own.allowances),
-  };
   return {
     garment: made.garment,
-    choices,
-    paper: paper ?? own.paper,
+    choices: fittingSheet(fitting, made.plan),
+    paper: fitting.paper.paper,
     findings: made.findings.filter((f) => f.severity === 'error'),
   };
 }

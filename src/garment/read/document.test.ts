@@ -120,7 +120,7 @@ const fitting: Fitting = {
   ],
   observations: [{ id: 'o1', line: 'hem', where: 'back', direction: 'low', centre: 20, side: 5 }],
   paper: { paper: 'a4', allowances: true, nest: 'faint' },
-  lay: { width: 1400, fold: { kind: 'lengthwise' } },
+  lay: { shell: { width: 1400, fold: 'lengthwise' }, lining: { nap: 'free' } },
   notes: '',
 };
 

@@ -1,7 +1,6 @@
 import type { Body, Reading } from '../measure/body.ts';
 import type { Fabric, Fitting, Observation, PaperChoices, PlanChoices, Step } from '../fitting.ts';
 import {
-  anything,
   byKind,
   date,
   fields,
@@ -17,6 +16,7 @@ import {
   type Read,
 } from './json.ts';
 import { MEASURE_IDS } from '../measure/measure-id.ts';
+import { readLay } from './lay-reader.ts';
 import { migrate } from './migrate.ts';
 import { readPatternValue, readWaist, readWearer } from './pattern-reader.ts';
 import { writeJson } from './write-json.ts';
@@ -126,7 +126,7 @@ const readShape: Read<Fitting> = fields<Fitting>({
   steps: list(readStep, 0, 1_000),
   observations: list(readObservation, 0, 1_000),
   paper: readPaper,
-  lay: maybe(record(name, anything)),
+  lay: maybe(readLay),
   notes: text(200_000),
 });
 

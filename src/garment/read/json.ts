@@ -167,15 +167,6 @@ export function byKind<T extends { readonly kind: string }>(readers: {
   };
 }
 
-/** Anything JSON can hold, kept as given with keys sorted (settings that another room owns). */
-export const anything: Read<unknown> = (value, at) => {
-  // Paths grow with depth; this ends a value that contains itself (a caller's object, never a file).
-  if (at.length > 2_000) wrong(at.slice(0, 200), 'too-deep', 'This is nested too deep.');
-  if (Array.isArray(value)) return value.map((v, i) => anything(v, `${at}[${i}]`));
-  if (typeof value === 'object' && value !== null) return record(name, anything)(value, at);
-  return typeof value === 'number' ? number(-1e15, 1e15)(value, at) : value;
-};
-
 /** Deepest nesting of a JSON text, without parsing it. */
 function depthOf(source: string): number {
   let depth = 0;

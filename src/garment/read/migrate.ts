@@ -1,6 +1,7 @@
 import { InputError } from '../input-error.ts';
 import { MM_PER } from '../words/length-unit.ts';
 import { wrong } from './json.ts';
+import { layThatHolds } from './lay-reader.ts';
 import { patternVersion2 } from './pattern-version-2.ts';
 
 type Format = 'pintrue-fitting' | 'pintrue-pattern' | 'pintrue-body' | 'pintrue-person';
@@ -49,11 +50,12 @@ function patternFromDraft0(doc: Document): Document {
   };
 }
 
-/** Version 2 of the fitting holds a pattern of version 2. */
+/** Version 2 of the fitting holds a pattern of version 2, and of its cloths only what is a setting of theirs. */
 function fittingVersion2(doc: Document): Document {
   const pattern = doc['pattern'];
   return {
     ...doc,
+    ...(doc['lay'] === undefined ? {} : { lay: layThatHolds(doc['lay']) }),
     version: 2,
     pattern: isRecord(pattern) && pattern['version'] === 1 ? patternVersion2(pattern, 'pattern') : pattern,
   };

@@ -1,3 +1,4 @@
+import type { Fold, Nap } from '../../garment/index.ts';
 import { say, writeLength, lengthStyle } from '../../garment/index.ts';
 import { svgNumber, svgPolyline, xmlText } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
@@ -5,7 +6,7 @@ import type { LayDrawing, LayLayer, LyingPiece } from './lay-drawing.ts';
 import { drawLay } from './lay-drawing.ts';
 import { placeWords, SMALL } from './lay-label.ts';
 import { layMeasures, longEdges, measureWords } from './lay-measures.ts';
-import type { Fold, Lay, LayJob, Nap } from '../job/lay-job.ts';
+import type { Lay, LayJob } from '../job/lay-job.ts';
 
 const PLACES = 3;
 const num = (v: number): string => svgNumber(v, PLACES);

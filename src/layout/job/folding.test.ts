@@ -1,8 +1,9 @@
 import { LayImpossible } from '../words/words-table.ts';
+import type { Fold, Nap } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { pointsBox, ringArea } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
-import type { CuttingPiece, Fold, Lay, LayJob, Nap, Placement } from './lay-job.ts';
+import type { CuttingPiece, Lay, LayJob, Placement } from './lay-job.ts';
 import { layBest } from '../lay/lay.ts';
 import { proveLay } from '../lay/prove-lay.ts';
 import { unfold } from './unfold.ts';

@@ -1,12 +1,6 @@
-import type { Cloth, PieceId } from '../../garment/index.ts';
+import type { Cloth, Fold, Nap, PieceId, Pin } from '../../garment/index.ts';
 import type { Point, Ring } from '../../geometry/index.ts';
 import type { Match } from './garment-matches.ts';
-
-/** How the cloth lies on the table. `double`: both selvages folded to the middle; `partial`: one selvage folded in just enough. */
-export type Fold = 'none' | 'lengthwise' | 'crosswise' | 'partial' | 'double';
-
-/** one-way: every piece's top points the same way. two-way: either way. free: quarter turns too (cloth without grain: felt, leather). */
-export type Nap = 'one-way' | 'two-way' | 'free';
 
 /** A piece as it is cut: its outline with allowances, in the pattern's own coordinates (mm, counter-clockwise). */
 export interface CuttingPiece {
@@ -37,16 +31,6 @@ export interface Repeat {
    */
   readonly alongAt?: number;
   readonly acrossAt?: number;
-}
-
-/** A piece that a person has put down and that is not to move. In cloth coordinates, as a placement. */
-export interface Pin {
-  readonly piece: PieceId;
-  readonly copy: number;
-  readonly x: number;
-  readonly y: number;
-  readonly rotation: number;
-  readonly mirrored: boolean;
 }
 
 /** One cloth and what is to be cut from it. Everything in mm. */

@@ -1,5 +1,6 @@
+import type { Fold, Nap } from '../../garment/index.ts';
 import { seeded } from '../search/random.ts';
-import type { CuttingPiece, Fold, LayJob, Nap } from './lay-job.ts';
+import type { CuttingPiece, LayJob } from './lay-job.ts';
 import type { Ring } from '../../geometry/index.ts';
 
 /** A wavy closed outline, star-shaped about its middle, so that it never crosses itself. */

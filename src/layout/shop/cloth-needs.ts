@@ -1,4 +1,4 @@
-import type { Cloth, Finding } from '../../garment/index.ts';
+import type { Cloth, Finding, Fold, Nap } from '../../garment/index.ts';
 import type { ClothOffer, Purchase } from './buy.ts';
 import { doubtPurchases, purchase } from './buy.ts';
 import type { LayOptions } from '../lay/lay.ts';
@@ -6,7 +6,7 @@ import { layBest } from '../lay/lay.ts';
 import { layoutFinding, LayImpossible } from '../words/words-table.ts';
 import type { Match } from '../job/garment-matches.ts';
 import { matchStripes } from '../stripes/stripes.ts';
-import type { CuttingPiece, Fold, Lay, LayJob, Nap, Repeat } from '../job/lay-job.ts';
+import type { CuttingPiece, Lay, LayJob, Repeat } from '../job/lay-job.ts';
 import { DEFAULT_GAP, DEFAULT_SELVAGE } from '../job/lay-job.ts';
 
 /** What is known of one cloth before it is laid out. Widths as sold, mm. */

@@ -1,5 +1,4 @@
-/** How the cloth will be cut. */
-export type CuttingTool = 'shears' | 'rotary' | 'laser' | 'knife-plotter';
+import type { CuttingTool } from '../../garment/index.ts';
 
 /** What to mind before cutting; common workshop practice. Local rules and the maker's instructions come first. */
 export function cuttingCautions(tool: CuttingTool, synthetic: boolean | null): string[] {

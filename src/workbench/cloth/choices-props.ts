@@ -1,5 +1,4 @@
-import type { Cloth } from '../../garment/index.ts';
-import type { LaySettings } from './lay-settings.ts';
+import type { Cloth, LaySettings } from '../../garment/index.ts';
 
 /** What every part of the choices about a cloth is given. */
 export interface ChoicesProps {

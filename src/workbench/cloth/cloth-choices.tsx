@@ -1,7 +1,7 @@
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import type { ChoicesProps } from './choices-props.ts';
-import { FOLDS, NAPS } from './lay-settings.ts';
+import { FOLDS, NAPS } from './lay-words.ts';
 import { percent } from './percent.ts';
 import { SpoiltPlaces } from './spoilt-places.tsx';
 import { WashedSquare } from './washed-square.tsx';

@@ -1,7 +1,7 @@
-import { tellIn, renderPhrase, tellError } from '../../garment/index.ts';
+import { CLOTHS, tellIn, tellError } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useMemo, useState } from 'react';
-import type { Cloth } from '../../garment/index.ts';
+import type { Cloth, LaySettings } from '../../garment/index.ts';
 import { purchase } from '../../layout/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
@@ -10,12 +10,11 @@ import { Waiting } from '../parts/waiting.tsx';
 import { ClothChoices } from './cloth-choices.tsx';
 import { CuttingHelps } from './cutting-helps.tsx';
 import { hangsDown, LayPicture } from './lay-picture.tsx';
-import { layKey, offerOf, putSettings, settingsOf, type LaySettings } from './lay-settings.ts';
+import { layKey } from './lay-words.ts';
+import { offerOf, putLaySettings, laySettings } from '../../desk/index.ts';
 import { Pinned } from './pinned.tsx';
 import { useLay } from './use-lay.ts';
 import { WhatToBuy } from './what-to-buy.tsx';
-
-const CLOTHS: readonly Cloth[] = ['shell', 'lining', 'interfacing', 'contrast'];
 
 /** What to buy, how to lay it, how to cut it. */
 export default function ClothScreen({ bench }: { bench: ReadyBench }) {
@@ -51,13 +50,13 @@ export default function ClothScreen({ bench }: { bench: ReadyBench }) {
 
 function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
   const { fitting, made, show, change } = bench;
-  const settings = settingsOf(fitting, cloth);
+  const settings = laySettings(fitting, cloth);
   const key = layKey(settings);
   // Only what changes where pieces lie begins a new search; a price does not.
   const laid = useMemo(() => settings, [key]); // oxlint-disable-line react/exhaustive-deps -- `key` says all that matters of them
   const lay = useLay(made.garment, cloth, laid);
   const put = (part: Partial<LaySettings>, say: string, merge?: string): void =>
-    change(putSettings(cloth, part), `${cloth}: ${say}`, merge);
+    change(putLaySettings(cloth, part), `${cloth}: ${say}`, merge);
   const { picture } = lay;
   return (
     <>
@@ -113,14 +112,6 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
             laid round it.
           </p>
           <Pinned picture={picture} settings={settings} onPins={(pins, say) => put({ pins }, say)} />
-          {lay.misfits
-            .filter((m) => m.mm > 0.5)
-            .map((m) => (
-              <p key={renderPhrase(m.say, tellIn(show))} className="small">
-                Stripes cannot meet at {renderPhrase(m.say, tellIn(show))}: off by{' '}
-                {amountText(m.mm, show, { in: 16 })}.
-              </p>
-            ))}
           {lay.findings.map((f, i) => (
             <p key={`${f.code}/${i}`} className="row small">
               <Sign severity={f.severity} /> {findingSentence(f, tellIn(show))}

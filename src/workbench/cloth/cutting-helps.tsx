@@ -1,11 +1,11 @@
 import { useMemo, useState } from 'react';
-import type { Cloth } from '../../garment/index.ts';
+import type { Cloth, LaySettings } from '../../garment/index.ts';
 import { bundles, cuttingCautions } from '../../layout/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { amountText } from '../parts/amount.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { Pick } from './cloth-choices.tsx';
-import { FIBRES, TOOLS, type LaySettings } from './lay-settings.ts';
+import { FIBRES, TOOLS } from './lay-words.ts';
 import type { LayFile, LayPicture } from './lay-worker.ts';
 import { printPicture } from './print-picture.ts';
 import type { LayState } from './use-lay.ts';

@@ -1,9 +1,8 @@
+import type { Pin, LaySettings } from '../../garment/index.ts';
 import { useRef, useState } from 'react';
 import type { Point } from '../../geometry/index.ts';
-import type { Pin } from '../../layout/index.ts';
 import { ringD } from '../drawing/path-d.ts';
 import { amountText } from '../parts/amount.tsx';
-import type { LaySettings } from './lay-settings.ts';
 import type { LayPicture as Picture, Lying } from './lay-worker.ts';
 import { samePlace } from './pinned.tsx';
 

@@ -1,30 +1,28 @@
-import { type Phrase } from '../../garment/index.ts';
-import type { Cloth, Finding, Garment } from '../../garment/index.ts';
+import type { Cloth, Finding, Garment, Fold, LaySettings } from '../../garment/index.ts';
 import { movePoint } from '../../geometry/index.ts';
 import {
   clothNeeds,
   cuttingOrder,
+  cuttingPieces,
+  type GrainEnd,
+  type Lay,
+  type LayJob,
   layMeasures,
   laySvg,
   layTogether,
   longEdges,
   openedOutline,
+  type Placement,
   projectorPages,
   proveLay,
-  startLay,
-  type Fold,
-  type GrainEnd,
-  type Lay,
-  type LayJob,
-  type Placement,
   type Purchase,
   type SavedSearch,
+  startLay,
 } from '../../layout/index.ts';
 import { ringD } from '../drawing/path-d.ts';
 import { answerCalls } from '../call/index.ts';
 import { browserHands } from './lay-hands.ts';
-import { jobOf, repeatOf } from './lay-job.ts';
-import { offerOf, type LaySettings } from './lay-settings.ts';
+import { clothChoice, layJob } from '../../desk/index.ts';
 
 /** A piece as it lies, ready to draw: x along the cloth, y across, mm. */
 export interface Lying extends Placement {
@@ -65,7 +63,8 @@ let saved: SavedSearch | null = null;
 let begun = 0;
 let halt = new AbortController();
 let searching: Promise<void> = Promise.resolve();
-let misfits: readonly { say: Phrase; mm: number }[] = [];
+/** Where stripes cannot meet, whatever the lay. */
+let apart: readonly Finding[] = [];
 
 function picture(of: LayJob, lay: Lay): LayPicture {
   const grain = layMeasures(of, lay);
@@ -137,7 +136,7 @@ const doings = {
   /** Begins a lay; refuses an impossible one at once, with the width that would do. Ends a search under way. */
   begin: ({ garment, cloth, settings }: Asked): LayPicture | null => {
     halt.abort();
-    ({ job, misfits } = jobOf(garment, cloth, settings));
+    ({ job, findings: apart } = layJob(garment, cloth, settings));
     best = saved = null;
     begun = 0;
     best = startLay(job, 1).best();
@@ -159,9 +158,7 @@ const doings = {
     await searching.catch(() => undefined);
   },
   /** What an independent check of the best lay finds, and stripes that could not all be met. */
-  prove: (): { findings: readonly Finding[]; misfits: readonly { say: Phrase; mm: number }[] } => {
-    return { findings: job && best ? proveLay(job, best) : [], misfits };
-  },
+  prove: (): readonly Finding[] => [...apart, ...(job && best ? proveLay(job, best) : [])],
   /** The best lay as a file, true to scale. */
   file: ({ kind, show }: { kind: LayFile; show: 'in' | 'cm' }): string => {
     if (!job || !best) throw new Error('There is no lay yet to make a file of.');
@@ -174,29 +171,18 @@ const doings = {
     { garment, cloth, settings, widths }: Asked & { widths: readonly number[] },
     tell: (told: { share: number; need: Need | null; findings: readonly Finding[] }) => void,
   ): readonly Finding[] => {
-    // With stripes, the pieces come with the place at which each must stand on them.
-    const { pieces } = jobOf(garment, cloth, settings).job;
-    const repeat = repeatOf(settings);
+    const pieces = cuttingPieces(garment, cloth);
+    const choice = clothChoice(garment, cloth, settings);
     const all: Finding[] = [];
     for (const [i, width] of widths.entries()) {
       const { needs, findings } = clothNeeds(
         pieces,
-        [
-          {
-            cloth,
-            widths: [width],
-            folds: [...new Set<Fold>([settings.fold, 'lengthwise'])],
-            nap: settings.nap,
-            gap: settings.gap,
-            selvage: settings.selvage,
-            ...offerOf(settings),
-            ...(repeat ? { repeat } : {}),
-          },
-        ],
+        [{ ...choice, widths: [width], folds: [...new Set<Fold>([settings.fold, 'lengthwise'])] }],
         { seed: 1, budget: { seconds: NEED_SECONDS, now: () => performance.now() } },
       );
       const need = needs[0];
-      all.push(...findings);
+      // Where stripes cannot meet is told beside the lay.
+      all.push(...findings.filter((f) => f.code !== 'stripes-miss'));
       tell({
         share: (i + 1) / widths.length,
         findings,

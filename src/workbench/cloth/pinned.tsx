@@ -1,5 +1,4 @@
-import type { Pin } from '../../layout/index.ts';
-import type { LaySettings } from './lay-settings.ts';
+import type { Pin, LaySettings } from '../../garment/index.ts';
 import type { LayPicture, Lying } from './lay-worker.ts';
 
 export const samePlace = (p: Pin, l: Pick<Lying, 'piece' | 'copy'>): boolean =>

@@ -1,7 +1,7 @@
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import type { ChoicesProps } from './choices-props.ts';
-import type { Spoilt } from './lay-settings.ts';
+import type { Spoilt } from '../../garment/index.ts';
 
 /** A hand's breadth in the middle of the width, a foot from the end: somewhere to begin from. mm. */
 const NEW: Spoilt = { fromEnd: 300, fromEdge: 300, long: 100, high: 100 };

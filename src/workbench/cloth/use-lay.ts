@@ -1,9 +1,7 @@
-import { type Phrase } from '../../garment/index.ts';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import type { Cloth, Finding, Garment } from '../../garment/index.ts';
+import type { Cloth, Finding, Garment, LaySettings } from '../../garment/index.ts';
 import { Caller } from '../call/index.ts';
 import type { LayDoings, LayFile, LayPicture } from './lay-worker.ts';
-import type { LaySettings } from './lay-settings.ts';
 
 /** Time given to one search before it rests; it can be sent on. s. */
 const BUDGET_SECONDS = 15;
@@ -20,7 +18,6 @@ export interface LayState {
   readonly share: number;
   readonly trouble: Error | null;
   readonly findings: readonly Finding[];
-  readonly misfits: readonly { say: Phrase; mm: number }[];
   readonly stop: () => void;
   readonly goOn: () => void;
   readonly file: (kind: LayFile, show: 'in' | 'cm') => Promise<string>;
@@ -36,7 +33,7 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
   const [running, setRunning] = useState(false);
   const [share, setShare] = useState(0);
   const [trouble, setTrouble] = useState<Error | null>(null);
-  const [proof, setProof] = useState<Pick<LayState, 'findings' | 'misfits'>>({ findings: [], misfits: [] });
+  const [proof, setProof] = useState<readonly Finding[]>([]);
   const turn = useRef(0);
   /** The first lay is there: from then on there is a best one to keep. */
   const begun = useRef(false);
@@ -74,7 +71,7 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
     const mine = ++turn.current;
     begun.current = false;
     setTrouble(null);
-    setProof({ findings: [], misfits: [] });
+    setProof([]);
     setRunning(true);
     setShare(0);
     layer
@@ -101,7 +98,7 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
     running,
     share,
     trouble,
-    ...proof,
+    findings: proof,
     stop: () => {
       setRunning(false);
       if (begun.current) {

@@ -1,14 +1,14 @@
 import { tellIn, renderPhrase } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useState } from 'react';
-import type { Cloth, Finding } from '../../garment/index.ts';
+import type { Cloth, Finding, LaySettings } from '../../garment/index.ts';
 import { notions } from '../../layout/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { amountText } from '../parts/amount.tsx';
 import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';
 import { Caller } from '../call/index.ts';
-import { FOLDS, layKey, type LaySettings } from './lay-settings.ts';
+import { FOLDS, layKey } from './lay-words.ts';
 import type { LayDoings, Need } from './lay-worker.ts';
 import { startLayer } from './use-lay.ts';
 import { WIDTHS } from './widths.ts';

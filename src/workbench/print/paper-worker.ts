@@ -1,7 +1,7 @@
 import type { Fitting, Finding, Garment, Plan } from '../../garment/index.ts';
 import { pageSvg, pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
 import { answerCalls } from '../call/index.ts';
-import { sizeWords } from '../../pipeline/index.ts';
+import { fittingSheet } from '../../desk/index.ts';
 
 /** What is to be printed: the made garment and how the person wants it on paper. */
 export interface PrintAsk {
@@ -17,18 +17,7 @@ export interface PagePicture {
   readonly svg: string;
 }
 
-function choicesOf({ fitting, plan }: PrintAsk): SheetChoices {
-  const { paper, pattern } = fitting;
-  return {
-    title: fitting.title,
-    person: fitting.body.name,
-    size: sizeWords(plan),
-    date: fitting.on,
-    allowances: paper.allowances,
-    ...(paper.nest === 'faint' ? { nest: pattern } : {}),
-    ...(paper.pieces ? { pieces: paper.pieces } : {}),
-  };
-}
+const choicesOf = ({ fitting, plan }: PrintAsk): SheetChoices => fittingSheet(fitting, plan);
 
 /** The same pages are drawn for the preview and written to the PDF: there is no second way. */
 const pagesOf = (ask: PrintAsk) =>

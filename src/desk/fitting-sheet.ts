@@ -1,0 +1,47 @@
+import {
+  cautionsFor,
+  TELL_BOTH,
+  tellIn,
+  told,
+  type Fitting,
+  type PaperChoices,
+  type Pattern,
+  type Plan,
+  type Tell,
+} from '../garment/index.ts';
+import type { SheetChoices } from '../paper/index.ts';
+import { sizeWords } from '../pipeline/index.ts';
+
+type OnPaper = Pick<SheetChoices, 'notes' | 'allowances' | 'nest' | 'pieces'>;
+
+const onPaper = (pattern: Pattern, paper: PaperChoices, tell: Tell): OnPaper => ({
+  notes: cautionsFor(pattern.cautions).map((c) => told(c.words, tell)),
+  allowances: paper.allowances,
+  ...(paper.nest === 'faint' ? { nest: pattern } : {}),
+  ...(paper.pieces ? { pieces: paper.pieces } : {}),
+});
+
+/** What goes on paper with one printed size of a pattern: no person's, so in both units. @param date ISO, printed as given */
+export const patternSheet = (
+  pattern: Pattern,
+  size: number,
+  paper: PaperChoices,
+  date: string,
+): SheetChoices => ({
+  title: pattern.name,
+  size: `Size ${pattern.chart.sizes[size]!.id}`,
+  date,
+  ...onPaper(pattern, paper, TELL_BOTH),
+});
+
+/** What goes on paper with the pieces of a fitting, on every face: as its paper choices say, with the cautions of its pattern on the first page. */
+export function fittingSheet(fitting: Fitting, plan: Plan): SheetChoices {
+  const { paper, pattern, body } = fitting;
+  return {
+    title: fitting.title,
+    person: body.name,
+    size: sizeWords(plan),
+    date: fitting.on,
+    ...onPaper(pattern, paper, tellIn(body.show)),
+  };
+}
