@@ -2,8 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { applyStep } from '../src/alter/index.ts';
 import { walkAll } from '../src/check/index.ts';
 import { girthAt } from '../src/measure/index.ts';
-import { cutWords, garmentAtSize, readPattern, sideOf, writePattern } from '../src/garment/index.ts';
+import {
+  cutWords,
+  garmentAtSize,
+  readPattern,
+  sideOf,
+  writePattern,
+  wornPair,
+} from '../src/garment/index.ts';
 import type { Garment } from '../src/garment/index.ts';
+import { patternFrom, readFile, writePatternPdf } from '../src/exchange/index.ts';
 import { sample } from '../src/samples/index.ts';
 import { OVER, wrapFront } from './wrap-front.ts';
 
@@ -55,6 +63,17 @@ describe('a pattern bought with a left and a right front that differ', () => {
     expect(low.pieces.filter((p) => p.of === 'front-left' || p.of === 'front-right')).toEqual([]);
     for (const [id, off] of missed(low).filter(([seam]) => seam.startsWith('shoulder')))
       expect(off, id).toBeLessThan(0.5);
+  });
+});
+
+describe('a left front and a right front, printed', () => {
+  it('are read back as worn on their sides, and the sleeves as a pair', async () => {
+    const bytes = await writePatternPdf(pattern, '2026-01-01');
+    const { pattern: read } = patternFrom(await readFile(bytes, 'wrap.pdf'), { name: 'Read back' });
+    const worn = (name: string) => read.pieces.find((p) => p.name === name)!.worn;
+    expect(worn('Left front')).toEqual([{ side: 'left', face: 'up' }]);
+    expect(worn('Right front')).toEqual([{ side: 'right', face: 'up' }]);
+    expect(worn('Short sleeve')).toEqual(wornPair());
   });
 });
 
