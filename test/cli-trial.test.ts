@@ -47,7 +47,7 @@ describe('trial', () => {
     await run('trial', 'f.json', ...saw, '--accept', '1', '--out', 'g.json');
     const fitting = readFitting(files.get('g.json')!);
     expect(fitting.observations.map((o) => [o.line, o.where, o.direction, o.centre, o.side])).toEqual([
-      ['waist line', 'back', 'low', 50.8, 31.75],
+      ['waist', 'back', 'low', 50.8, 31.75],
     ]);
     const [step] = fitting.steps;
     expect(step?.kind === 'alter' && step.entry).toBe('length-above-waist');

@@ -64,6 +64,7 @@ export interface PlanChoices {
 /** Something seen in a trial on the body or form; see alter/observe. Amounts in mm at the two ends of the line. */
 export interface Observation {
   readonly id: string;
+  /** Which line, by its id in alter's table of lines; words of a person where none was meant by them. */
   readonly line: string;
   readonly where: 'front' | 'back' | 'all' | 'left' | 'right';
   readonly direction: 'low' | 'high' | 'forward' | 'back' | 'tight' | 'loose' | 'gapes' | 'folds' | 'drags';

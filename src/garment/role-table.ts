@@ -84,6 +84,7 @@ export const SIGN_ROLES = [
   'bust-level',
   'waist',
   'hip',
+  'side',
   'zip-end',
   'pivot',
   'pocket',

@@ -1,5 +1,5 @@
 import type { Garment, Level, MovableEdge, Pattern, Seam } from '../garment/index.ts';
-import { garmentAtSize, limbsAt, middleSize, timesCut } from '../garment/index.ts';
+import { garmentAtSize, limbsAt, middleSize, timesCut, edgeHalf } from '../garment/index.ts';
 import { distance, pathEnd, pathStart, placeAtShare, placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 
@@ -7,13 +7,6 @@ import type { Path, Point } from '../geometry/index.ts';
 const STEEP = 0.5;
 /** A corner this near to its level line's end stands for it: a wrist is measured a little above the sleeve's hem. */
 const BY_LINE_MM = 40;
-
-/** Front or back by the words of the piece; `both` where they say neither or both. */
-function sideOf(words: string): MovableEdge['side'] {
-  const front = /front/i.test(words);
-  const back = /back/i.test(words);
-  return front === back ? 'both' : front ? 'front' : 'back';
-}
 
 const movableSeam = (seams: readonly Seam[], piece: string, edge: string): Seam | undefined =>
   seams.find((s) => s.movable && [...s.a, ...s.b].some((r) => r.piece === piece && r.edge === edge));
@@ -58,10 +51,7 @@ function edgesAt(garment: Garment, level: Level, pieces: readonly string[]): Mov
         edge: edge.id,
         seam: seam.id,
         times: timesCut(piece) / limbsAt(level),
-        side:
-          sideOf(`${piece.id} ${piece.name}`) === 'both'
-            ? sideOf(`${edge.id} ${edge.name}`)
-            : sideOf(`${piece.id} ${piece.name}`),
+        side: edgeHalf(piece, edge) ?? 'both',
       });
     });
   }

@@ -1,5 +1,13 @@
 import type { Body, Fabric, Level, Pattern, Plan, PlanChoices } from '../garment/index.ts';
-import { garmentAtSize, chainEdges, middleSize, fromShoulder, timesCut } from '../garment/index.ts';
+import {
+  garmentAtSize,
+  chainEdges,
+  middleSize,
+  fromShoulder,
+  timesCut,
+  halfOf,
+  seamRole,
+} from '../garment/index.ts';
 import { girthAt, measureNest, nestGirths } from '../measure/index.ts';
 import { planFit } from '../fit/index.ts';
 import type { Opening, PlanInput } from '../fit/index.ts';
@@ -16,15 +24,14 @@ function complete(nest: Readonly<Record<Level, readonly (number | null)[]>>): Ro
   );
 }
 
-/** What of each measured girth lies in front, by the names of the pieces; levels with a piece that is neither are left out. */
+/** What of each measured girth lies in front, by the halves of the pieces; levels with a piece that is of neither are left out. */
 function measuredFront(pattern: Pattern): Rows {
-  const named = new Map(pattern.pieces.map((p) => [p.id, `${p.id} ${p.name}`]));
-  const isFront = (id: string): boolean => /front/i.test(named.get(id) ?? '');
-  const isBack = (id: string): boolean => /back/i.test(named.get(id) ?? '');
+  const halves = new Map(pattern.pieces.map((p) => [p.id, halfOf(p)]));
+  const isFront = (id: string): boolean => halves.get(id) === 'front';
   const out: Record<Level, number[]> = {};
   for (const [level, sizes] of Object.entries(nestGirths(pattern))) {
     const parts = sizes[0]!.parts.map((p) => p.piece);
-    if (sizes.some((s) => s.missing.length > 0) || parts.some((id) => isFront(id) === isBack(id))) continue;
+    if (sizes.some((s) => s.missing.length > 0) || parts.some((id) => halves.get(id) === undefined)) continue;
     if (parts.every(isFront) || !parts.some(isFront)) continue;
     out[level] = sizes.map((s) =>
       s.parts.filter((p) => isFront(p.piece)).reduce((sum, p) => sum + p.width * p.times, 0),
@@ -80,7 +87,9 @@ function openingsOf(pattern: Pattern, size: number): Opening[] {
       pattern.pieces.map((p) => p.id),
     )
   ) {
-    const neck = garment.seams.find((s) => /neck/i.test(s.id) && garment.bands.some((b) => b.seam === s.id));
+    const neck = garment.seams.find(
+      (s) => garment.bands.some((b) => b.seam === s.id) && seamRole(garment, s) === 'neck',
+    );
     const band = neck && garment.bands.find((b) => b.seam === neck.id)!.piece;
     const open = neck && [neck.a, neck.b].find((chain) => chain.every((r) => r.piece !== band));
     if (open) {

@@ -83,7 +83,15 @@ export function dartedWaist(
       runs.length === 2
         ? ['waist-side', 'waist-centre'][i]!
         : ['waist-side', 'waist-middle', 'waist-centre'][i]!;
-    edges.push({ id, name: 'waist', kind: 'seam', path, from: 'waist', allowance: own.allowance });
+    edges.push({
+      id,
+      name: 'waist',
+      kind: 'seam',
+      role: 'waist',
+      path,
+      from: 'waist',
+      allowance: own.allowance,
+    });
     line.push(path);
     const mouth = mouths[i];
     if (!mouth) return;

@@ -45,7 +45,7 @@ const PARTS: readonly Part[] = [
     observations: [
       {
         id: 'waist-low',
-        line: 'waist line',
+        line: 'waist',
         where: 'all',
         direction: 'low',
         centre: MM_PER.in,

@@ -4,27 +4,41 @@ import type {
   DrawnPiece,
   Edge,
   EdgeKind,
+  EdgeRole,
+  Half,
   InnerLine,
   Level,
   LineKind,
   Mark,
   Notch,
+  PieceHalf,
+  PieceRole,
+  SignRole,
 } from '../garment/index.ts';
 import { linePath, pathLength, pathLineIntersections, shareAtPlace } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
+
+/** A notch: `mm` from the edge's start, negative from its end. */
+export interface NotchDraft {
+  readonly id: string;
+  readonly count: 1 | 2 | 3;
+  readonly mm: number;
+  readonly role?: SignRole;
+}
 
 /** An edge as a draft thinks of it: heights and distances in mm instead of shares. */
 export interface EdgeDraft {
   readonly id: string;
   readonly name: string;
   readonly kind: EdgeKind;
+  readonly role?: EdgeRole;
+  readonly half?: Half;
   readonly path: Path;
   readonly from: Level;
   readonly allowance: number;
   /** Levels that it crosses and their heights; put into walking order here, and left out where the edge does not get there. */
   readonly levels?: Readonly<Record<Level, number>>;
-  /** Distance from the edge's start in mm; negative: from its end. */
-  readonly notches?: readonly { readonly id: string; readonly count: 1 | 2 | 3; readonly mm: number }[];
+  readonly notches?: readonly NotchDraft[];
 }
 
 /** Share of arc length at which a path first crosses the height y; null where it never does. */
@@ -50,9 +64,8 @@ function edge(draft: EdgeDraft): Edge<'one'> {
       return at === null ? [] : [{ level, at }];
     })
     .sort((a, b) => a.at - b.at);
-  const placed: Notch<'one'>[] = notches.map(({ id, count, mm }) => ({
-    id,
-    count,
+  const placed: Notch<'one'>[] = notches.map(({ mm, ...sign }) => ({
+    ...sign,
     at: (mm < 0 || Object.is(mm, -0) ? whole + mm : mm) / whole,
   }));
   return { ...rest, crossings, notches: placed };
@@ -87,6 +100,8 @@ export const grain = (x: number, low: number, high: number): InnerLine<'one'> =>
 export interface PieceDraft {
   readonly id: string;
   readonly name: string;
+  readonly role: PieceRole;
+  readonly half: PieceHalf;
   readonly number: number;
   readonly cloth?: Cloth;
   readonly worn: DrawnPiece['worn'];
@@ -112,6 +127,8 @@ export function drawn(draft: PieceDraft): DrawnPiece {
   return {
     id: draft.id,
     name: draft.name,
+    role: draft.role,
+    half: draft.half,
     number: draft.number,
     cloth: draft.cloth ?? 'shell',
     worn: draft.worn,

@@ -1,8 +1,9 @@
-import type { DrawnPiece, Level } from '../garment/index.ts';
+import type { DrawnPiece, Level, Half } from '../garment/index.ts';
 import { wornPair } from '../garment/index.ts';
 import type { Path } from '../geometry/index.ts';
 import { bend, heading } from './curve.ts';
 import { drawn, grain } from './drawn.ts';
+import type { EdgeDraft } from './drawn.ts';
 import type { Cap } from './sleeve-cap.ts';
 
 /** A sleeve cut in one, its two underarm edges mirror images: the tee's and the smock's. All mm. */
@@ -41,11 +42,21 @@ export function plainSleeve(s: PlainSleeve): DrawnPiece {
     -s.hem / 3,
   );
   const left = right.map((p) => ({ x: 2 * middle - p.x, y: p.y })).toReversed();
-  const seam = (id: string, name: string, from: Level, path: Path) =>
-    ({ id, name, kind: 'seam', from, allowance: s.allowance, path }) as const;
+  const seam = (role: 'underarm' | 'cap', half: Half, from: Level, path: Path): EdgeDraft => ({
+    id: `${role}-${half}`,
+    name: `${role}, ${half}`,
+    kind: 'seam',
+    role,
+    half,
+    from,
+    allowance: s.allowance,
+    path,
+  });
   return drawn({
     id: 'sleeve',
     name: s.name,
+    role: 'sleeve',
+    half: 'arm',
     number: s.number,
     worn: wornPair(),
     edges: [
@@ -53,23 +64,24 @@ export function plainSleeve(s: PlainSleeve): DrawnPiece {
         id: 'hem',
         name: s.hemName,
         kind: 'hem',
+        role: 'hem',
         from: s.hemLevel,
         allowance: s.hemAllowance,
         path: s.hemPath(left, right),
       },
-      seam('underarm-back', 'underarm, back', s.hemLevel, right),
+      seam('underarm', 'back', s.hemLevel, right),
       {
-        ...seam('cap-back', 'cap, back', 'bust', s.cap.back),
-        notches: [{ id: 'armhole-back', count: 2, mm: s.notches.back }],
+        ...seam('cap', 'back', 'bust', s.cap.back),
+        notches: [{ id: 'armhole-back', role: 'back-balance', count: 2, mm: s.notches.back }],
       },
       {
-        ...seam('cap-front', 'cap, front', 'armhole', s.cap.front),
+        ...seam('cap', 'front', 'armhole', s.cap.front),
         notches: [
-          { id: 'armhole-shoulder', count: 1, mm: 0 },
-          { id: 'armhole-front', count: 1, mm: -s.notches.front },
+          { id: 'armhole-shoulder', role: 'shoulder-point', count: 1, mm: 0 },
+          { id: 'armhole-front', role: 'front-balance', count: 1, mm: -s.notches.front },
         ],
       },
-      seam('underarm-front', 'underarm, front', 'bust', left),
+      seam('underarm', 'front', 'bust', left),
     ],
     levels: { 'upper-arm': s.upperArm },
     adjust: { 'lengthen-sleeve': s.adjust },

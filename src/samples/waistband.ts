@@ -25,15 +25,25 @@ export function waistband(rules: WaistbandRules): DrawnPiece {
   return drawn({
     id: 'waistband',
     name: 'Waistband',
+    role: 'waistband',
+    half: 'both',
     number: rules.number,
     worn: wornOnce(),
     edges: [
-      { ...edge, id: 'underlap', name: 'underlap', kind: 'free', path: linePath(at(-underlap, 0), at(0, 0)) },
+      {
+        ...edge,
+        id: 'underlap',
+        name: 'underlap',
+        kind: 'free',
+        role: 'opening',
+        path: linePath(at(-underlap, 0), at(0, 0)),
+      },
       {
         ...edge,
         id: 'waist',
         name: 'waist',
         kind: 'seam',
+        role: 'attached',
         path: linePath(at(0, 0), at(length, 0)),
         notches: rules.notches,
       },
@@ -42,6 +52,7 @@ export function waistband(rules: WaistbandRules): DrawnPiece {
         id: 'end',
         name: 'end',
         kind: 'free',
+        role: 'end',
         path: linePath(at(length, 0), at(length, 2 * height)),
       },
       {
@@ -49,6 +60,7 @@ export function waistband(rules: WaistbandRules): DrawnPiece {
         id: 'inner',
         name: 'inner long edge',
         kind: 'free',
+        role: 'outer',
         path: linePath(at(length, 2 * height), at(-underlap, 2 * height)),
       },
       {
@@ -56,6 +68,7 @@ export function waistband(rules: WaistbandRules): DrawnPiece {
         id: 'underlap-end',
         name: 'underlap end',
         kind: 'free',
+        role: 'end',
         path: linePath(at(-underlap, 2 * height), at(-underlap, 0)),
       },
     ],

@@ -1,9 +1,8 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasRole, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { eachCap } from '../follow/cap-follows.ts';
 import { draw } from '../follow/change.ts';
-import { edgeRole, edgesOf } from '../role/edge-role.ts';
 import { notchShare } from '../role/height.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
@@ -18,7 +17,7 @@ function lowerUnderarm(piece: DrawnPiece, mm: number): Pull[] {
     const i = piece.edges.indexOf(armhole);
     return (['start', 'end'] as const).flatMap((end): Pull[] => {
       const side = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
-      if (edgeRole(side) !== 'side') return [];
+      if (!hasRole(side, 'side')) return [];
       const away = outward(side.path, end === 'start' ? 'end' : 'start');
       const notch = notchShare(armhole, 1) ?? notchShare(armhole, 2);
       return [
@@ -69,8 +68,8 @@ export const armholeDepth: Alteration = {
             const n = sleeve.edges.length;
             const i = sleeve.edges.indexOf(edge);
             const by = { x: 0, y: -mm };
-            const start = edgeRole(sleeve.edges[(i + n - 1) % n]!) !== 'cap';
-            const end = edgeRole(sleeve.edges[(i + 1) % n]!) !== 'cap';
+            const start = !hasRole(sleeve.edges[(i + n - 1) % n]!, 'cap');
+            const end = !hasRole(sleeve.edges[(i + 1) % n]!, 'cap');
             return [
               ...(start ? [{ edge: edge.id, at: 0, by }] : []),
               ...(end ? [{ edge: edge.id, at: 1, by }] : []),

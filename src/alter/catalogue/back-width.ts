@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasEdge, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { cut, draw } from '../follow/change.ts';
@@ -7,7 +7,6 @@ import { clearUpright, extent, upDown } from '../role/height.ts';
 import { slidePart } from '../move/slide.ts';
 import { makeDartOn } from '../follow/dart-change.ts';
 import { easeSeams } from '../follow/dart-seams.ts';
-import { edgesOf, hasEdge } from '../role/edge-role.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
 import { needPanels, withEdge } from '../role/roles.ts';
 import { pathAt } from '../../geometry/index.ts';

@@ -1,3 +1,4 @@
+import { edgesOf } from '../../garment/index.ts';
 import { nearestPlace, shareAtPlace } from '../../geometry/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { dartFronts } from '../ways/bust-fronts.ts';
@@ -5,7 +6,6 @@ import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
 import { cut } from '../follow/change.ts';
 import { makeDartOn } from '../follow/dart-change.ts';
 import { dartOf } from '../dart/dart.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { armholeHinge, bustPoint, sideDart, slashBust } from '../ways/full-bust.ts';
 import { inch } from '../entry/param.ts';
 import { Refusal } from '../move/refusal.ts';

@@ -1,11 +1,10 @@
 import { pathAt, pathEnd, pathStart, sub, unit } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasEdge, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { panelFronts } from '../ways/bust-fronts.ts';
 import { draw } from '../follow/change.ts';
 import { dartOf } from '../dart/dart.ts';
-import { edgesOf, hasEdge } from '../role/edge-role.ts';
 import { bustDarts, bustPoint } from '../ways/full-bust.ts';
 import { levelShare } from '../role/height.ts';
 import { inch, lengthParam } from '../entry/param.ts';

@@ -1,10 +1,9 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, say } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { raiseCrown, solveLength } from '../follow/cap-follows.ts';
 import { capLength } from '../ways/cap-settle.ts';
 import { draw } from '../follow/change.ts';
 import { easeSeams } from '../follow/dart-seams.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { Refusal } from '../move/refusal.ts';
 import { needSleeves } from '../role/roles.ts';

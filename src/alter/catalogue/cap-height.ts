@@ -1,11 +1,10 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { crown, raiseCrown, solveLength, widenAt } from '../follow/cap-follows.ts';
 import { capEaseMeant, capLength, capRoom } from '../ways/cap-settle.ts';
 import { draw, tell } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { Refusal } from '../move/refusal.ts';
 import { needSleeves, pieceOf } from '../role/roles.ts';

@@ -9,14 +9,13 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import { hasRole, say } from '../../garment/index.ts';
+import type { DrawnPiece, EdgeRole } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw, tell } from '../follow/change.ts';
 import { easeDart } from '../follow/dart-change.ts';
 import { chosenDart, DART_PARAMS } from '../ways/dart-choice.ts';
 import { dartOf } from '../dart/dart.ts';
-import { edgeRole } from '../role/edge-role.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
@@ -29,6 +28,8 @@ interface Way {
   readonly seam: string;
 }
 
+const TAKES_IN: readonly EdgeRole[] = ['side', 'panel', 'centre', 'shoulder', 'armhole'];
+
 /** The seam nearest to the dart along its own edge: side, panel or centre seam, never a fold. */
 function nearestSeam(piece: DrawnPiece, dart: string): Way {
   const d = dartOf(piece, dart);
@@ -40,8 +41,7 @@ function nearestSeam(piece: DrawnPiece, dart: string): Way {
     ] as const
   ).flatMap(([mouth, seam, end]): Way[] => {
     const edge = piece.edges[seam]!;
-    const role = edgeRole(edge);
-    return edge.kind === 'seam' && ['side', 'panel', 'centre', 'shoulder', 'armhole'].includes(role)
+    return edge.kind === 'seam' && TAKES_IN.some((role) => hasRole(edge, role))
       ? [{ mouth: piece.edges[mouth]!.id, end, seam: edge.id }]
       : [];
   });

@@ -1,11 +1,10 @@
 import { pathLineIntersections, shareAtPlace } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { edgesOf, say } from '../../garment/index.ts';
 import type { DrawnPiece, Edge } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { cut, tell } from '../follow/change.ts';
 import { makeDartOn } from '../follow/dart-change.ts';
 import { easeSeams } from '../follow/dart-seams.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { across, extent, levelHeight } from '../role/height.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
 import { Refusal } from '../move/refusal.ts';
@@ -16,7 +15,7 @@ import { slidePart } from '../move/slide.ts';
 const DART_MM = 75;
 
 const backSeam = (piece: DrawnPiece): Edge<'one'> => {
-  const found = edgesOf(piece, 'underarm').find((e) => /back/.test(`${e.id} ${e.name}`.toLowerCase()));
+  const found = edgesOf(piece, 'underarm').find((e) => e.half === 'back');
   if (!found)
     throw new Refusal('no-underarm', `${piece.name}: its back underarm seam was not found.`, {
       piece: piece.id,

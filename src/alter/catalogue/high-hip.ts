@@ -1,4 +1,4 @@
-import { say, sideOf } from '../../garment/index.ts';
+import { say, sideOf, edgesOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
@@ -6,7 +6,6 @@ import { partSides } from '../follow/part-sides.ts';
 import { pullEdges } from '../move/pull.ts';
 import { needPanels } from '../role/roles.ts';
 import { waistRise } from '../ways/waist-rise.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { levelShare } from '../role/height.ts';
 import { widenLevel } from '../ways/widen-level.ts';
 

@@ -1,8 +1,7 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasRole, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
-import { edgeRole, edgesOf } from '../role/edge-role.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
@@ -17,7 +16,7 @@ function cutNeck(piece: DrawnPiece, down: number, out: number): Pull[] {
     const i = piece.edges.indexOf(neck);
     return (['start', 'end'] as const).flatMap((end): Pull[] => {
       const beside = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
-      const mm = edgeRole(beside) === 'shoulder' ? out : edgeRole(beside) === 'neck' ? 0 : down;
+      const mm = hasRole(beside, 'shoulder') ? out : hasRole(beside, 'neck') ? 0 : down;
       if (mm === 0) return [];
       // Cut back along the neighbour: against the direction in which it leaves the corner.
       const away = outward(beside.path, end === 'start' ? 'end' : 'start');

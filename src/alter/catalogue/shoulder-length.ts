@@ -1,11 +1,10 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasRole, say } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { capEaseOf, eachCap, raiseCrown, solveLength } from '../follow/cap-follows.ts';
 import type { Cap } from '../follow/cap-follows.ts';
 import { capEaseMeant, capLength, capRoom } from '../ways/cap-settle.ts';
 import { draw, tell } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { edgesOf, edgeRole } from '../role/edge-role.ts';
 import { notchShare } from '../role/height.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
@@ -21,7 +20,7 @@ function moveTip(piece: DrawnPiece, mm: number): Pull[] {
     const i = piece.edges.indexOf(shoulder);
     const before = piece.edges[(i + n - 1) % n]!;
     const after = piece.edges[(i + 1) % n]!;
-    const end = edgeRole(before) === 'armhole' ? 'start' : edgeRole(after) === 'armhole' ? 'end' : undefined;
+    const end = hasRole(before, 'armhole') ? 'start' : hasRole(after, 'armhole') ? 'end' : undefined;
     if (!end) return [];
     const armhole = end === 'start' ? before : after;
     const notch = notchShare(armhole, 1) ?? notchShare(armhole, 2);

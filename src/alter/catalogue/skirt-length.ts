@@ -1,7 +1,6 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasEdge, say } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { choiceParam, inch, lengthParam, longer } from '../entry/param.ts';
-import { edgesOf, hasEdge } from '../role/edge-role.ts';
 import { draw } from '../follow/change.ts';
 import { pullEdges } from '../move/pull.ts';
 import { needPanels } from '../role/roles.ts';

@@ -1,7 +1,6 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, say } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import { withEdge } from '../role/roles.ts';

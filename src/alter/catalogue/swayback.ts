@@ -1,9 +1,8 @@
 import { pathEnd, pathStart } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { edgesOf, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { tell } from '../follow/change.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { extent, levelHeight } from '../role/height.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
 import { slideHalf } from '../ways/slide-half.ts';

@@ -1,10 +1,9 @@
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasRole, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { raiseCrown, solveLength } from '../follow/cap-follows.ts';
 import { capEaseMeant, capLength, capRoom } from '../ways/cap-settle.ts';
 import { draw, tell } from '../follow/change.ts';
-import { edgeRole, edgesOf } from '../role/edge-role.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
@@ -16,12 +15,11 @@ function underarmPulls(piece: DrawnPiece, mm: number): Pull[] {
   const n = piece.edges.length;
   return edgesOf(piece, 'underarm').flatMap((edge): Pull[] => {
     const i = piece.edges.indexOf(edge);
-    const top =
-      edgeRole(piece.edges[(i + 1) % n]!) === 'cap'
-        ? 1
-        : edgeRole(piece.edges[(i + n - 1) % n]!) === 'cap'
-          ? 0
-          : undefined;
+    const top = hasRole(piece.edges[(i + 1) % n]!, 'cap')
+      ? 1
+      : hasRole(piece.edges[(i + n - 1) % n]!, 'cap')
+        ? 0
+        : undefined;
     if (top === undefined) return [];
     // On the way up the cloth lies left of the seam, so outwards is to the right; the other seam runs down.
     const out = top === 1 ? mm / 2 : -mm / 2;

@@ -9,8 +9,8 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
+import { hasRole } from '../../garment/index.ts';
 import type { Dart, DrawnPiece, EdgeId } from '../../garment/index.ts';
-import { edgeRole } from '../role/edge-role.ts';
 import { hingePart } from '../move/hinge.ts';
 import { pullEdges } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
@@ -132,7 +132,7 @@ export function rotateDart(
   const y = run(n, (now.second + 1) % n, slit.first);
   const x = run(n, (slit.second + 1) % n, now.first);
   const holds = (edges: readonly number[]): boolean =>
-    edges.some((i) => made.piece.edges[i]!.kind === 'fold' || edgeRole(made.piece.edges[i]!) === 'centre');
+    edges.some((i) => made.piece.edges[i]!.kind === 'fold' || hasRole(made.piece.edges[i]!, 'centre'));
   const moveY = !holds(y) || (holds(x) && x.length > y.length);
   const moving = new Set(moveY ? [...y, slit.first, now.second] : [...x, slit.second, now.first]);
   const mouth = pathAt(target.path, to.at);

@@ -1,10 +1,9 @@
 import { distance } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
-import { sideOf } from '../../garment/index.ts';
+import { drawnSide, sideOf } from '../../garment/index.ts';
 import type { Garment } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { applyStep } from '../step/apply-step.ts';
-import { drawnSide } from '../follow/part-sides.ts';
 import { BODICE, PANELS, PLAIN, SKIRT, TROUSERS } from './schematic.ts';
 
 /** The plain garments on which alterations are drawn and worked by hand. */

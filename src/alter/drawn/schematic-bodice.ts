@@ -4,29 +4,31 @@ import type { Corner, Sketch } from './sketch.ts';
 
 /** Neck and shoulder of every front here. */
 export const FRONT_NECK: Corner[] = [
-  [190, 360, 'shoulder', 'shoulder', 'shoulder'],
-  [70, 400, 'neck', 'neck', 'front neck', 'seam', [68, 360, 40, 330]],
+  [190, 360, 'shoulder', 'shoulder', 'shoulder', 'shoulder'],
+  [70, 400, 'neck', 'neck', 'front neck', 'neck', 'seam', [68, 360, 40, 330]],
 ];
 
 const bodiceFront: Sketch = {
   id: 'front',
   name: 'Front',
+  role: 'front',
+  half: 'front',
   number: 1,
   corners: [
-    [0, 0, 'waist', 'waist-centre', 'waist, centre'],
-    [90, 0, 'waist', 'waist-dart-a', 'waist dart', 'dart'],
-    [100, 90, 'bust', 'waist-dart-b', 'waist dart', 'dart'],
-    [110, 0, 'waist', 'waist-side', 'waist, side'],
-    [230, 0, 'waist', 'side-low', 'side, lower'],
-    [234, 100, 'bust', 'side-dart-a', 'side dart', 'dart'],
-    [125, 115, 'bust', 'side-dart-b', 'side dart', 'dart'],
-    [234, 130, 'bust', 'side-up', 'side, upper'],
-    [238, 190, 'bust', 'armhole', 'armhole', 'seam', [190, 195, 165, 260]],
+    [0, 0, 'waist', 'waist-centre', 'waist, centre', 'waist'],
+    [90, 0, 'waist', 'waist-dart-a', 'waist dart', null, 'dart'],
+    [100, 90, 'bust', 'waist-dart-b', 'waist dart', null, 'dart'],
+    [110, 0, 'waist', 'waist-side', 'waist, side', 'waist'],
+    [230, 0, 'waist', 'side-low', 'side, lower', 'side'],
+    [234, 100, 'bust', 'side-dart-a', 'side dart', null, 'dart'],
+    [125, 115, 'bust', 'side-dart-b', 'side dart', null, 'dart'],
+    [234, 130, 'bust', 'side-up', 'side, upper', 'side'],
+    [238, 190, 'bust', 'armhole', 'armhole', 'armhole', 'seam', [190, 195, 165, 260]],
     ...FRONT_NECK,
-    [0, 330, 'neck', 'centre', 'centre front', 'fold'],
+    [0, 330, 'neck', 'centre', 'centre front', 'centre', 'fold'],
   ],
   crossings: { centre: [['bust', 215 / 330]] },
-  notches: { armhole: [['armhole-front', 0.5, 1]] },
+  notches: { armhole: [['armhole-front', 0.5, 1, 'front-balance']] },
   levels: [
     ['bust', 115],
     ['waist', 0],
@@ -55,21 +57,22 @@ const bodiceFront: Sketch = {
 const bodiceBack: Sketch = {
   id: 'back',
   name: 'Back',
-  back: true,
+  role: 'back',
+  half: 'back',
   number: 2,
   corners: [
-    [0, 0, 'waist', 'waist-centre', 'waist, centre'],
-    [80, 0, 'waist', 'waist-dart-a', 'waist dart', 'dart'],
-    [92, 130, 'bust', 'waist-dart-b', 'waist dart', 'dart'],
-    [104, 0, 'waist', 'waist-side', 'waist, side'],
-    [222, 0, 'waist', 'side', 'side'],
-    [228, 160.1008, 'bust', 'armhole', 'armhole', 'seam', [188, 163, 178, 250]],
-    [196, 355, 'shoulder', 'shoulder', 'shoulder'],
-    [72, 392, 'neck', 'neck', 'back neck', 'seam', [68, 378, 40, 372]],
-    [0, 372, 'neck', 'centre', 'centre back', 'fold'],
+    [0, 0, 'waist', 'waist-centre', 'waist, centre', 'waist'],
+    [80, 0, 'waist', 'waist-dart-a', 'waist dart', null, 'dart'],
+    [92, 130, 'bust', 'waist-dart-b', 'waist dart', null, 'dart'],
+    [104, 0, 'waist', 'waist-side', 'waist, side', 'waist'],
+    [222, 0, 'waist', 'side', 'side', 'side'],
+    [228, 160.1008, 'bust', 'armhole', 'armhole', 'armhole', 'seam', [188, 163, 178, 250]],
+    [196, 355, 'shoulder', 'shoulder', 'shoulder', 'shoulder'],
+    [72, 392, 'neck', 'neck', 'back neck', 'neck', 'seam', [68, 378, 40, 372]],
+    [0, 372, 'neck', 'centre', 'centre back', 'centre', 'fold'],
   ],
   crossings: { side: [['under-bust', 0.5]], centre: [['bust', 257 / 372]] },
-  notches: { armhole: [['armhole-back', 0.45, 2]] },
+  notches: { armhole: [['armhole-back', 0.45, 2, 'back-balance']] },
   levels: [
     ['bust', 115],
     ['waist', 0],
@@ -89,20 +92,28 @@ const bodiceBack: Sketch = {
 const sleeve: Sketch = {
   id: 'sleeve',
   name: 'Sleeve',
+  role: 'sleeve',
+  half: 'arm',
+  edgeHalf: {
+    'underarm-back': 'back',
+    'cap-back': 'back',
+    'cap-front': 'front',
+    'underarm-front': 'front',
+  },
   number: 3,
   corners: [
-    [-105, -430, 'wrist', 'hem', 'sleeve hem', 'hem'],
-    [105, -430, 'wrist', 'underarm-back', 'underarm, back'],
-    [160, 0, 'bust', 'cap-back', 'cap, back', 'seam', [110, 10, 75, 135]],
-    [0, 140, 'armhole', 'cap-front', 'cap, front', 'seam', [-70, 135, -105, 10]],
-    [-160, 0, 'bust', 'underarm-front', 'underarm, front'],
+    [-105, -430, 'wrist', 'hem', 'sleeve hem', 'hem', 'hem'],
+    [105, -430, 'wrist', 'underarm-back', 'underarm, back', 'underarm'],
+    [160, 0, 'bust', 'cap-back', 'cap, back', 'cap', 'seam', [110, 10, 75, 135]],
+    [0, 140, 'armhole', 'cap-front', 'cap, front', 'cap', 'seam', [-70, 135, -105, 10]],
+    [-160, 0, 'bust', 'underarm-front', 'underarm, front', 'underarm'],
   ],
   crossings: { 'underarm-back': [['elbow', 0.5]], 'underarm-front': [['elbow', 0.5]] },
   notches: {
-    'cap-back': [['armhole-back', 0.45, 2]],
+    'cap-back': [['armhole-back', 0.45, 2, 'back-balance']],
     'cap-front': [
-      ['armhole-shoulder', 0, 1],
-      ['armhole-front', 0.5, 1],
+      ['armhole-shoulder', 0, 1, 'shoulder-point'],
+      ['armhole-front', 0.5, 1, 'front-balance'],
     ],
   },
   levels: [
@@ -116,25 +127,28 @@ const sleeve: Sketch = {
 const facing: Sketch = {
   id: 'front-facing',
   name: 'Front neck facing',
+  role: 'front',
+  half: 'front',
   number: 4,
   corners: [
-    [0, 270, 'neck', 'outer', 'free edge', 'free', [60, 270, 110, 340]],
-    [130, 380, 'shoulder', 'shoulder', 'shoulder'],
+    [0, 270, 'neck', 'outer', 'free edge', 'free-outer', 'free', [60, 270, 110, 340]],
+    [130, 380, 'shoulder', 'shoulder', 'shoulder', 'shoulder'],
     FRONT_NECK[1]!,
-    [0, 330, 'neck', 'centre', 'centre front', 'fold'],
+    [0, 330, 'neck', 'centre', 'centre front', 'centre', 'fold'],
   ],
 };
 
 const backFacing: Sketch = {
   id: 'back-facing',
   name: 'Back neck facing',
-  back: true,
+  role: 'back',
+  half: 'back',
   number: 5,
   corners: [
-    [0, 312, 'neck', 'outer', 'free edge', 'free', [60, 312, 110, 335]],
-    [134, 373.5, 'shoulder', 'shoulder', 'shoulder'],
-    [72, 392, 'neck', 'neck', 'back neck', 'seam', [68, 378, 40, 372]],
-    [0, 372, 'neck', 'centre', 'centre back', 'fold'],
+    [0, 312, 'neck', 'outer', 'free edge', 'free-outer', 'free', [60, 312, 110, 335]],
+    [134, 373.5, 'shoulder', 'shoulder', 'shoulder', 'shoulder'],
+    [72, 392, 'neck', 'neck', 'back neck', 'neck', 'seam', [68, 378, 40, 372]],
+    [0, 372, 'neck', 'centre', 'centre back', 'centre', 'fold'],
   ],
 };
 
@@ -225,11 +239,11 @@ export const BODICE: Garment = {
 const plainFront: Sketch = {
   ...bodiceFront,
   corners: [
-    [0, 0, 'waist', 'waist', 'waist'],
-    [230, 0, 'waist', 'side', 'side'],
-    [238, 160.0133, 'bust', 'armhole', 'armhole', 'seam', [190, 165, 165, 240]],
+    [0, 0, 'waist', 'waist', 'waist', 'waist'],
+    [230, 0, 'waist', 'side', 'side', 'side'],
+    [238, 160.0133, 'bust', 'armhole', 'armhole', 'armhole', 'seam', [190, 165, 165, 240]],
     ...FRONT_NECK,
-    [0, 330, 'neck', 'centre', 'centre front', 'fold'],
+    [0, 330, 'neck', 'centre', 'centre front', 'centre', 'fold'],
   ],
   darts: [],
 };

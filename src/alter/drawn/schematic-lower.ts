@@ -5,16 +5,17 @@ import type { Sketch } from './sketch.ts';
 const skirtHalf = (half: 'front' | 'back', number: number, dart: number, depth: number): Sketch => ({
   id: half,
   name: `Skirt ${half}`,
-  back: half === 'back',
+  role: half,
+  half,
   number,
   corners: [
-    [0, -600, 'hem', 'hem', 'hem', 'hem'],
-    [260, -600, 'hem', 'side', 'side'],
-    [200, 0, 'waist', 'waist-side', 'waist, side'],
-    [110 + dart / 2, 0, 'waist', 'dart-a', 'waist dart', 'dart'],
-    [110, -depth, 'high-hip', 'dart-b', 'waist dart', 'dart'],
-    [110 - dart / 2, 0, 'waist', 'waist-centre', 'waist, centre'],
-    [0, 0, 'waist', 'centre', `centre ${half}`, 'fold'],
+    [0, -600, 'hem', 'hem', 'hem', 'hem', 'hem'],
+    [260, -600, 'hem', 'side', 'side', 'side'],
+    [200, 0, 'waist', 'waist-side', 'waist, side', 'waist'],
+    [110 + dart / 2, 0, 'waist', 'dart-a', 'waist dart', null, 'dart'],
+    [110, -depth, 'high-hip', 'dart-b', 'waist dart', null, 'dart'],
+    [110 - dart / 2, 0, 'waist', 'waist-centre', 'waist, centre', 'waist'],
+    [0, 0, 'waist', 'centre', `centre ${half}`, 'centre', 'fold'],
   ],
   crossings: {
     side: [['hip', 2 / 3]],
@@ -37,14 +38,17 @@ const skirtBack = skirtHalf('back', 2, 24, 140);
 const waistband: Sketch = {
   id: 'waistband',
   name: 'Waistband',
+  role: 'waistband',
+  half: 'both',
+  edgeHalf: { 'centre-back': 'back', 'centre-front': 'front' },
   number: 3,
   corners: [
-    [0, 0, 'waist', 'waist', 'waist edge'],
-    [356, 0, 'waist', 'centre-back', 'centre back', 'opening'],
-    [356, 60, 'waist', 'top', 'upper edge', 'free'],
-    [0, 60, 'waist', 'centre-front', 'centre front', 'fold'],
+    [0, 0, 'waist', 'waist', 'waist edge', 'attached'],
+    [356, 0, 'waist', 'centre-back', 'centre back', 'end', 'opening'],
+    [356, 60, 'waist', 'top', 'upper edge', 'outer', 'free'],
+    [0, 60, 'waist', 'centre-front', 'centre front', 'centre', 'fold'],
   ],
-  notches: { waist: [['side', 180 / 356, 1]] },
+  notches: { waist: [['side', 180 / 356, 1, 'side']] },
 };
 
 /** A darted skirt with a waistband. */
@@ -78,22 +82,24 @@ export const SKIRT: Garment = {
 const leg = (half: 'front' | 'back', number: number, fork: number, rise: number): Sketch => ({
   id: half,
   name: `Trouser ${half}`,
-  back: half === 'back',
+  role: half,
+  half,
   number,
   corners: [
-    [20, -1000, 'hem', 'hem', 'hem', 'hem'],
-    [200, -1000, 'hem', 'side', 'side'],
-    [230, 0, 'waist', 'waist', 'waist'],
+    [20, -1000, 'hem', 'hem', 'hem', 'hem', 'hem'],
+    [200, -1000, 'hem', 'side', 'side', 'side'],
+    [230, 0, 'waist', 'waist', 'waist', 'waist'],
     [
       half === 'front' ? 8 : 30,
       rise,
       'waist',
       'crotch',
       `centre ${half} crotch seam`,
+      'rise',
       'seam',
       [4, -120, 10, -240],
     ],
-    [-fork, -250, 'crotch', 'inseam', 'inside leg'],
+    [-fork, -250, 'crotch', 'inseam', 'inside leg', 'inseam'],
   ],
   crossings: {
     side: [

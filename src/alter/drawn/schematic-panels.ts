@@ -6,13 +6,15 @@ import type { Sketch } from './sketch.ts';
 const frontCentre: Sketch = {
   id: 'front-centre',
   name: 'Centre front',
+  role: 'front',
+  half: 'front',
   number: 1,
   corners: [
-    [0, -180, 'high-hip', 'hem', 'hem', 'hem'],
-    [110, -180, 'high-hip', 'panel', 'panel seam, front'],
-    [160, 270, 'armhole', 'armhole', 'armhole, upper'],
+    [0, -180, 'high-hip', 'hem', 'hem', 'hem', 'hem'],
+    [110, -180, 'high-hip', 'panel', 'panel seam, front', 'panel'],
+    [160, 270, 'armhole', 'armhole', 'armhole, upper', 'armhole'],
     ...FRONT_NECK,
-    [0, 330, 'neck', 'centre', 'centre front', 'fold'],
+    [0, 330, 'neck', 'centre', 'centre front', 'centre', 'fold'],
   ],
   crossings: {
     panel: [
@@ -35,12 +37,14 @@ const frontCentre: Sketch = {
 const frontSide: Sketch = {
   id: 'front-side',
   name: 'Side front',
+  role: 'side-front',
+  half: 'front',
   number: 2,
   corners: [
-    [125, -180, 'high-hip', 'hem', 'hem', 'hem'],
-    [250, -180, 'high-hip', 'side', 'side'],
-    [245, 180, 'bust', 'armhole', 'armhole, lower', 'seam', [220, 180, 196, 220]],
-    [175, 270, 'armhole', 'panel', 'panel seam, front'],
+    [125, -180, 'high-hip', 'hem', 'hem', 'hem', 'hem'],
+    [250, -180, 'high-hip', 'side', 'side', 'side'],
+    [245, 180, 'bust', 'armhole', 'armhole, lower', 'armhole', 'seam', [220, 180, 196, 220]],
+    [175, 270, 'armhole', 'panel', 'panel seam, front', 'panel'],
   ],
   crossings: {
     side: [
@@ -52,7 +56,7 @@ const frontSide: Sketch = {
       ['waist', 0.6],
     ],
   },
-  notches: { armhole: [['armhole-front', 0.5, 1]] },
+  notches: { armhole: [['armhole-front', 0.5, 1, 'front-balance']] },
   levels: [
     ['bust', 115],
     ['waist', 0],
@@ -63,15 +67,16 @@ const frontSide: Sketch = {
 const backWhole: Sketch = {
   id: 'back',
   name: 'Back',
-  back: true,
+  role: 'back',
+  half: 'back',
   number: 3,
   corners: [
-    [0, -180, 'high-hip', 'hem', 'hem', 'hem'],
-    [250, -180, 'high-hip', 'side', 'side'],
-    [245, 180, 'bust', 'armhole', 'armhole', 'seam', [190, 180, 178, 250]],
-    [196, 355, 'shoulder', 'shoulder', 'shoulder'],
-    [72, 392, 'neck', 'neck', 'back neck', 'seam', [68, 378, 40, 372]],
-    [0, 372, 'neck', 'centre', 'centre back seam'],
+    [0, -180, 'high-hip', 'hem', 'hem', 'hem', 'hem'],
+    [250, -180, 'high-hip', 'side', 'side', 'side'],
+    [245, 180, 'bust', 'armhole', 'armhole', 'armhole', 'seam', [190, 180, 178, 250]],
+    [196, 355, 'shoulder', 'shoulder', 'shoulder', 'shoulder'],
+    [72, 392, 'neck', 'neck', 'back neck', 'neck', 'seam', [68, 378, 40, 372]],
+    [0, 372, 'neck', 'centre', 'centre back seam', 'centre'],
   ],
   crossings: {
     side: [
@@ -83,7 +88,7 @@ const backWhole: Sketch = {
       ['waist', 372 / 552],
     ],
   },
-  notches: { armhole: [['armhole-back', 0.45, 2]] },
+  notches: { armhole: [['armhole-back', 0.45, 2, 'back-balance']] },
   levels: [
     ['bust', 115],
     ['waist', 0],

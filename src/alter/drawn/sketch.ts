@@ -1,15 +1,29 @@
 import { linePath, pathLineIntersections } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import { wornFromCut } from '../../garment/index.ts';
-import type { Dart, DrawnPiece, Edge, EdgeKind, InnerLine, Mark, Seam } from '../../garment/index.ts';
+import type {
+  Dart,
+  DrawnPiece,
+  Edge,
+  EdgeKind,
+  InnerLine,
+  Mark,
+  Seam,
+  EdgeRole,
+  Half,
+  PieceHalf,
+  PieceRole,
+  SignRole,
+} from '../../garment/index.ts';
 
-/** One corner and the edge that leaves it: x, y, level of the corner, then edge id, name, kind. A curve adds its two control points. */
+/** One corner and the edge that leaves it: x, y, level of the corner, then edge id, name, role (none for a dart's leg), kind. A curve adds its two control points. */
 export type Corner = readonly [
   number,
   number,
   string,
   string,
   string,
+  EdgeRole | null,
   EdgeKind?,
   (readonly [number, number, number, number])?,
 ];
@@ -18,13 +32,15 @@ export type Corner = readonly [
 export interface Sketch {
   readonly id: string;
   readonly name: string;
+  readonly role: PieceRole;
+  readonly half: PieceHalf;
+  /** On a piece that goes round. */
+  readonly edgeHalf?: Readonly<Record<string, Half>>;
   readonly number: number;
   readonly count?: number;
-  /** Drawn for the right side, as backs are. */
-  readonly back?: boolean;
   readonly corners: readonly Corner[];
   readonly crossings?: Readonly<Record<string, readonly (readonly [string, number])[]>>;
-  readonly notches?: Readonly<Record<string, readonly (readonly [string, number, 1 | 2 | 3])[]>>;
+  readonly notches?: Readonly<Record<string, readonly (readonly [string, number, 1 | 2 | 3, SignRole?])[]>>;
   /** Level and lengthen/shorten lines by height; they run from outline to outline. */
   readonly levels?: readonly (readonly [string, number])[];
   readonly marks?: readonly (readonly [string, Mark<'one'>['kind'], string, number, number])[];
@@ -36,7 +52,7 @@ const xy = (x: number, y: number): Point => ({ x, y });
 
 /** The drawn piece of a sketch: level lines from outline to outline, an upright grain. */
 export function sketched(s: Sketch): DrawnPiece {
-  const edges = s.corners.map(([x, y, from, id, name, kind = 'seam', curve], i): Edge<'one'> => {
+  const edges = s.corners.map(([x, y, from, id, name, role, kind = 'seam', curve], i): Edge<'one'> => {
     const next = s.corners[(i + 1) % s.corners.length]!;
     const end = xy(next[0], next[1]);
     const path: Path = curve
@@ -46,11 +62,18 @@ export function sketched(s: Sketch): DrawnPiece {
       id,
       name,
       kind,
+      ...(role ? { role } : {}),
+      ...(s.edgeHalf?.[id] ? { half: s.edgeHalf[id] } : {}),
       path,
       from,
       crossings: (s.crossings?.[id] ?? []).map(([level, at]) => ({ level, at })),
       allowance: kind === 'fold' ? 0 : 15,
-      notches: (s.notches?.[id] ?? []).map(([notch, at, count]) => ({ id: notch, at, count })),
+      notches: (s.notches?.[id] ?? []).map(([notch, at, count, sign]) => ({
+        id: notch,
+        at,
+        count,
+        ...(sign ? { role: sign } : {}),
+      })),
     };
   });
   const meets = (y: number): Point[] =>
@@ -71,16 +94,18 @@ export function sketched(s: Sketch): DrawnPiece {
     kind: 'grain',
     path: linePath(xy(grainX, Math.min(...ys) + 15), xy(grainX, Math.min(...ys) + 80)),
   });
-  const fold = s.corners.some((c) => c[5] === 'fold');
+  const fold = s.corners.some((c) => c[6] === 'fold');
   return {
     id: s.id,
     name: s.name,
+    role: s.role,
+    half: s.half,
     number: s.number,
     cloth: s.lining ? 'lining' : 'shell',
     worn: wornFromCut(
       { count: s.count ?? (fold ? 1 : 2), mirrored: !fold },
       undefined,
-      s.back ? 'right' : 'left',
+      s.half === 'back' ? 'right' : 'left',
     ),
     edges,
     darts: s.darts ?? [],

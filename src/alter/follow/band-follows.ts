@@ -119,6 +119,8 @@ const touches = (change: Change, seam: Seam): boolean =>
 
 const nameOf = (garment: Garment, id: PieceId): string => garment.pieces.find((p) => p.id === id)?.name ?? id;
 
+const BANDS: readonly DrawnPiece['role'][] = ['collar', 'collar-stand', 'neckband', 'cuff'];
+
 /** The band of a seam: declared, or a collar that meets a neckline. */
 function bandOf(garment: Garment, seam: Seam): PieceId | undefined {
   const declared = garment.bands.find((b) => b.seam === seam.id);
@@ -127,7 +129,7 @@ function bandOf(garment: Garment, seam: Seam): PieceId | undefined {
     const id = chain[0]?.piece;
     const piece = garment.pieces.find((p) => p.id === id);
     if (!piece || !chain.every((r) => r.piece === id)) continue;
-    if (/collar|neckband|cuff/i.test(`${piece.id} ${piece.name}`)) return piece.id;
+    if (BANDS.includes(piece.role)) return piece.id;
   }
   return undefined;
 }

@@ -9,16 +9,14 @@ import {
   sub,
   unit,
 } from '../../geometry/index.ts';
-import { say, chainLength, sideOf } from '../../garment/index.ts';
-import type { DrawnPiece, EdgeRef, Garment, Seam } from '../../garment/index.ts';
+import { say, chainLength, sideOf, halfOf, hasRole, leaders } from '../../garment/index.ts';
+import type { DrawnPiece, EdgeRef, Garment, Seam, Half } from '../../garment/index.ts';
 import { lengthThen } from './length-then.ts';
 import { draw, tell } from './change.ts';
 import type { Change } from './change.ts';
-import { edgeRole } from '../role/edge-role.ts';
 import { partSides } from './part-sides.ts';
 import { pullEdges } from '../move/pull.ts';
-import { halfOf, isSleeve, leaders } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
+import { isSleeve } from '../role/roles.ts';
 
 /** A cap half is fitted to this; a tenth of what a walked seam notices. */
 const FIT_MM = 0.05;
@@ -34,11 +32,8 @@ export interface Cap {
   readonly armhole: readonly EdgeRef[];
 }
 
-const capHalf = (piece: DrawnPiece, ref: EdgeRef): Half | undefined => {
-  const edge = piece.edges.find((e) => e.id === ref.edge);
-  const words = `${ref.edge} ${edge?.name ?? ''}`.toLowerCase();
-  return /front/.test(words) ? 'front' : /back/.test(words) ? 'back' : undefined;
-};
+const capHalf = (piece: DrawnPiece, ref: EdgeRef): Half | undefined =>
+  piece.edges.find((e) => e.id === ref.edge)?.half;
 
 /** Every armhole seam of the garment with its sleeve, lining sleeves left out: they follow their shell. */
 export function capsOf(garment: Garment): Cap[] {
@@ -72,7 +67,7 @@ export function eachCap(garment: Garment): Cap[] {
 
 function isCap(piece: DrawnPiece | undefined, ref: EdgeRef): boolean {
   const edge = piece?.edges.find((e) => e.id === ref.edge);
-  return edge !== undefined && edgeRole(edge) === 'cap';
+  return edge !== undefined && hasRole(edge, 'cap');
 }
 
 /** Cap seam minus armhole seam, mm. */
@@ -89,8 +84,7 @@ const armholeOf = (garment: Garment, cap: Cap, half: Half): EdgeRef[] =>
 export function crown(piece: DrawnPiece): string | undefined {
   const i = piece.edges.findIndex(
     (e, k) =>
-      edgeRole(e) === 'cap' &&
-      edgeRole(piece.edges[(k + piece.edges.length - 1) % piece.edges.length]!) === 'cap',
+      hasRole(e, 'cap') && hasRole(piece.edges[(k + piece.edges.length - 1) % piece.edges.length]!, 'cap'),
   );
   return piece.edges[i]?.id;
 }
@@ -102,7 +96,7 @@ export function crown(piece: DrawnPiece): string | undefined {
 export function widenAt(piece: DrawnPiece, capEdge: string, mm: number): DrawnPiece {
   const n = piece.edges.length;
   const i = piece.edges.findIndex((e) => e.id === capEdge);
-  const atStart = edgeRole(piece.edges[(i + n - 1) % n]!) !== 'cap';
+  const atStart = !hasRole(piece.edges[(i + n - 1) % n]!, 'cap');
   const k = atStart ? (i + n - 1) % n : (i + 1) % n;
   const seam = piece.edges[k]!.path;
   const last = seam.length - 1;
@@ -158,7 +152,7 @@ function widenHalf(piece: DrawnPiece, refs: readonly EdgeRef[], by: number): Dra
   const ends = refs.filter((r) => {
     const n = piece.edges.length;
     const i = piece.edges.findIndex((e) => e.id === r.edge);
-    return edgeRole(piece.edges[(i + n - 1) % n]!) !== 'cap' || edgeRole(piece.edges[(i + 1) % n]!) !== 'cap';
+    return !hasRole(piece.edges[(i + n - 1) % n]!, 'cap') || !hasRole(piece.edges[(i + 1) % n]!, 'cap');
   });
   const edge = ends[0]?.edge;
   if (!edge) return undefined;

@@ -21,8 +21,8 @@ export function turnCap(change: Change, mm: number): void {
       const ref = [...cap.front, ...cap.back][0] ?? capEdge(change, cap.sleeve);
       if (!ref) return sleeve;
       const { edge, index } = edgeOf(sleeve, ref.edge);
-      const shoulder = edge.notches.find((x) => /shoulder/.test(x.id));
-      const front = edge.notches.find((x) => /front/.test(x.id) || x.count === 1);
+      const shoulder = edge.notches.find((x) => x.role === 'shoulder-point');
+      const front = edge.notches.find((x) => x.role === 'front-balance' || x.count === 1);
       if (!shoulder || !front) return sleeve;
       const way = front.at > shoulder.at ? 1 : -1;
       const at = shoulder.at + (way * mm) / pathLength(edge.path);

@@ -1,10 +1,10 @@
 import { pathLength } from '../../geometry/index.ts';
-import { edgeAt } from '../../garment/index.ts';
+import { edgeAt, halfOf } from '../../garment/index.ts';
 import type { EdgeRef, Garment, Seam } from '../../garment/index.ts';
 import { put } from './change.ts';
 import type { Change } from './change.ts';
 import { lengthThen } from './length-then.ts';
-import { halfOf, pieceOf } from '../role/roles.ts';
+import { pieceOf } from '../role/roles.ts';
 
 /** A notch this near to its place is there. */
 const LEAST_MM = 0.05;
@@ -43,7 +43,7 @@ export function meetingNotches(change: Change): void {
       if (turn < 0 || other.some((r) => r.piece === ref.piece)) continue;
       const piece = pieceOf(change.garment, ref.piece);
       const edge = edgeAt(change.garment, ref)?.edge;
-      const notch = edge?.notches.find((x) => /shoulder|^side/.test(x.id));
+      const notch = edge?.notches.find((x) => x.role === 'shoulder-point' || x.role === 'side');
       if (!edge || !notch) continue;
       const size = pathLength(edge.path);
       const placed = (garment: Garment): number => meetingOn(garment, seam, ref, other.slice(0, turn), other);

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { chainLength, sideOf } from '../../garment/index.ts';
+import { chainLength, sideOf, edgesOf } from '../../garment/index.ts';
 import type { Garment, Seam } from '../../garment/index.ts';
 import { applyStep } from '../step/apply-step.ts';
 import { newChange } from './change.ts';
 import type { Change } from './change.ts';
 import { capsFollow } from './cap-follows.ts';
 import { draw } from './change.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { partSides } from './part-sides.ts';
 import { pullEdges } from '../move/pull.ts';
 import { sleeves } from '../role/roles.ts';

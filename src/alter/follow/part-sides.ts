@@ -1,10 +1,4 @@
-import {
-  drawnSide as sideDrawn,
-  sideOf as sideWorn,
-  assembled,
-  isOnFold,
-  wornPair,
-} from '../../garment/index.ts';
+import { drawnSide, sideOf as sideWorn, assembled, isOnFold, wornPair } from '../../garment/index.ts';
 import type {
   BodySide,
   DrawnPiece,
@@ -20,15 +14,8 @@ import { tell } from './change.ts';
 import type { Change } from './change.ts';
 import { followersOf } from './change.ts';
 import { mirrorPiece } from '../move/mirror.ts';
-import { halfOf } from '../role/roles.ts';
 
 const SIDES: readonly BodySide[] = ['left', 'right'];
-
-/** The side that what is drawn of a piece is drawn for; its half by name where it has none of its own. */
-export const drawnSide = (piece: DrawnPiece): BodySide => {
-  const half = halfOf(piece);
-  return sideDrawn(half ? { ...piece, half } : piece);
-};
 
 /** Ids of the halves, and of the seams that are there once for each side: `front-left`, or what is free where the pattern has one of that name. */
 interface HalfIds {

@@ -1,10 +1,9 @@
 import { pathEnd, pathLineIntersections, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import type { DrawnPiece, Edge, Level } from '../../garment/index.ts';
+import { hasRole } from '../../garment/index.ts';
+import type { DrawnPiece, Edge, EdgeRole, Level } from '../../garment/index.ts';
 import { levelPoints } from '../move/anchor.ts';
 import { atHeight } from '../move/crossing.ts';
-import { edgeRole } from './edge-role.ts';
-import type { EdgeRole } from './edge-role.ts';
 import { Refusal } from '../move/refusal.ts';
 
 /** Height (y, mm) of a level on a piece: of its drawn level line, else of where its outline meets the level. Undefined when the piece does not know it. */
@@ -72,7 +71,7 @@ export function upDown(piece: DrawnPiece, x: number): { low: Point; high: Point 
 }
 
 /** Seams that run up and down: a slash that should open top and bottom must not leave through one. */
-const UPRIGHT: readonly EdgeRole[] = ['panel', 'side', 'centre', 'inseam', 'crotch'];
+const UPRIGHT: readonly EdgeRole[] = ['panel', 'side', 'centre', 'inseam', 'rise'];
 
 /**
  * Where an upright slash near `prefer` goes from the upper to the lower edge of the piece without touching a seam that runs up and down; tried ever further aside.
@@ -85,7 +84,7 @@ export function clearUpright(piece: DrawnPiece, prefer: number, also: readonly E
     x >= right - 5 ||
     piece.edges.some(
       (e) =>
-        (UPRIGHT.includes(edgeRole(e)) || also.includes(edgeRole(e))) &&
+        [...UPRIGHT, ...also].some((role) => hasRole(e, role)) &&
         pathLineIntersections(e.path, { x, y: 0 }, { x, y: 1 }).length > 0,
     );
   for (let step = 0; step <= 20; step++) {

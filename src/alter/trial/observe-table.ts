@@ -1,5 +1,5 @@
+import { edgesOf, hasEdge } from '../../garment/index.ts';
 import type { Garment, Observation, ParamValue } from '../../garment/index.ts';
-import { edgesOf, hasEdge } from '../role/edge-role.ts';
 import { panels } from '../role/roles.ts';
 
 /** An alteration an observation asks for, before its amounts are merged with others'. */
@@ -13,8 +13,8 @@ export interface Ask {
 export interface Observable {
   readonly id: string;
   readonly name: string;
-  /** Words by which a line of that kind is known in an observation. */
-  readonly words: RegExp;
+  /** What it is called besides. */
+  readonly also: readonly string[];
   readonly directions: readonly Observation['direction'][];
   /** What `centre` and `side` measure on this line. */
   readonly ends: readonly [string, string];
@@ -86,12 +86,12 @@ function waistBelow(seen: Observation, garment: Garment): Ask | undefined {
   return { entry: 'crotch-depth', params: { amount: sign(seen, 'low') * larger(seen) }, why };
 }
 
-/** The lines, the more particular word first (`sleeve hem` before `hem`, `waist` last among the levels). */
+/** The lines that can be stated. */
 export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'sleeve-hem',
     name: 'sleeve hem',
-    words: /sleeve (hem|end)|wrist/,
+    also: ['sleeve end', 'wrist'],
     directions: ['low', 'high'],
     ends: ['how far', ''],
     ask: (seen) => {
@@ -106,7 +106,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'upper-arm',
     name: 'upper arm',
-    words: /upper arm|biceps|sleeve/,
+    also: ['biceps', 'sleeve'],
     directions: ['tight', 'loose'],
     ends: ['all round', ''],
     ask: (seen) =>
@@ -121,7 +121,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'shoulder',
     name: 'shoulder seam',
-    words: /shoulder/,
+    also: [],
     directions: ['forward', 'back', 'folds', 'tight'],
     ends: ['at the neck', 'at the armhole'],
     ask: (seen) => {
@@ -155,7 +155,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'neckline',
     name: 'neckline',
-    words: /neck/,
+    also: ['neck'],
     directions: ['gapes', 'tight', 'low', 'high'],
     ends: ['at the centre', 'at the shoulder'],
     ask: (seen) => {
@@ -178,7 +178,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'armhole',
     name: 'armhole',
-    words: /arm ?hole|scye/,
+    also: ['scye'],
     directions: ['gapes', 'high', 'tight', 'low'],
     ends: ['at the across line', 'at the underarm'],
     ask: (seen) => {
@@ -202,7 +202,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'bust',
     name: 'bust',
-    words: /bust/,
+    also: ['bust line'],
     directions: ['drags', 'tight', 'loose', 'low', 'high'],
     ends: ['length missing in front', 'width missing on each half'],
     ask: (seen, garment) => {
@@ -230,7 +230,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'crotch',
     name: 'crotch',
-    words: /crotch|rise/,
+    also: ['rise', 'crotch seam'],
     directions: ['low', 'high', 'tight', 'folds'],
     ends: ['at the centre', 'at the side'],
     ask: (seen) => {
@@ -254,12 +254,12 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'seat',
     name: 'seat',
-    words: /seat/,
+    also: [],
     directions: ['drags', 'tight', 'folds', 'loose'],
     ends: ['length at centre back', 'width behind'],
     ask: (seen, garment) => {
       const s = seen.direction === 'drags' || seen.direction === 'tight' ? 1 : -1;
-      const legs = panels(garment, 'back').some((p) => hasEdge(p, 'crotch'));
+      const legs = panels(garment, 'back').some((p) => hasEdge(p, 'rise'));
       return legs
         ? {
             entry: 'trouser-seat',
@@ -276,7 +276,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'abdomen',
     name: 'abdomen',
-    words: /abdomen|stomach|belly|tummy/,
+    also: ['stomach', 'belly', 'tummy'],
     directions: ['drags', 'tight', 'folds', 'loose'],
     ends: ['length at centre front', 'width in front'],
     ask: (seen) => {
@@ -294,7 +294,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'side',
     name: 'side seam',
-    words: /side seam|^side/,
+    also: [],
     directions: ['forward', 'back'],
     ends: ['at the top', 'at the bottom'],
     ask: (seen) => {
@@ -310,7 +310,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'upper-back',
     name: 'upper back',
-    words: /upper back|blade|across the back|back width/,
+    also: ['shoulder blade', 'across the back', 'back width'],
     directions: ['tight', 'loose', 'folds', 'high'],
     ends: ['at the centre', 'on each half'],
     ask: (seen) => {
@@ -345,7 +345,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'chest',
     name: 'chest',
-    words: /chest/,
+    also: [],
     directions: ['tight', 'loose', 'folds'],
     ends: ['at the centre', 'on each half'],
     ask: (seen) => ({
@@ -360,7 +360,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'hem',
     name: 'hem',
-    words: /hem/,
+    also: ['hem line'],
     directions: ['low', 'high', 'tight', 'loose'],
     ends: ['at the centre', 'at the side'],
     ask: (seen, garment) => {
@@ -383,7 +383,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'hip',
     name: 'hip',
-    words: /hip/,
+    also: ['hip line'],
     directions: ['tight', 'loose', 'high'],
     ends: ['all round', 'at the side'],
     ask: (seen) =>
@@ -398,7 +398,7 @@ export const OBSERVABLES: readonly Observable[] = [
   {
     id: 'waist',
     name: 'waist line',
-    words: /waist/,
+    also: [],
     directions: ['low', 'high', 'folds', 'tight', 'loose'],
     ends: ['at the centre', 'at the side'],
     ask: (seen, garment) => {

@@ -24,9 +24,11 @@ export interface Proposal {
   readonly blocked?: Finding;
 }
 
-/** The kind of line an observation speaks of. */
-export const observableOf = (line: string): Observable | undefined =>
-  OBSERVABLES.find((o) => o.words.test(line.toLowerCase()));
+/** The kind of line an observation speaks of: by its id, its name or what else it is called, whole. */
+export function observableOf(line: string): Observable | undefined {
+  const asked = line.trim().toLowerCase();
+  return OBSERVABLES.find((o) => o.id === asked || o.name === asked || o.also.includes(asked));
+}
 
 interface Wanted {
   readonly from: string[];

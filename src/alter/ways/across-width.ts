@@ -1,12 +1,11 @@
 import { draw } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { edgeRole, edgesOf } from '../role/edge-role.ts';
 import { notchShare } from '../role/height.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import { edgesOf, hasRole } from '../../garment/index.ts';
+import type { DrawnPiece, Half } from '../../garment/index.ts';
 import { withEdge } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 
 /**
  * The armhole of a panel moved sideways by `mm` at the across line (its notch, or the panel seam that runs into it), nothing at the underarm;
@@ -17,8 +16,8 @@ function acrossPulls(piece: DrawnPiece, mm: number, tip: number): Pull[] {
   return edgesOf(piece, 'armhole').flatMap((edge): Pull[] => {
     const i = piece.edges.indexOf(edge);
     const amount = (end: 'start' | 'end'): number => {
-      const role = edgeRole(piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!);
-      return role === 'shoulder' ? tip : role === 'side' ? 0 : mm;
+      const beside = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
+      return hasRole(beside, 'shoulder') ? tip : hasRole(beside, 'side') ? 0 : mm;
     };
     const [start, end] = [amount('start'), amount('end')];
     const by = (x: number) => ({ x, y: 0 });

@@ -1,6 +1,5 @@
-import { sideOf } from '../../garment/index.ts';
+import { sideOf, edgesOf, hasEdge } from '../../garment/index.ts';
 import type { DrawnPiece, Garment } from '../../garment/index.ts';
-import { edgesOf, hasEdge } from '../role/edge-role.ts';
 import { Refusal } from '../move/refusal.ts';
 import { panels } from '../role/roles.ts';
 

@@ -1,9 +1,8 @@
 import { pathLength } from '../../geometry/index.ts';
-import { chainLength } from '../../garment/index.ts';
+import { chainLength, edgesOf } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeId, EdgeRef, Garment, PieceId, Seam } from '../../garment/index.ts';
 import { followersOf, mapSeams } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { inch } from '../entry/param.ts';
 import { pieceOf } from '../role/roles.ts';
 

@@ -1,8 +1,7 @@
-import type { DrawnPiece, Garment } from '../../garment/index.ts';
-import { edgesOf, hasEdge } from '../role/edge-role.ts';
+import { edgesOf, hasEdge } from '../../garment/index.ts';
+import type { DrawnPiece, Garment, Half } from '../../garment/index.ts';
 import { Refusal } from '../move/refusal.ts';
 import { withEdge } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 
 /**
  * Height of the across-chest line of a half: midway down the armhole of the panel that reaches the shoulder. Only panels that reach the shoulder are

@@ -11,22 +11,19 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { say, sideOf } from '../../garment/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import { say, sideOf, edgesOf, hasRole } from '../../garment/index.ts';
+import type { DrawnPiece, EdgeRole, Half } from '../../garment/index.ts';
 import type { Param, Values } from '../entry/alteration.ts';
 import { ON_EDGE_MM } from '../move/carry.ts';
 import { cut, draw, tell } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { dartOf } from '../dart/dart.ts';
-import { edgeRole, edgesOf } from '../role/edge-role.ts';
-import type { EdgeRole } from '../role/edge-role.ts';
 import { hingePart, openingAngle, openingAt } from '../move/hinge.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
 import { withEdge } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 import { outward } from '../move/run-on.ts';
 
 /** Parameters of closing a gap at an edge. */
@@ -57,11 +54,16 @@ interface Fold {
   readonly reach?: number;
 }
 
+/** Whether a dart opens in the side, the armhole or the shoulder, away from the waist. */
+function opensAside(piece: DrawnPiece, dart: string): boolean {
+  const n = piece.edges.length;
+  const before = piece.edges[(dartOf(piece, dart).first + n - 1) % n]!;
+  return (['side', 'armhole', 'shoulder'] as const).some((role) => hasRole(before, role));
+}
+
 /** Where the fold ends: at the point of the dart that serves the bust (or the first one), else on the nearest seam across. */
 function foldEnd(piece: DrawnPiece, mouth: Point, role: EdgeRole): Fold {
-  const dart =
-    piece.darts.find((d) => d.serves === 'bust' && /side|arm|should/.test(`${d.id} ${d.name}`)) ??
-    piece.darts[0];
+  const dart = piece.darts.find((d) => d.serves === 'bust' && opensAside(piece, d.id)) ?? piece.darts[0];
   if (dart) {
     const d = dartOf(piece, dart.id);
     const middle = { x: (d.a.x + d.b.x) / 2, y: (d.a.y + d.b.y) / 2 };
@@ -96,7 +98,7 @@ function turnsBefore(piece: DrawnPiece, mouth: string, hinge: Point): boolean {
   const at = piece.edges.findIndex((e) => e.id === mouth);
   const to = piece.edges.findIndex((e) => nearestPlace(e.path, hinge).distance < ON_EDGE_MM);
   for (let i = (at + 1) % n; i !== to && i !== at; i = (i + 1) % n) {
-    if (edgeRole(piece.edges[i]!) === 'centre' || piece.edges[i]!.kind === 'fold') return true;
+    if (hasRole(piece.edges[i]!, 'centre') || piece.edges[i]!.kind === 'fold') return true;
   }
   return false;
 }
@@ -111,10 +113,10 @@ const LEAST_SLANT = 0.5;
 function takenIn(piece: DrawnPiece, role: EdgeRole, mm: number): Pull[] {
   const n = piece.edges.length;
   return piece.edges.flatMap((edge, i): Pull[] => {
-    if (edgeRole(edge) !== 'panel') return [];
+    if (!hasRole(edge, 'panel')) return [];
     const [before, after] = [piece.edges[(i + n - 1) % n]!, piece.edges[(i + 1) % n]!];
-    const atEnd = edgeRole(after) === role;
-    if (!atEnd && edgeRole(before) !== role) return [];
+    const atEnd = hasRole(after, role);
+    if (!atEnd && !hasRole(before, role)) return [];
     const into = scale(atEnd ? outward(after.path, 'start') : outward(before.path, 'end'), -1);
     // Square to the seam, so that it keeps its length as a pinched one does; so far that the edge is shorter by the whole amount.
     const along = outward(edge.path, atEnd ? 'end' : 'start');

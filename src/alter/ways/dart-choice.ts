@@ -1,9 +1,10 @@
+import { leaders } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Param, Values } from '../entry/alteration.ts';
 import type { Change } from '../follow/change.ts';
 import { dartOf } from '../dart/dart.ts';
 import { Refusal } from '../move/refusal.ts';
-import { leaders, pieceOf } from '../role/roles.ts';
+import { pieceOf } from '../role/roles.ts';
 
 /** Which dart: of which piece. */
 export const DART_PARAMS: readonly Param[] = [

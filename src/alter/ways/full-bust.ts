@@ -1,12 +1,11 @@
 import { angleBetween, distance, linePath, pathAt, sub, turnAbout } from '../../geometry/index.ts';
 import type { Motion, Point } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { edgesOf, hasRole, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { mixRun } from '../move/bridge.ts';
 import { carry } from '../move/carry.ts';
 import { dartOf } from '../dart/dart.ts';
 import type { Edit } from '../follow/change.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { notchShare } from '../role/height.ts';
 import { pullEdges } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
@@ -80,7 +79,7 @@ export function sideDart(piece: DrawnPiece, bust: Point): string | undefined {
     const { first } = dartOf(piece, id);
     const n = piece.edges.length;
     const before = piece.edges[(first + n - 1) % n]!;
-    return /side/.test(`${before.id} ${before.name}`.toLowerCase());
+    return hasRole(before, 'side');
   });
 }
 

@@ -1,7 +1,7 @@
+import type { Half } from '../../garment/index.ts';
 import { draw } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { pullEdges } from '../move/pull.ts';
-import type { Half } from '../role/roles.ts';
 import { waistRise } from './waist-rise.ts';
 import { movableAt, needLevel, widenLevel } from './widen-level.ts';
 

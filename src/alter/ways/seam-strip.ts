@@ -1,8 +1,7 @@
-import type { DrawnPiece, EdgeRef, Garment } from '../../garment/index.ts';
+import { hasRole } from '../../garment/index.ts';
+import type { DrawnPiece, EdgeRef, EdgeRole, Garment } from '../../garment/index.ts';
 import { replace } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { edgeRole } from '../role/edge-role.ts';
-import type { EdgeRole } from '../role/edge-role.ts';
 import { Refusal } from '../move/refusal.ts';
 import { pieceOf, seamsOf } from '../role/roles.ts';
 import { transferStrip } from '../move/transfer.ts';
@@ -23,7 +22,7 @@ export function startsAt(garment: Garment, chain: readonly EdgeRef[], role: Edge
   const n = piece.edges.length;
   const i = piece.edges.findIndex((e) => e.id === ref.edge);
   const beside = piece.edges[ref.backwards ? (i + 1) % n : (i + n - 1) % n]!;
-  return edgeRole(beside) === role;
+  return hasRole(beside, role);
 }
 
 /** Pieces that a chain runs over, each once. */

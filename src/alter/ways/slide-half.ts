@@ -1,11 +1,10 @@
 import { say, sideOf } from '../../garment/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import type { DrawnPiece, Half } from '../../garment/index.ts';
 import { cut } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { across, adjustHeights, levelHeight } from '../role/height.ts';
 import { Refusal } from '../move/refusal.ts';
 import { needPanels } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 import { slidePart } from '../move/slide.ts';
 
 /** A fold leaves this much of the piece between itself and the next level, so that a line can still be drawn there. */

@@ -1,7 +1,6 @@
-import { sideOf } from '../../garment/index.ts';
+import { sideOf, edgesOf } from '../../garment/index.ts';
 import { draw } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { pullEdges } from '../move/pull.ts';
 import { withEdge } from '../role/roles.ts';
 

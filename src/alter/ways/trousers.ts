@@ -1,14 +1,13 @@
-import type { DrawnPiece, Garment } from '../../garment/index.ts';
-import { edgeRole, edgesOf, hasEdge } from '../role/edge-role.ts';
+import { edgesOf, hasEdge, hasRole } from '../../garment/index.ts';
+import type { DrawnPiece, Garment, Half } from '../../garment/index.ts';
 import type { Pull } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
 import { panels } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 
 /** Leg pieces of both halves; Refusal `no-crotch` on anything that is not trousers. */
 export function needTrousers(garment: Garment): DrawnPiece[] {
   const found = [...panels(garment, 'front'), ...panels(garment, 'back')].filter(
-    (p) => hasEdge(p, 'crotch') && hasEdge(p, 'inseam'),
+    (p) => hasEdge(p, 'rise') && hasEdge(p, 'inseam'),
   );
   if (found.length === 0) throw new Refusal('no-crotch', 'No crotch seam was found on this pattern.');
   return found;
@@ -26,7 +25,7 @@ export function forkPulls(piece: DrawnPiece, mm: number): Pull[] {
   const n = piece.edges.length;
   return edgesOf(piece, 'inseam').flatMap((inseam): Pull[] => {
     const i = piece.edges.indexOf(inseam);
-    const atStart = edgeRole(piece.edges[(i + n - 1) % n]!) === 'crotch';
+    const atStart = hasRole(piece.edges[(i + n - 1) % n]!, 'rise');
     const knee = inseam.crossings.find((c) => c.level === 'knee');
     return [
       { edge: inseam.id, at: atStart ? 0 : 1, by: { x: -mm, y: 0 } },

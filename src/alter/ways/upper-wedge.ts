@@ -1,12 +1,11 @@
 import { pathEnd, pathStart } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
+import { edgesOf, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { tell } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { makeDartOn } from '../follow/dart-change.ts';
 import { easeSeams } from '../follow/dart-seams.ts';
 import { chestLine } from './chest-line.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { slideHalf } from './slide-half.ts';
 import { onFold, uprightCentre } from './upright-centre.ts';
 import { isTurned, withEdge } from '../role/roles.ts';

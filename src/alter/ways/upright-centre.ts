@@ -1,14 +1,13 @@
 import { linePath, pathEnd, pathStart } from '../../geometry/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import { edgesOf, hasRole } from '../../garment/index.ts';
+import type { DrawnPiece, Half } from '../../garment/index.ts';
 import { anchorLevels } from '../move/anchor.ts';
 import { levelsHeld } from '../move/carry.ts';
 import { draw } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { edgeRole, edgesOf } from '../role/edge-role.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
 import { panels, withEdge } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 
 /** A centre line leaning by less than this is upright enough to lie on a fold (fold-check.ts). */
 const LEAN_MM = 0.05;
@@ -64,7 +63,7 @@ export function giveAtSide(change: Change, half: Half, mm: number): void {
         const i = piece.edges.indexOf(hem);
         return (['start', 'end'] as const).flatMap((end): Pull[] => {
           const beside = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
-          return edgeRole(beside) === 'side'
+          return hasRole(beside, 'side')
             ? [{ edge: hem.id, at: end === 'start' ? 0 : 1, by: { x: mm, y: 0 } }]
             : [];
         });

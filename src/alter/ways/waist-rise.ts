@@ -1,17 +1,15 @@
-import { sideOf } from '../../garment/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import { sideOf, edgesOf } from '../../garment/index.ts';
+import type { DrawnPiece, Half } from '../../garment/index.ts';
 import { pathEnd, pathStart } from '../../geometry/index.ts';
 import { draw } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { dartsAt } from '../dart/dart-intake.ts';
 import { trueDart } from '../dart/dart.ts';
-import { edgesOf } from '../role/edge-role.ts';
 import { extent, levelHeight } from '../role/height.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
 import { needPanels } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 import { slideHalf } from './slide-half.ts';
 import { giveAtSide, onFold, uprightCentre } from './upright-centre.ts';
 

@@ -1,13 +1,10 @@
-import { timesCut } from '../../garment/index.ts';
-import type { DrawnPiece, Garment, Level } from '../../garment/index.ts';
+import { timesCut, edgesOf } from '../../garment/index.ts';
+import type { DrawnPiece, Garment, Level, EdgeRole, Half } from '../../garment/index.ts';
 import { pathAt } from '../../geometry/index.ts';
-import { edgesOf } from '../role/edge-role.ts';
-import type { EdgeRole } from '../role/edge-role.ts';
 import { levelShare } from '../role/height.ts';
 import type { Pull } from '../move/pull.ts';
 import { Refusal } from '../move/refusal.ts';
 import { needPanels } from '../role/roles.ts';
-import type { Half } from '../role/roles.ts';
 
 /** Cut edges of a half that cross a level and may be let out: which pieces, and how many cut edges of the garment they stand for. */
 export function movableAt(

@@ -1,4 +1,11 @@
-import { answeredBy, answering, observe, OBSERVABLES, type Proposal } from '../../alter/index.ts';
+import {
+  answeredBy,
+  answering,
+  observableOf,
+  observe,
+  OBSERVABLES,
+  type Proposal,
+} from '../../alter/index.ts';
 import {
   writeFitting,
   type Fitting,
@@ -36,7 +43,7 @@ function readSeen(text: string, id: string): Observation {
   const at = lengthWord(centre, '--saw', true);
   return {
     id,
-    line,
+    line: observableOf(line)?.id ?? line,
     where: word(where, WHERE, 'where'),
     direction: word(direction, DIRECTIONS, 'the direction'),
     centre: at,

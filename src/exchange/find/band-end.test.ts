@@ -83,7 +83,9 @@ function ends(proposal: Proposal, name: string): { rank: number; evidence: strin
     return (
       refs.length === 2 &&
       refs.every(
-        (ref) => ref.piece === piece.id && / side/.test(piece.edges.find((e) => e.id === ref.edge)!.name),
+        (ref) =>
+          ref.piece === piece.id &&
+          ['left', 'right'].includes(piece.edges.find((e) => e.id === ref.edge)!.place!),
       )
     );
   });

@@ -22,7 +22,7 @@ import { readLabel } from './label.ts';
 import { findGrain, findLines, findNotches, toCorners } from './mark.ts';
 import type { NotchSigns } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
-import type { ProposedEdge, ProposedLine, ProposedPiece, ProposedSize } from './proposal.ts';
+import type { ProposedEdge, ProposedLine, ProposedPiece, ProposedSize, Place } from './proposal.ts';
 import { sameTopology } from './topology.ts';
 
 /** Everything on the sheet that a piece may own. */
@@ -282,25 +282,28 @@ function foldEdge(
   return best?.edge ?? null;
 }
 
-/** Plain names by place: `bottom`, `right side`, numbered where two share one. */
+/** Neutral names by number and place: `edge 3 (right)`. What an edge is to the garment they do not say. */
 export function nameEdges(edges: readonly ProposedEdge[], box: Box): ProposedEdge[] {
-  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-  const plain = edges.map((edge) => {
-    if (edge.kind === 'fold') return 'fold';
-    if (edge.kind === 'dart') return 'dart leg';
-    const path = edge.paths[Math.floor(edge.paths.length / 2)]!;
-    const a = pathStart(path);
-    const b = pathEnd(path);
-    // Counter-clockwise: the outside lies to the right of the way.
-    const out = { x: b.y - a.y, y: -(b.x - a.x) };
-    const x = out.x + ((a.x + b.x) / 2 - middle.x) * 0.3;
-    const y = out.y + ((a.y + b.y) / 2 - middle.y) * 0.3;
-    if (Math.abs(x) > Math.abs(y)) return x > 0 ? 'right side' : 'left side';
-    return y > 0 ? 'top' : 'bottom';
-  });
+  const legs = edges.filter((edge) => edge.kind === 'dart');
   return edges.map((edge, i) => {
-    const same = plain.filter((name) => name === plain[i]).length;
-    const nth = plain.slice(0, i + 1).filter((name) => name === plain[i]).length;
-    return { ...edge, name: same > 1 ? `${plain[i]} ${nth}` : plain[i]! };
+    if (edge.kind === 'fold') return { ...edge, name: 'fold' };
+    if (edge.kind === 'dart') {
+      const nth = edges.slice(0, i).filter((one) => one.kind === 'dart').length + 1;
+      return { ...edge, name: legs.length > 1 ? `dart leg ${nth}` : 'dart leg' };
+    }
+    const place = placeOf(edge.paths[Math.floor(edge.paths.length / 2)]!, box);
+    return { ...edge, place, name: `edge ${i + 1} (${place})` };
   });
+}
+
+function placeOf(path: Path, box: Box): Place {
+  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  const a = pathStart(path);
+  const b = pathEnd(path);
+  // Counter-clockwise: the outside lies to the right of the way.
+  const out = { x: b.y - a.y, y: -(b.x - a.x) };
+  const x = out.x + ((a.x + b.x) / 2 - middle.x) * 0.3;
+  const y = out.y + ((a.y + b.y) / 2 - middle.y) * 0.3;
+  if (Math.abs(x) > Math.abs(y)) return x > 0 ? 'right' : 'left';
+  return y > 0 ? 'above' : 'below';
 }

@@ -7,6 +7,11 @@ import type {
   Finding,
   LineKind,
   Pattern,
+  EdgeRole,
+  Half,
+  PieceHalf,
+  PieceRole,
+  SignRole,
   Size,
 } from '../../garment/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
@@ -25,13 +30,23 @@ export interface ProposedNotch {
   /** Share of the edge's length from its start, per size. */
   readonly at: readonly number[];
   readonly count: 1 | 2 | 3;
+  readonly role?: SignRole;
   readonly evidence: Evidence;
 }
+
+/** Where an edge lies on its piece as drawn. */
+export type Place = 'left' | 'right' | 'above' | 'below';
 
 export interface ProposedEdge {
   readonly id: string;
   readonly name: string;
   readonly kind: EdgeKind;
+  /** Absent on folds and darts, and where its maker wrote its name. */
+  readonly place?: Place;
+  /** What it is to the garment, where that was found or its maker wrote it. */
+  readonly role?: EdgeRole;
+  readonly also?: EdgeRole;
+  readonly half?: Half;
   /** One run per size, all of one topology, sheet mm, counter-clockwise. */
   readonly paths: readonly Path[];
   readonly lengths: readonly number[];
@@ -62,6 +77,8 @@ export interface ProposedMark {
 export interface ProposedPiece {
   readonly id: string;
   readonly name: string;
+  readonly role?: PieceRole;
+  readonly half?: PieceHalf;
   readonly cloth: Cloth;
   /** As it says on it. */
   readonly cut: { readonly count: number; readonly mirrored: boolean };

@@ -202,7 +202,7 @@ export function settleKinds(pieces: readonly ProposedPiece[], seams: Proposal['s
     ...piece,
     edges: piece.edges.map((edge) => {
       if (edge.kind !== 'seam' || joined.has(`${piece.id} ${edge.id}`)) return edge;
-      const bottom = edge.name.startsWith('bottom');
+      const bottom = edge.place === 'below';
       return {
         ...edge,
         kind: bottom ? ('hem' as const) : ('free' as const),

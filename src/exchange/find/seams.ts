@@ -158,7 +158,7 @@ function isCentre(edge: SewnEdge): boolean {
     piece.cut.mirrored &&
     Math.abs(chord.y) > 0.7 * Math.hypot(chord.x, chord.y) &&
     edge.lengths[m]! > 40 &&
-    edge.edges.every((one) => / side/.test(one.name))
+    edge.edges.every((one) => one.place === 'left' || one.place === 'right')
   );
 }
 
@@ -269,8 +269,7 @@ function togetherness(a: SeamChain, b: SeamChain): number {
   const known = [...sideA, ...sideB].filter(Boolean);
   if (known.length > 1 && new Set(known).size === 1 && a.steps.length === 1 && b.steps.length === 1)
     factor *= 1.01;
-  const lower = (chain: SeamChain) =>
-    chain.steps.every((step) => step.edge.edges[0]!.name.startsWith('bottom'));
+  const lower = (chain: SeamChain) => chain.steps.every((step) => step.edge.edges[0]!.place === 'below');
   if (lower(a) && lower(b)) factor *= HEMS;
   if (a.steps.length === 1 && b.steps.length === 1 && areLongEdges(a.steps[0]!.edge, b.steps[0]!.edge))
     factor *= TUBE;

@@ -64,6 +64,12 @@ export function wholeProposal(
   };
 }
 
+const rolesOf = ({ role, also, half }: NestedPiece['edges'][number]) => ({
+  ...(role ? { role } : {}),
+  ...(also ? { also } : {}),
+  ...(half ? { half } : {}),
+});
+
 function asProposed(piece: NestedPiece, at: Point, evidence: string): ProposedPiece {
   const move = (path: Path) => pathMove(path, { angle: 0, dx: at.x, dy: at.y });
   const edges = piece.edges.map((edge, i): ProposedEdge => {
@@ -74,10 +80,16 @@ function asProposed(piece: NestedPiece, at: Point, evidence: string): ProposedPi
       id: edge.id,
       name: edge.name,
       kind: edge.kind,
+      ...rolesOf(edge),
       paths: edge.path.map(move),
       lengths: edge.path.map(pathLength),
       turns: [turn(before.path[m]!, edge.path[m]!), turn(edge.path[m]!, next.path[m]!)],
-      notches: edge.notches.map((notch) => ({ at: notch.at, count: notch.count, evidence })),
+      notches: edge.notches.map((notch) => ({
+        at: notch.at,
+        count: notch.count,
+        ...(notch.role ? { role: notch.role } : {}),
+        evidence,
+      })),
       off: 0,
       evidence,
     };
@@ -87,6 +99,8 @@ function asProposed(piece: NestedPiece, at: Point, evidence: string): ProposedPi
   return {
     id: piece.id,
     name: piece.name,
+    ...(piece.role ? { role: piece.role } : {}),
+    ...(piece.half ? { half: piece.half } : {}),
     cloth: piece.cloth,
     cut: { count: piece.worn.length, mirrored: timesTurned(piece) > 0 },
     ...(side ? { side } : {}),

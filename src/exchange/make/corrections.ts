@@ -5,6 +5,10 @@ import type {
   EdgeKind,
   EdgeRef,
   GarmentKind,
+  EdgeRole,
+  Half,
+  PieceHalf,
+  PieceRole,
   SizeChart,
 } from '../../garment/index.ts';
 
@@ -12,6 +16,10 @@ import type {
 export interface EdgeCorrection {
   readonly name?: string;
   readonly kind?: EdgeKind;
+  /** What it is to the garment; and what besides. */
+  readonly role?: EdgeRole;
+  readonly also?: EdgeRole;
+  readonly half?: Half;
   /** mm. */
   readonly allowance?: number;
   /** Level of the corner where it starts. */
@@ -20,6 +28,8 @@ export interface EdgeCorrection {
 
 export interface PieceCorrection {
   readonly name?: string;
+  readonly role?: PieceRole;
+  readonly half?: PieceHalf;
   readonly cloth?: Cloth;
   readonly cut?: { readonly count: number; readonly mirrored: boolean };
   /** Where it is worn, if on one side only. */

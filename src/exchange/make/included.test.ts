@@ -19,7 +19,7 @@ describe('cut lines with allowance in them', () => {
     const edges = pattern.pieces[0]!.edges;
     expect(pathsArea(edges.map((edge) => edge.path[0]!))).toBeCloseTo(270 * 470, 0);
     for (const edge of edges) expect(edge.allowance).toBe(15);
-    const right = edges.find((edge) => edge.name === 'right side')!;
+    const right = edges.find((edge) => edge.name.endsWith('(right)'))!;
     expect(pathLength(right.path[0]!)).toBeWithinMm(470, 0.05);
     const foot = pathStart(right.path[0]!).y;
     expect(pathEnd(right.path[0]!).y).toBeGreaterThan(foot);

@@ -1,6 +1,6 @@
 import { exchangeFinding } from '../words/words-table.ts';
 import type { Motion } from '../../geometry/index.ts';
-import { readPattern, garmentKind } from '../../garment/index.ts';
+import { garmentKind, namesToRoles, readPattern } from '../../garment/index.ts';
 import type {
   Band,
   EdgeRef,
@@ -136,7 +136,8 @@ export function patternFrom(
     ),
     cautions: [],
   };
-  return { pattern: readPattern(pattern), findings };
+  // What its maker's and a person's words for pieces and edges say, where no role is known; our own names for edges say nothing.
+  return { pattern: readPattern(namesToRoles({ ...pattern })), findings };
 }
 
 /** What the person left unsaid and the file says itself. */

@@ -100,12 +100,18 @@ export function makePiece(
         id: `${edgeIds.get(edge.id)}-${k + 1}`,
         at: flipped ? at.map((share) => 1 - share) : at,
         count: notch.count,
+        ...(notch.role ? { role: notch.role } : {}),
       };
     });
     return {
       id: edgeIds.get(edge.id)!,
       name: correction?.name ?? edge.name,
       kind,
+      ...said({
+        role: correction?.role ?? edge.role,
+        also: correction?.also ?? edge.also,
+        half: correction?.half ?? edge.half,
+      }),
       path: paths.map((path, k) => turnedOver(moved(path, motions[k]!), flipped)),
       from:
         own.edges?.[flipped ? proposed.edges[(i + 1) % proposed.edges.length]!.id : edge.id]?.from ??
@@ -138,6 +144,7 @@ export function makePiece(
     piece: {
       id,
       name,
+      ...said({ role: own.role ?? proposed.role, half: own.half ?? proposed.half }),
       number,
       cloth: own.cloth ?? proposed.cloth,
       worn: wornFromCut(own.cut ?? proposed.cut, own.side ?? proposed.side, drawnFor(name)),
@@ -172,6 +179,10 @@ export function makePiece(
     },
   };
 }
+
+/** Only what is known. */
+const said = <T extends object>(roles: T): Partial<T> =>
+  Object.fromEntries(Object.entries(roles).filter(([, v]) => v !== undefined)) as Partial<T>;
 
 const turnedOver = (path: Path, flipped: boolean): Path => (flipped ? path.toReversed() : path);
 

@@ -50,6 +50,8 @@ const square: Pattern = {
     {
       id: 'front',
       name: 'Front',
+      role: 'front',
+      half: 'front',
       number: 1,
       cloth: 'shell',
       worn: wornPair(),
@@ -59,6 +61,7 @@ const square: Pattern = {
           id: `e${i}`,
           name: `edge ${i}`,
           kind: i === 0 ? ('hem' as const) : ('seam' as const),
+          ...(i === 0 ? { role: 'hem' as const } : {}),
           path: [240, 260].map((w) => line(x * w, y * 500, x2 * w, y2 * 500)),
           from: i < 2 ? 'hem' : 'waist',
           crossings: i === 1 ? [{ level: 'hip', at: [0.5, 0.5] }] : [],
@@ -68,17 +71,7 @@ const square: Pattern = {
       }),
       darts: [],
       lines: [{ id: 'grain', kind: 'grain', path: [line(100, 50, 100, 450), line(110, 50, 110, 450)] }],
-      marks: [
-        {
-          id: 'dot',
-          kind: 'dot',
-          level: 'hip',
-          at: [
-            { x: 50, y: 50 },
-            { x: 55, y: 50 },
-          ],
-        },
-      ],
+      marks: [{ id: 'dot', kind: 'dot', level: 'hip', at: [50, 55].map((x) => ({ x, y: 50 })) }],
     },
   ],
   seams: [

@@ -3,6 +3,7 @@ import { MM_PER } from '../words/length-unit.ts';
 import { wrong } from './json.ts';
 import { layThatHolds } from './lay-reader.ts';
 import { patternVersion2 } from './pattern-version-2.ts';
+import { lineOfWords, namesToRoles } from './names-to-roles.ts';
 
 type Format = 'pintrue-fitting' | 'pintrue-pattern' | 'pintrue-body' | 'pintrue-person';
 type Document = Readonly<Record<string, unknown>>;
@@ -50,14 +51,24 @@ function patternFromDraft0(doc: Document): Document {
   };
 }
 
-/** Version 2 of the fitting holds a pattern of version 2, and of its cloths only what is a setting of theirs. */
-function fittingVersion2(doc: Document): Document {
-  const pattern = doc['pattern'];
+/** Version 1 kept what pieces and edges are in their names, and `cut` for `worn`. */
+const patternFrom1 = (doc: Document, at = ''): Document => patternVersion2(namesToRoles(doc), at);
+
+/** With its pattern, and of its cloths only what is a setting of theirs; what was seen in a trial was stored as it was typed. */
+function fittingFrom1(doc: Document): Document {
+  const { pattern, observations } = doc;
   return {
     ...doc,
     ...(doc['lay'] === undefined ? {} : { lay: layThatHolds(doc['lay']) }),
     version: 2,
-    pattern: isRecord(pattern) && pattern['version'] === 1 ? patternVersion2(pattern, 'pattern') : pattern,
+    pattern: isRecord(pattern) && pattern['version'] === 1 ? patternFrom1(pattern, 'pattern') : pattern,
+    observations: Array.isArray(observations)
+      ? observations.map((seen: unknown) =>
+          isRecord(seen) && typeof seen['line'] === 'string'
+            ? { ...seen, line: lineOfWords(seen['line']) }
+            : seen,
+        )
+      : observations,
   };
 }
 
@@ -73,8 +84,8 @@ function personFromBare(doc: Document): Document {
 
 /** From each older version to the one after it. A document is carried along the chain until none applies. */
 const CHAIN: Readonly<Record<Format, readonly ((doc: Document) => Document)[]>> = {
-  'pintrue-fitting': [fittingFromDraft0, fittingVersion2],
-  'pintrue-pattern': [patternFromDraft0, (doc) => patternVersion2(doc, '')],
+  'pintrue-fitting': [fittingFromDraft0, fittingFrom1],
+  'pintrue-pattern': [patternFromDraft0, (doc) => patternFrom1(doc)],
   'pintrue-person': [(doc) => ({ ...doc, version: 1 }), personFromBare],
   'pintrue-body': [(doc) => ({ ...bodyFromDraft0(doc, ''), version: 1 })],
 };

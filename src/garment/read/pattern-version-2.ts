@@ -7,13 +7,6 @@ type Document = Readonly<Record<string, unknown>>;
 const isRecord = (value: unknown): value is Document =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** Version 1 did not say what half a piece is of; its words did. */
-function isBack(piece: Document): boolean {
-  if (piece['half'] !== undefined) return piece['half'] === 'back';
-  const words = `${String(piece['id'])} ${String(piece['name'])}`.toLowerCase();
-  return /back|\bcb\b/.test(words) && !/front|\bcf\b/.test(words);
-}
-
 /** `cut {count, mirrored}` and `bodySide` of version 1 become `worn`. */
 function pieceWithWorn(value: unknown, at: string): unknown {
   if (!isRecord(value)) return value;
@@ -28,11 +21,14 @@ function pieceWithWorn(value: unknown, at: string): unknown {
   if (bodySide !== undefined && bodySide !== 'left' && bodySide !== 'right')
     wrong(`${at}.bodySide`, 'not-one-of', 'There should be left or right here.');
   const side: BodySide | undefined = bodySide;
-  return { ...rest, worn: wornFromCut({ count, mirrored }, side, isBack(value) ? 'right' : 'left') };
+  return {
+    ...rest,
+    worn: wornFromCut({ count, mirrored }, side, value['half'] === 'back' ? 'right' : 'left'),
+  };
 }
 
 /**
- * A pattern of version 1 as one of version 2.
+ * A pattern of version 1, its roles said already, as one of version 2.
  * @param at its path in the document it stands in
  */
 export function patternVersion2(doc: Document, at: string): Document {

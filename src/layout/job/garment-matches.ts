@@ -1,4 +1,4 @@
-import { called, chainEdges, t } from '../../garment/index.ts';
+import { called, chainEdges, edgeHalf, edgesOf, halfOf, hasRole, t } from '../../garment/index.ts';
 import type { DrawnPiece, Edge, FoundEdge, Garment, Phrase, Seam } from '../../garment/index.ts';
 import { distance, nearestPlace, pathAt, pathEnd, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
@@ -15,7 +15,6 @@ export interface Match {
   readonly down?: 'mirrored' | 'continued';
 }
 
-const FRONT = /cent(?:re|er)[ -]front|front[ ,-]+cent(?:re|er)/i;
 /** A sleeve cap rises above its ends by at least this share of its span. */
 const CAP_RISE = 0.15;
 /** A pocket drawn in register stands this near to its placement line, mm. */
@@ -37,7 +36,7 @@ export function garmentMatches(garment: Garment): Match[] {
   const hidden = new Set(garment.followers.filter((f) => f.role === 'facing').map((f) => f.piece));
   const leads = garment.pieces.flatMap((piece): Match[] => {
     if (hidden.has(piece.id)) return [];
-    const edge = piece.edges.find((e) => FRONT.test(e.name) || FRONT.test(e.id)) ?? frontFold(piece);
+    const edge = centreFront(piece);
     if (!edge) return [];
     const spot = { piece: piece.id, at: upperEnd(edge) };
     return [{ say: t`centre front of ${called(piece.name)}`, a: spot, b: spot, down: 'mirrored' }];
@@ -48,9 +47,10 @@ export function garmentMatches(garment: Garment): Match[] {
   return [...leads, ...upright, ...pocketMatches(garment), ...sleeves];
 }
 
-/** The fold of a piece that calls itself a front. */
-const frontFold = (piece: DrawnPiece): Edge<'one'> | undefined =>
-  /front/i.test(piece.name) ? piece.edges.find((e) => e.kind === 'fold') : undefined;
+/** The centre front line, on a front or on a collar that goes round; a fold or crotch seam of a front lies there too. */
+const centreFront = (piece: DrawnPiece): Edge<'one'> | undefined =>
+  edgesOf(piece, 'centre').find((e) => edgeHalf(piece, e) === 'front') ??
+  (halfOf(piece) === 'front' ? piece.edges.find((e) => e.kind === 'fold' || hasRole(e, 'rise')) : undefined);
 
 function upperEnd(edge: Edge<'one'>): Point {
   const [a, b] = [pathStart(edge.path), pathEnd(edge.path)];

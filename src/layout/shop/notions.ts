@@ -1,4 +1,5 @@
 import {
+  hasRole,
   edgeAt,
   MM_PER,
   type DrawnPiece,
@@ -52,7 +53,7 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
       if (edge.kind === 'opening' && buttons === 0) {
         out.push(closing(t`the ${called(edge.name)} of ${called(piece.name)}`, length));
       }
-      if (/^underlap$/i.test(edge.name))
+      if (edge.kind === 'free' && hasRole(edge, 'opening'))
         out.push({
           what: 'fastening',
           length,
@@ -104,11 +105,11 @@ function closing(where: Phrase, length: number): Notion {
   };
 }
 
-/** A seam that says it holds a zip: open from its upper end to the notch that is called the zip's or the opening's. */
+/** A seam that holds a zip: open from its upper end to the notch where the zip ends. */
 function zipInSeam(garment: Garment, seam: Seam): Notion[] {
   for (const ref of seam.a) {
     const found = edgeAt(garment, ref);
-    const notch = found?.edge.notches.find((n) => /zip|opening/i.test(n.id));
+    const notch = found?.edge.notches.find((n) => n.role === 'zip-end');
     if (!found || !notch || found.piece.cloth !== 'shell') continue;
     const { edge } = found;
     const rises = pathEnd(edge.path).y > pathStart(edge.path).y;
@@ -119,11 +120,5 @@ function zipInSeam(garment: Garment, seam: Seam): Notion[] {
       ),
     ];
   }
-  if (!/\bzip\b/i.test(seam.name)) return [];
-  return [
-    {
-      what: 'zip',
-      say: t`Zip for the ${called(seam.name.toLowerCase())}: measure its opening, no notch tells where it ends`,
-    },
-  ];
+  return [];
 }

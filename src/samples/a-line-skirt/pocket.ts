@@ -45,17 +45,27 @@ export function pocketOutline(r: SkirtRules): readonly [Path, Path, Path, Path] 
 export function pocketPiece(r: SkirtRules): DrawnPiece {
   const [inner, foot, outer, opening] = pocketOutline(r);
   const { left, top } = corners(r);
-  const edge = { kind: 'free' as const, from: 'hip', allowance: 12 };
+  const edge = { kind: 'free' as const, role: 'attached' as const, from: 'hip', allowance: 12 };
   return drawn({
     id: 'pocket',
     name: 'Patch pocket',
+    role: 'pocket',
+    half: 'none',
     number: 4,
     worn: wornPair(),
     edges: [
       { ...edge, id: 'inner', name: 'inner edge', path: inner },
       { ...edge, id: 'foot', name: 'lower edge', path: foot },
       { ...edge, id: 'outer', name: 'outer edge', path: outer },
-      { id: 'opening', name: 'pocket opening', kind: 'hem', from: 'hip', allowance: 30, path: opening },
+      {
+        id: 'opening',
+        name: 'pocket opening',
+        kind: 'hem',
+        role: 'opening',
+        from: 'hip',
+        allowance: 30,
+        path: opening,
+      },
     ],
     lines: [grain(left + WIDTH / 2, top - DEPTH + 40, top - 30)],
   });

@@ -1,6 +1,6 @@
 import { linePath, pathEnd, pathLength, pathPart, pathReverse, pathStart } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import type { DrawnPiece, Half, PieceRole } from '../../garment/index.ts';
 import { wornOnce, wornPair } from '../../garment/index.ts';
 import { hemBetween, startDirection } from '../curve.ts';
 import { drawn, grain, mark } from '../drawn.ts';
@@ -16,7 +16,9 @@ export interface PanelMake {
   readonly number: number;
 }
 
-const piece = (id: string, name: string, make: PanelMake) => ({
+const piece = <R extends PieceRole>(id: string, name: string, role: R, half: Half, make: PanelMake) => ({
+  role,
+  half,
   id: make.lining ? `${id}-lining` : id,
   name: make.lining ? `${name}, lining` : name,
   number: make.number,
@@ -31,6 +33,7 @@ const hem = (left: Path, right: Path, make: PanelMake): EdgeDraft => ({
   id: 'hem',
   name: 'hem',
   kind: 'hem',
+  role: 'hem',
   from: 'high-hip',
   allowance: make.lining ? 15 : 30,
   path: hemBetween(pathStart(left), startDirection(left), pathStart(right), startDirection(right)),
@@ -56,7 +59,7 @@ export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPie
   const fold = linePath(top, foot);
   const toBust = pathLength(seam.slice(0, 10));
   return drawn({
-    ...piece('front-centre', 'Centre front', make),
+    ...piece('front-centre', 'Centre front', 'front', 'front', make),
     worn: wornOnce(),
     edges: [
       hem(pathReverse(fold), seam, make),
@@ -64,6 +67,7 @@ export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPie
         id: 'princess',
         name: 'panel seam, front',
         kind: 'seam',
+        role: 'panel',
         from: 'high-hip',
         allowance: 15,
         path: seam,
@@ -77,15 +81,17 @@ export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPie
         id: 'armhole',
         name: 'armhole, upper',
         kind: 'seam',
+        role: 'armhole',
         from: 'armhole',
         allowance: 15,
         path: t.front.upperArmhole,
-        notches: [{ id: 'armhole-shoulder', count: 1, mm: -0 }],
+        notches: [{ id: 'armhole-shoulder', role: 'shoulder-point', count: 1, mm: -0 }],
       },
       {
         id: 'shoulder',
         name: 'shoulder',
         kind: 'seam',
+        role: 'shoulder',
         from: 'shoulder',
         allowance: 15,
         path: t.frontShoulder,
@@ -93,16 +99,18 @@ export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPie
       {
         id: 'neck',
         name: 'front neck',
+        role: 'neck',
         kind: make.lining ? 'free' : 'seam',
         from: 'neck',
         allowance: 10,
         path: t.frontNeck,
-        notches: make.lining ? [] : [{ id: 'neck-shoulder', count: 1, mm: 0 }],
+        notches: make.lining ? [] : [{ id: 'neck-shoulder', role: 'shoulder-point', count: 1, mm: 0 }],
       },
       {
         id: 'centre-front',
         name: 'centre front',
         kind: 'fold',
+        role: 'centre',
         from: 'neck',
         allowance: 0,
         path: fold,
@@ -125,7 +133,7 @@ export function frontSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece
   // Matched from both ends of the centre panel's seam, so that what is longer lies between the notches.
   const fromTop = pathLength(centre) - toBust - BUST_NOTCH;
   return drawn({
-    ...piece('front-side', 'Side front', make),
+    ...piece('front-side', 'Side front', 'side-front', 'front', make),
     worn: wornPair(),
     edges: [
       hem(seam, side, make),
@@ -133,6 +141,7 @@ export function frontSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece
         id: 'side',
         name: 'side',
         kind: 'seam',
+        role: 'side',
         from: 'high-hip',
         allowance: 15,
         path: side,
@@ -142,15 +151,17 @@ export function frontSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece
         id: 'armhole',
         name: 'armhole, lower',
         kind: 'seam',
+        role: 'armhole',
         from: 'bust',
         allowance: 15,
         path: t.front.lowerArmhole,
-        notches: [{ id: 'armhole-front', count: 1, mm: ARMHOLE_NOTCH.front }],
+        notches: [{ id: 'armhole-front', role: 'front-balance', count: 1, mm: ARMHOLE_NOTCH.front }],
       },
       {
         id: 'princess',
         name: 'panel seam, front',
         kind: 'seam',
+        role: 'panel',
         from: 'armhole',
         allowance: 15,
         path: pathReverse(seam),
@@ -172,7 +183,7 @@ export function backSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece 
   const seam = above(t.back.sidePanelSeam, make);
   const side = above(t.back.side, make);
   return drawn({
-    ...piece('back-side', 'Side back', make),
+    ...piece('back-side', 'Side back', 'side-back', 'back', make),
     worn: wornPair('right'),
     edges: [
       hem(seam, side, make),
@@ -180,6 +191,7 @@ export function backSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece 
         id: 'side',
         name: 'side',
         kind: 'seam',
+        role: 'side',
         from: 'high-hip',
         allowance: 15,
         path: side,
@@ -189,15 +201,17 @@ export function backSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece 
         id: 'armhole',
         name: 'armhole, lower',
         kind: 'seam',
+        role: 'armhole',
         from: 'bust',
         allowance: 15,
         path: t.back.lowerArmhole,
-        notches: [{ id: 'armhole-back', count: 2, mm: ARMHOLE_NOTCH.back }],
+        notches: [{ id: 'armhole-back', role: 'back-balance', count: 2, mm: ARMHOLE_NOTCH.back }],
       },
       {
         id: 'princess',
         name: 'panel seam, back',
         kind: 'seam',
+        role: 'panel',
         from: 'armhole',
         allowance: 15,
         path: pathReverse(seam),
@@ -218,7 +232,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
     ? pathPart(t.centreBack, 0, 1 - LINING_SHORTER / pathLength(t.centreBack))
     : t.centreBack;
   return drawn({
-    ...piece('back-centre', 'Centre back', make),
+    ...piece('back-centre', 'Centre back', 'back', 'back', make),
     worn: wornPair('right'),
     edges: [
       hem(pathReverse(opening), seam, make),
@@ -226,6 +240,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
         id: 'princess',
         name: 'panel seam, back',
         kind: 'seam',
+        role: 'panel',
         from: 'high-hip',
         allowance: 15,
         path: seam,
@@ -236,6 +251,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
         id: 'armhole',
         name: 'armhole, upper',
         kind: 'seam',
+        role: 'armhole',
         from: 'armhole',
         allowance: 15,
         path: t.back.upperArmhole,
@@ -244,6 +260,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
         id: 'shoulder',
         name: 'shoulder',
         kind: 'seam',
+        role: 'shoulder',
         from: 'shoulder',
         allowance: 15,
         path: t.backShoulder,
@@ -251,6 +268,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
       {
         id: 'neck',
         name: 'back neck',
+        role: 'neck',
         kind: make.lining ? 'free' : 'seam',
         from: 'neck',
         allowance: 10,
@@ -260,6 +278,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
         id: 'centre-back',
         name: 'centre back opening',
         kind: 'opening',
+        role: 'centre',
         from: 'neck',
         allowance: 20,
         path: opening,
@@ -278,6 +297,7 @@ export function facing(
   own: {
     readonly id: string;
     readonly name: string;
+    readonly half: Half;
     readonly number: number;
     readonly kind: 'fold' | 'opening';
   },
@@ -299,23 +319,44 @@ export function facing(
   return drawn({
     id: own.id,
     name: own.name,
+    role: own.half,
+    half: own.half,
     number: own.number,
     worn: own.kind === 'fold' ? wornOnce() : wornPair('right'),
     edges: [
-      { id: 'outer', name: 'free edge', kind: 'free', from: 'neck', allowance: 10, path: outer },
-      { id: 'shoulder', name: 'shoulder', kind: 'seam', from: 'shoulder', allowance: 15, path: shoulder },
+      {
+        id: 'outer',
+        name: 'free edge',
+        kind: 'free',
+        role: 'free-outer',
+        from: 'neck',
+        allowance: 10,
+        path: outer,
+      },
+      {
+        id: 'shoulder',
+        name: 'shoulder',
+        kind: 'seam',
+        role: 'shoulder',
+        from: 'shoulder',
+        allowance: 15,
+        path: shoulder,
+      },
       {
         id: 'neck',
         name: 'neck edge',
         kind: 'seam',
+        role: 'neck',
         from: 'neck',
         allowance: 10,
         path: parent.neck,
-        notches: own.kind === 'fold' ? [{ id: 'neck-shoulder', count: 1, mm: 0 }] : [],
+        notches:
+          own.kind === 'fold' ? [{ id: 'neck-shoulder', role: 'shoulder-point', count: 1, mm: 0 }] : [],
       },
       {
         id: 'centre',
         name: own.kind === 'fold' ? 'centre front' : 'centre back opening',
+        role: 'centre',
         kind: own.kind,
         from: 'neck',
         allowance: own.kind === 'fold' ? 0 : 20,

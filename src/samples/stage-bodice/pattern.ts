@@ -32,11 +32,11 @@ function draftBodice(body: WomanBody): readonly DrawnPiece[] {
         neck: t.frontNeck,
         centre: linePath(pathEnd(t.frontNeck), { x: 0, y: -r.skirtLength }),
       },
-      { id: 'front-neck-facing', name: 'Front neck facing', number: 7, kind: 'fold' },
+      { id: 'front-neck-facing', name: 'Front neck facing', half: 'front', number: 7, kind: 'fold' },
     ),
     facing(
       { shoulder: t.backShoulder, neck: t.backNeck, centre: t.centreBack },
-      { id: 'back-neck-facing', name: 'Back neck facing', number: 8, kind: 'opening' },
+      { id: 'back-neck-facing', name: 'Back neck facing', half: 'back', number: 8, kind: 'opening' },
     ),
     frontCentre(t, r, lining(9)),
     frontSide(t, r, lining(10)),

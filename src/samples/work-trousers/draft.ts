@@ -31,6 +31,8 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
   return drawn({
     id: where,
     name: front ? 'Trouser front' : 'Trouser back',
+    role: where,
+    half: where,
     number,
     worn: wornPair(front ? 'left' : 'right'),
     edges: [
@@ -38,6 +40,7 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
         id: 'hem',
         name: 'hem',
         kind: 'hem',
+        role: 'hem',
         from: 'hem',
         allowance: 40,
         path: hemBetween(
@@ -51,6 +54,7 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
         id: 'side',
         name: 'side',
         kind: 'seam',
+        role: 'outseam',
         from: 'hem',
         allowance: 15,
         path: lines.side,
@@ -67,6 +71,7 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
             id: 'fly',
             name: 'fly, centre front',
             kind: 'opening',
+            role: 'centre',
             from: 'waist',
             allowance: 15,
             path: lines.centre,
@@ -76,6 +81,7 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
             id: 'seat',
             name: 'centre back, seat seam',
             kind: 'seam',
+            role: 'rise',
             from: 'waist',
             allowance: 20,
             path: lines.centre,
@@ -85,6 +91,7 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
         id: 'crotch',
         name: front ? 'front crotch seam' : 'back crotch seam',
         kind: 'seam',
+        role: 'rise',
         from: 'hip',
         allowance: 15,
         path: lines.crotch,
@@ -93,6 +100,7 @@ function legPiece(lines: LegLines, r: TrouserRules, where: 'front' | 'back', num
         id: 'inseam',
         name: 'inside leg',
         kind: 'seam',
+        role: 'inseam',
         from: 'crotch',
         allowance: 15,
         path: lines.inseam,
@@ -125,14 +133,17 @@ function pocketBag(front: LegLines): DrawnPiece {
   return drawn({
     id: 'pocket',
     name: 'Pocket bag',
+    role: 'pocket-bag',
+    half: 'none',
     number: 6,
     worn: wornPair('left', 2),
     edges: [
-      { id: 'side', name: 'side', kind: 'seam', from: 'hip', allowance: 15, path: side },
+      { id: 'side', name: 'side', kind: 'seam', role: 'side', from: 'hip', allowance: 15, path: side },
       {
         id: 'bag',
         name: 'bag edge',
         kind: 'free',
+        role: 'outer',
         from: 'waist',
         allowance: 12,
         path: pathJoin([
@@ -152,6 +163,7 @@ function flyPiece(
   own: {
     readonly id: string;
     readonly name: string;
+    readonly role: 'front' | 'fly-shield';
     readonly number: number;
     readonly width: number;
     readonly count: number;
@@ -165,6 +177,8 @@ function flyPiece(
   return drawn({
     id: own.id,
     name: own.name,
+    role: own.role,
+    half: 'front',
     number: own.number,
     worn: wornTimes(own.count),
     edges: [
@@ -172,6 +186,7 @@ function flyPiece(
         id: 'outer',
         name: 'free edge',
         kind: 'free',
+        role: 'free-outer',
         from: 'hip',
         allowance: 10,
         path: pathJoin([
@@ -179,11 +194,12 @@ function flyPiece(
           linePath(foot, corner),
         ]),
       },
-      { id: 'waist', name: 'waist', kind: 'free', from: 'waist', allowance: 15, path: run },
+      { id: 'waist', name: 'waist', kind: 'free', role: 'waist', from: 'waist', allowance: 15, path: run },
       {
         id: 'fly',
         name: 'fly, centre front',
         kind: 'seam',
+        role: 'centre',
         from: 'waist',
         allowance: 15,
         path: linePath(top, end),
@@ -211,8 +227,15 @@ export function draftTrousers(body: WomanBody): readonly DrawnPiece[] {
         { id: 'waist-centre-back', count: 3, mm: r.band / 2 },
       ],
     }),
-    flyPiece(front, { id: 'fly-facing', name: 'Fly facing', number: 4, width: 42, count: 1 }),
-    flyPiece(front, { id: 'fly-shield', name: 'Fly shield', number: 5, width: 52, count: 2 }),
+    flyPiece(front, { id: 'fly-facing', name: 'Fly facing', role: 'front', number: 4, width: 42, count: 1 }),
+    flyPiece(front, {
+      id: 'fly-shield',
+      name: 'Fly shield',
+      role: 'fly-shield',
+      number: 5,
+      width: 52,
+      count: 2,
+    }),
     pocketBag(front),
   ];
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { levelName, fromShoulder, MM_PER } from '../../garment/index.ts';
+import { levelName, fromShoulder, MM_PER, halfOf } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
@@ -234,11 +234,10 @@ function EdgeShares({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   );
 }
 
-/** The share of the change that lies on front pieces now. Pieces say in their name which they are. */
+/** The share of the change that lies on front pieces now. */
 function frontShare(level: LevelPlan, bench: ReadyBench): number {
-  const name = (id: string): string =>
-    bench.fitting.pattern.pieces.find((p) => p.id === id)?.name.toLowerCase() ?? id;
+  const fronts = new Set(bench.fitting.pattern.pieces.filter((p) => halfOf(p) === 'front').map((p) => p.id));
   const sum = level.shares.reduce((s, x) => s + x.change, 0);
   if (sum === 0) return 0.5;
-  return level.shares.filter((x) => name(x.piece).includes('front')).reduce((s, x) => s + x.change, 0) / sum;
+  return level.shares.filter((x) => fronts.has(x.piece)).reduce((s, x) => s + x.change, 0) / sum;
 }

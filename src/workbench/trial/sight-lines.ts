@@ -8,7 +8,7 @@ type Direction = Observation['direction'];
 
 /** A line of the garment one can point at in a trial, where it runs on the drawing, and what can be seen of it. */
 export interface SightLine {
-  /** As the observations know it. */
+  /** Its id, as the observations keep it. */
   readonly line: string;
   readonly name: string;
   readonly view: 'front' | 'back';
@@ -110,10 +110,19 @@ function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'ba
 /** The lines of this garment on this figure, front and back. What can be said of each is the catalogue's. */
 export function sightLines(shape: BodyShape, garment: GarmentShape): readonly SightLine[] {
   return (['front', 'back'] as const).flatMap((view) =>
-    drawnLines(shape, garment, view).flatMap(([line, points]): SightLine[] => {
-      const known = observableOf(line);
+    drawnLines(shape, garment, view).flatMap(([words, points]): SightLine[] => {
+      const known = observableOf(words);
       return known
-        ? [{ line, name: `${line}, ${view}`, view, points, directions: known.directions, ends: known.ends }]
+        ? [
+            {
+              line: known.id,
+              name: `${words}, ${view}`,
+              view,
+              points,
+              directions: known.directions,
+              ends: known.ends,
+            },
+          ]
         : [];
     }),
   );

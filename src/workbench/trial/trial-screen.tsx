@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { observableOf } from '../../alter/index.ts';
 import type { Observation } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
@@ -58,7 +59,7 @@ const placeWords: Record<Observation['where'], string> = {
 };
 
 function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
-  const words = `${seen.line.replaceAll('-', ' ')}${placeWords[seen.where]} ${DIRECTION_WORDS[seen.direction]}`;
+  const words = `${observableOf(seen.line)?.name ?? seen.line}${placeWords[seen.where]} ${DIRECTION_WORDS[seen.direction]}`;
   return (
     <li className="stack tight">
       <div className="row spread">

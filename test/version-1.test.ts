@@ -1,0 +1,74 @@
+// Documents of version 1 kept no roles. These were written by that version, and so were the results of every alteration on them.
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { applyStep, CATALOGUE } from '../src/alter/index.ts';
+import { garmentAtSize, readFitting, readPattern, writeFitting } from '../src/garment/index.ts';
+import type { Pattern } from '../src/garment/index.ts';
+import { make } from '../src/pipeline/index.ts';
+import { SAMPLES, demoFittings, sample } from '../src/samples/index.ts';
+import { checksum } from './version-1/checksum.ts';
+
+const kept = (name: string): string =>
+  readFileSync(new URL(`version-1/${name}.json`, import.meta.url), 'utf8');
+type Result = readonly [codes: string, touched: string, sum: number];
+const results = JSON.parse(kept('results')) as Record<string, Record<string, Result>>;
+
+/** As version 1 wrote it: no roles and halves. A follower's role was there already. */
+const stripped = (pattern: Pattern): unknown =>
+  JSON.parse(
+    JSON.stringify({ ...pattern, version: 1 }, function (this: object, key: string, value: unknown) {
+      if (key === 'half' || key === 'also' || (key === 'role' && !('parent' in this))) return undefined;
+      return value;
+    }),
+  );
+
+describe.each(SAMPLES.map(({ id }) => id))('%s of version 1', (id) => {
+  const pattern = readPattern(kept(id));
+  const garment = garmentAtSize(pattern, 0);
+
+  it('is brought forward', () => {
+    expect(JSON.parse(kept(id))).toMatchObject({ version: 1 });
+    expect(pattern.version).toBe(2);
+  });
+
+  it.each(CATALOGUE.map((a) => [a.id, a] as const))('%s gives the pieces it gave then', (_, entry) => {
+    const then = results[id]![entry.id];
+    if (!then) return; // a newer alteration
+    const now = applyStep(garment, { id: 's', kind: 'alter', entry: entry.id, params: entry.shows.params });
+    expect([now.findings.map((f) => f.code).join(' '), now.touched.join(' ')]).toEqual(then.slice(0, 2));
+    expect(checksum(now.garment)).toBeCloseTo(then[2], 5);
+  });
+
+  it('says by its names what the sample says by its roles', () => {
+    expect(readPattern(stripped(sample(id)))).toEqual(sample(id));
+  });
+});
+
+describe('a fitting of version 1', () => {
+  it('is brought forward with its pattern', () => {
+    const fitting = readFitting(kept('fitting'));
+    expect([fitting.version, fitting.pattern.version]).toEqual([2, 2]);
+    expect(fitting.pattern.pieces.every((p) => p.role && p.half)).toBe(true);
+    expect(make(fitting).findings.filter((f) => f.where.step !== undefined)).toEqual([]);
+  });
+
+  it('gives the pieces to the last digit that the same fitting gives with roles said', () => {
+    for (const fitting of demoFittings()) {
+      const old = readFitting({ ...fitting, version: 1, pattern: stripped(fitting.pattern) });
+      expect(writeFitting(old)).toBe(writeFitting(fitting));
+      expect(make(old).garment).toEqual(make(fitting).garment);
+    }
+  });
+
+  it('has the lines of a trial by their ids', () => {
+    const [first] = demoFittings();
+    const seen = (line: string) => ({ id: line, line, where: 'back', direction: 'low', centre: 1, side: 1 });
+    const read = readFitting({
+      ...first,
+      version: 1,
+      pattern: stripped(first!.pattern),
+      observations: [seen('Waist line'), seen('hem of the sleeve end'), seen('lapel')],
+    });
+    expect(read.observations.map((o) => o.line)).toEqual(['waist', 'sleeve-hem', 'lapel']);
+  });
+});
