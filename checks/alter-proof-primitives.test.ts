@@ -11,7 +11,7 @@ import {
   slidePart,
   transferStrip,
 } from '../src/alter/index.ts';
-import { apart } from '../src/alter/move/apart.ts';
+import { apart } from '../src/alter/move/apart.test-case.ts';
 import { Refusal } from '../src/alter/move/refusal.ts';
 import { trueGarment } from '../src/check/index.ts';
 import { girthAt } from '../src/measure/index.ts';

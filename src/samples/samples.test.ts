@@ -22,7 +22,7 @@ import {
 } from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import { SAMPLES, sample } from './index.ts';
-import { edgePath, piece } from './tape.ts';
+import { edgePath, piece } from './tape.test-case.ts';
 
 const patterns = SAMPLES.map(({ id }) => sample(id));
 const sizesOf = (pattern: Pattern): number[] => pattern.chart.sizes.map((_, s) => s);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { distance, pathLength, pathsArea } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import { apartOf } from '../move/apart.ts';
+import { apartOf } from '../move/apart.test-case.ts';
 import { dartIntake, dartOf, fillDart, makeDart, rotateDart, trueDart } from './dart.ts';
 import { pullEdges } from '../move/pull.ts';
 import { BODICE, SKIRT } from '../drawn/schematic.ts';

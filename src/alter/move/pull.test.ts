@@ -10,7 +10,7 @@ import {
   pathsArea,
 } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import { apart } from './apart.ts';
+import { apart } from './apart.test-case.ts';
 import { mirrorPiece } from './mirror.ts';
 import { pullEdges } from './pull.ts';
 import { BODICE, PANELS, SKIRT } from '../drawn/schematic.ts';

@@ -11,7 +11,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
-import { apart } from './apart.ts';
+import { apart } from './apart.test-case.ts';
 import { hingePart, openingAngle, openingAt } from './hinge.ts';
 import { Refusal } from './refusal.ts';
 import { BODICE, PANELS, SKIRT } from '../drawn/schematic.ts';

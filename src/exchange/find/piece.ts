@@ -230,7 +230,7 @@ function nearestPoint(corner: AlignedCorner, middle: Outline): Point {
 }
 
 /** Two neighbouring runs that go in to a sharp inner corner and out again, of nearly one length: a dart. */
-export function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
+function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
   const found: { legs: readonly [string, string]; evidence: string }[] = [];
   edges.forEach((first, i) => {
     const second = edges[(i + 1) % edges.length]!;

@@ -192,7 +192,7 @@ function byPlace(a: Nest, b: Nest): number {
 }
 
 /** Edges that no seam takes: the lowest one across the grain is a hem, the others are free. */
-export function settleKinds(pieces: readonly ProposedPiece[], seams: Proposal['seams']): ProposedPiece[] {
+function settleKinds(pieces: readonly ProposedPiece[], seams: Proposal['seams']): ProposedPiece[] {
   const joined = new Set(
     seams
       .filter((seam) => seam.rank === 1)

@@ -4,5 +4,3 @@ export * from './accuracy.ts';
 export * from './plane.ts';
 export { findSheet, type FoundSheet } from './sheet.ts';
 export { traceLine, traceAlong, mirrorAbout, FAINT_CONTRAST, type Click, type Traced } from './trace.ts';
-export type { TracedSizes } from './trace-sizes.ts';
-export type { TracedPiece } from './trace-proposal.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { distance, pathEnd, pathStart } from '../../geometry/index.ts';
 import { sample } from '../catalogue.ts';
-import { between, cornerAngle, edgeLength, edgePath, ends, piece } from '../tape.ts';
+import { between, cornerAngle, edgeLength, edgePath, ends, piece } from '../tape.test-case.ts';
 
 // Ranges are trade habit (common practice) as gathered in the drafting guide, unless another source is named.
 const skirt = sample('a-line-skirt');

@@ -1,7 +1,7 @@
 import { chainLength, garmentAtSize } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { sample } from '../catalogue.ts';
-import { between, cornerAngle, edgeLength, ends } from '../tape.ts';
+import { between, cornerAngle, edgeLength, ends } from '../tape.test-case.ts';
 
 // Ranges are trade habit (common practice) as gathered in the drafting guide, unless another source is named.
 const smock = sample('chorus-smock');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sample } from '../catalogue.ts';
-import { between, cornerAngle, edgeLength, ends } from '../tape.ts';
+import { between, cornerAngle, edgeLength, ends } from '../tape.test-case.ts';
 
 // Ranges are trade habit (common practice) as gathered in the drafting guide, unless another source is named.
 const tee = sample('knit-tee');

@@ -3,7 +3,7 @@ import { distance, pathAt, pathEnd, pathLength, pathStart, placeCurvature } from
 import type { Path } from '../../geometry/index.ts';
 import { endDirection, startDirection } from '../curve.ts';
 import { sample } from '../catalogue.ts';
-import { between, cornerAngle, edgeLength, edgePath, ends, piece } from '../tape.ts';
+import { between, cornerAngle, edgeLength, edgePath, ends, piece } from '../tape.test-case.ts';
 
 // Ranges are trade habit (common practice) as gathered in the drafting guide, unless another source is named.
 const bodice = sample('stage-bodice');
