@@ -1,5 +1,8 @@
 import {
+  EDGE_NAMES,
+  HALF_NAMES,
   LEVELS,
+  PIECE_NAMES,
   edgeAt,
   levelName,
   middleSize,
@@ -43,6 +46,35 @@ function waysToCut(piece: NestedPiece): ReadonlyMap<string, NestedPiece['worn']>
   return new Map(ways.map((worn) => [timesWords({ ...piece, worn }), worn]));
 }
 
+/** A choice among roles in plain words. `not known` stands there until one is chosen. */
+function RolePick<R extends string>({
+  label,
+  role,
+  names,
+  onRole,
+}: {
+  readonly label: string;
+  readonly role: R | undefined;
+  readonly names: Readonly<Record<R, string>>;
+  readonly onRole: (role: R) => void;
+}) {
+  return (
+    <label className="field">
+      <span className="label">{label}</span>
+      <select value={role ?? ''} onChange={(e) => onRole(e.target.value as R)}>
+        <option value="" disabled>
+          not known
+        </option>
+        {(Object.entries(names) as [R, string][]).map(([id, say]) => (
+          <option key={id} value={id}>
+            {say}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
 interface Props {
   readonly pattern: Pattern;
   readonly piece: NestedPiece;
@@ -73,6 +105,18 @@ export function PieceFacts(props: Props) {
             onChange={(e) => put({ name: e.target.value }, 'Renamed a piece', `piece/${piece.id}`)}
           />
         </label>
+        <RolePick
+          label="Which piece it is"
+          role={piece.role}
+          names={PIECE_NAMES}
+          onRole={(role) => put({ role }, `${piece.name}: ${PIECE_NAMES[role]}`)}
+        />
+        <RolePick
+          label="Worn"
+          role={piece.half}
+          names={HALF_NAMES}
+          onRole={(half) => put({ half }, `${piece.name}: worn ${HALF_NAMES[half]}`)}
+        />
         <label className="field">
           <span className="label">Cloth</span>
           <select
@@ -173,8 +217,14 @@ function EdgeFacts({
           onChange={(e) => put({ name: e.target.value }, 'Renamed an edge', `edge/${edge.id}`)}
         />
       </label>
+      <RolePick
+        label="Which edge it is"
+        role={edge.role}
+        names={EDGE_NAMES}
+        onRole={(role) => put({ role }, `${edge.name}: ${EDGE_NAMES[role]}`)}
+      />
       <label className="field">
-        <span className="label">What it is</span>
+        <span className="label">How it is finished</span>
         <select
           value={edge.kind}
           onChange={(e) =>
