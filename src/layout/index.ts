@@ -15,7 +15,6 @@ export { proveLay } from './lay/prove-lay.ts';
 export { unfold, type CutPart } from './job/unfold.ts';
 export { openedOutline } from './job/cutting-outline.ts';
 export { garmentMatches, type Match } from './job/garment-matches.ts';
-export { matchStripes } from './stripes/stripes.ts';
 export { cuttingPieces } from './job/cutting-pieces.ts';
 export { beforeWashing, purchase, yardsUp, type ClothOffer, type Purchase } from './shop/buy.ts';
 export { clothNeeds, jobFor, stripeFindings, type ClothChoice, type ClothNeed } from './shop/cloth-needs.ts';
