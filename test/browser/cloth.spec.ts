@@ -65,6 +65,11 @@ describe('the cloth, from what to buy to the cutting table', () => {
 
   it('keeps a pinned piece where it was put, lets it be turned, and lets it go', async () => {
     const { page } = opened;
+    // One way, as cloth is laid when nobody has said, no piece may be turned.
+    await page
+      .locator('label', { hasText: 'Pieces may lie' })
+      .locator('select')
+      .selectOption({ label: 'either way up' });
     // A search would lay it elsewhere between the look and the press.
     await page.getByRole('button', { name: 'Look further' }).waitFor();
     const piece = page.locator('.lying').filter({ hasText: '2' }).first();
