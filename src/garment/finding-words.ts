@@ -1,4 +1,4 @@
-import { LEVELS } from './level.ts';
+import { levelName } from './level-name.ts';
 import type { Finding, Severity } from './finding.ts';
 import type { Part } from './words/phrase.ts';
 import { phraseOf, type FindingValues, type ValuesOf, type WordsTable } from './words/table.ts';
@@ -32,5 +32,4 @@ export function sayFinding(table: WordsTable, finding: Finding, tell: Tell): str
 }
 
 /** A level by its name: `high hip`. */
-export const levelWord = (level: string): Part & object =>
-  word('level', level, LEVELS.find((l) => l.level === level)?.name ?? level);
+export const levelWord = (level: string): Part & object => word('level', level, levelName(level));
