@@ -1,6 +1,7 @@
-import type { Finding } from '../garment/index.ts';
+import type { EdgeRole, Finding, Half, PieceHalf, PieceRole } from '../garment/index.ts';
 import type { Asks } from './find/ask.ts';
 import type { Proposal } from './find/proposal.ts';
+import { proposedSeamRole } from './find/role/seam-role.ts';
 
 /** What `read` prints: mm and mm². Seams name their edges as `piece.edge`, several with ` + `. */
 export interface ProposalSummary {
@@ -9,10 +10,22 @@ export interface ProposalSummary {
   readonly assembly: string;
   readonly pieces: readonly {
     readonly name: string;
+    /** What it is and where it is worn, how sure that is (0..1); absent where unknown. */
+    readonly role?: PieceRole;
+    readonly half?: PieceHalf;
+    readonly confidence?: number;
     readonly sizes: readonly {
       readonly size: string;
       readonly area: number;
-      readonly edges: readonly { readonly name: string; readonly length: number }[];
+      readonly edges: readonly {
+        readonly name: string;
+        readonly length: number;
+        readonly role?: EdgeRole;
+        readonly also?: EdgeRole;
+        readonly half?: Half;
+        readonly confidence?: number;
+        readonly evidence: string;
+      }[];
     }[];
     readonly grain: string;
     readonly notches: number;
@@ -22,6 +35,8 @@ export interface ProposalSummary {
   readonly seams: readonly {
     readonly a: string;
     readonly b: string;
+    /** By the roles of its edges. */
+    readonly role?: EdgeRole;
     readonly score: number;
     readonly rank: number;
     readonly evidence: string;
@@ -36,6 +51,24 @@ export interface ProposalSummary {
 }
 
 const round = (value: number): number => Math.round(value * 100) / 100;
+
+const both = (evidence: string, because: string | undefined): string =>
+  because === undefined ? evidence : `${evidence}; ${because}`;
+
+const roleOf = <R>(role: R | undefined): { role?: R } => (role === undefined ? {} : { role });
+
+/** What is known of a piece or an edge, and nothing else. */
+const rolesOf = <R, H>(one: {
+  readonly role?: R;
+  readonly also?: R;
+  readonly half?: H;
+  readonly confidence?: number;
+}): { role?: R; also?: R; half?: H; confidence?: number } => ({
+  ...roleOf(one.role),
+  ...(one.also === undefined ? {} : { also: one.also }),
+  ...(one.half === undefined ? {} : { half: one.half }),
+  ...(one.confidence === undefined ? {} : { confidence: one.confidence }),
+});
 
 /** The proposal as plain data for people and programs. */
 export function proposalSummary(proposal: Proposal): ProposalSummary {
@@ -53,20 +86,27 @@ export function proposalSummary(proposal: Proposal): ProposalSummary {
     assembly: proposal.assembly.evidence,
     pieces: proposal.pieces.map((piece) => ({
       name: piece.name,
+      ...rolesOf(piece),
       sizes: proposal.sizes.map((size, k) => ({
         size: size.label,
         area: round(piece.areas[k]!),
-        edges: piece.edges.map((edge) => ({ name: edge.name, length: round(edge.lengths[k]!) })),
+        edges: piece.edges.map((edge) => ({
+          name: edge.name,
+          length: round(edge.lengths[k]!),
+          ...rolesOf(edge),
+          evidence: both(edge.evidence, edge.because),
+        })),
       })),
       grain: piece.grain.evidence,
       notches: piece.edges.reduce((sum, edge) => sum + edge.notches.length, 0),
-      evidence: piece.evidence,
+      evidence: both(piece.evidence, piece.because),
     })),
     seams: proposal.seams
       .toSorted((a, b) => a.rank - b.rank || b.score - a.score)
       .map((seam) => ({
         a: chain(seam.a),
         b: chain(seam.b),
+        ...roleOf(proposedSeamRole(proposal.pieces, seam)),
         score: seam.score,
         rank: seam.rank,
         evidence: seam.evidence,

@@ -29,7 +29,7 @@ const isName = (text: string): boolean =>
 
 /** Reads the words that stand inside a piece, in any of its sizes: its name (the largest that names something), how many to cut, of what, on the fold or not. */
 export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): PieceLabel {
-  const inside = texts.filter((text) => rings.some((ring) => ringContains(ring, middle(text))));
+  const inside = texts.filter((text) => rings.some((ring) => ringContains(ring, middleOf(text))));
   const words = inside.map((text) => text.text);
   const all = words.join(' \n ');
   const names = inside
@@ -81,11 +81,8 @@ function sideSaid(name: string, all: string): BodySide | undefined {
   return left === right ? undefined : left ? 'left' : 'right';
 }
 
-/** The side that what is drawn is drawn for: backs show the wearer's right (docs/architecture.md). */
-export const drawnFor = (name: string): BodySide =>
-  /back|\bcb\b/i.test(name) && !/front|\bcf\b/i.test(name) ? 'right' : 'left';
-
-function middle(text: DrawnText): { x: number; y: number } {
+/** The middle of the words as they stand on the sheet, mm. */
+export function middleOf(text: DrawnText): { x: number; y: number } {
   return {
     x: text.at.x + (Math.cos(text.angle) * text.width) / 2 - (Math.sin(text.angle) * text.size) / 3,
     y: text.at.y + (Math.sin(text.angle) * text.width) / 2 + (Math.cos(text.angle) * text.size) / 3,

@@ -23,6 +23,7 @@ import { findGrain, findLines, findNotches, toCorners } from './mark.ts';
 import type { NotchSigns } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
 import type { ProposedEdge, ProposedLine, ProposedPiece, ProposedSize, Place } from './proposal.ts';
+import { foldBeside } from './fold-beside.ts';
 import { sameTopology } from './topology.ts';
 
 /** Everything on the sheet that a piece may own. */
@@ -109,7 +110,10 @@ export function findPiece(
   const kinds = new Map<string, EdgeKind>(
     darts.flatMap((dart) => dart.legs.map((leg) => [leg, 'dart'] as const)),
   );
-  const folded = label.onFold || fold ? foldEdge(edges, kinds, grain.direction, fold) : null;
+  const folded =
+    label.onFold || fold
+      ? ((fold ? null : foldBeside(edges, kinds, texts)) ?? foldEdge(edges, kinds, grain.direction, fold))
+      : null;
   if (folded) kinds.set(folded.id, 'fold');
   return {
     piece: {

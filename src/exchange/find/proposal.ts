@@ -4,11 +4,11 @@ import type {
   Cloth,
   EdgeKind,
   EdgeRef,
+  EdgeRole,
   Finding,
+  Half,
   LineKind,
   Pattern,
-  EdgeRole,
-  Half,
   PieceHalf,
   PieceRole,
   SignRole,
@@ -56,6 +56,9 @@ export interface ProposedEdge {
   /** Largest distance of the fit from the drawn line, mm. */
   readonly off: number;
   readonly evidence: Evidence;
+  /** How sure role and half are, 0..1, and why they are thought so. */
+  readonly confidence?: number;
+  readonly because?: Evidence;
 }
 
 export interface ProposedLine {
@@ -77,8 +80,6 @@ export interface ProposedMark {
 export interface ProposedPiece {
   readonly id: string;
   readonly name: string;
-  readonly role?: PieceRole;
-  readonly half?: PieceHalf;
   readonly cloth: Cloth;
   /** As it says on it. */
   readonly cut: { readonly count: number; readonly mirrored: boolean };
@@ -96,6 +97,14 @@ export interface ProposedPiece {
   readonly words: readonly string[];
   readonly box: Box;
   readonly evidence: Evidence;
+  /** What it is; absent where unknown. A follower has the role and half of what it follows. */
+  readonly role?: PieceRole;
+  readonly half?: PieceHalf;
+  /** How sure role and half are, 0..1, and why they are thought so. */
+  readonly confidence?: number;
+  readonly because?: Evidence;
+  /** How it was drawn, seen from our custom (grain upright, centre on the left): turned over, and turned so many quarters to the left. */
+  readonly drawn?: { readonly over: boolean; readonly quarter: 0 | 1 | 2 | 3 };
 }
 
 export interface ProposedSeam {

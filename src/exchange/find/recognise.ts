@@ -25,6 +25,7 @@ import type { Outline } from './outline.ts';
 import { splitAtOpenings } from './opening.ts';
 import { findPiece } from './piece.ts';
 import type { Proposal, ProposedPiece } from './proposal.ts';
+import { findRoles } from './role/find-roles.ts';
 import { scaled } from './scaled.ts';
 import { findSeams } from './seams.ts';
 import { findSizes } from './sizes.ts';
@@ -107,7 +108,9 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   });
   budget.look();
   const split = splitAtOpenings(pieces, findFollowers(pieces));
-  const { pieces: cut, seams } = splitUnderlaps(split.pieces, findSeams(split.pieces, split.followers));
+  // What edges are says what may be sewn together, and what is sewn together what they are: each is asked twice.
+  const first = findRoles(split.pieces, findSeams(split.pieces, split.followers), split.followers);
+  const { pieces: cut, seams } = splitUnderlaps(first, findSeams(first, split.followers));
   budget.report('finding seams', 1, 1);
   return {
     name: drawing.name,
@@ -116,7 +119,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     assembly,
     sheet,
     sizes: sizes.sizes,
-    pieces: settleKinds(cut, seams),
+    pieces: findRoles(settleKinds(cut, seams), seams, split.followers),
     seams,
     followers: split.followers,
     asks: findAsks(sheet),

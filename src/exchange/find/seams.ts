@@ -3,6 +3,7 @@ import { wellBegun } from './begin.ts';
 import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
 import { foldedOut, rimParts, rims } from './rim.ts';
 import type { Settled } from './rim.ts';
+import { roleFactor } from './role/sewn-meaning.ts';
 import { chainBackwards, chainRefs, sewnEdges, single } from './seam-edge.ts';
 import type { SeamChain, SewnEdge } from './seam-edge.ts';
 import { seamFit } from './seam-score.ts';
@@ -120,11 +121,10 @@ function settleLayer(edges: readonly SewnEdge[]): { taken: Candidate[]; offered:
   for (let centres = false; ;) {
     const candidates = allCandidates(open, taken, twins);
     if (taken.length === 0) offered.push(...candidates);
-    const best = candidates.reduce<Candidate | null>(
-      (top, one) => (!top || one.fit.score > top.fit.score + 1e-9 ? one : top),
-      null,
-    );
-    if (best && best.fit.score >= FIRST) {
+    const best = candidates
+      .filter(({ fit }) => fit.score >= FIRST)
+      .reduce<Candidate | null>((top, one) => (!top || rankOf(one) > rankOf(top) + 1e-9 ? one : top), null);
+    if (best) {
       taken.push(best);
       const used = new Set([...best.a.steps, ...best.b.steps].map((step) => step.edge));
       open = open.filter((edge) => !used.has(edge));
@@ -148,6 +148,14 @@ function settleLayer(edges: readonly SewnEdge[]): { taken: Candidate[]; offered:
     }
     open = open.filter((edge) => !twins.has(edge));
   }
+}
+
+/** A band is sewn on when what it goes round is closed: among fits that are as good it comes later. */
+const BAND_LATER = 0.6;
+
+function rankOf({ a, b, fit }: Candidate): number {
+  const band = [...a.steps, ...b.steps].some(({ edge }) => edge.edges[0]!.role === 'attached');
+  return fit.score * (band ? BAND_LATER : 1);
 }
 
 /** An upright edge of a piece cut as a mirrored pair. */
@@ -243,10 +251,11 @@ function bestWay(a: SeamChain, b: SeamChain, sewn: ReadonlySet<string>): Candida
   const la = a.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
   const lb = b.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
   if (la > 2.7 * lb || lb > 2.7 * la) return null;
+  const together = togetherness(a, b) * roleFactor(a, b);
   let best: Candidate | null = null;
   for (const other of [b, chainBackwards(b)]) {
     const fit = seamFit(a, other);
-    const score = fit.score * togetherness(a, other) * (closesCorner(a, other, sewn) ? BAG : 1);
+    const score = fit.score * together * (closesCorner(a, other, sewn) ? BAG : 1);
     if (!best || score > best.fit.score) best = { a, b: other, fit: { ...fit, score } };
   }
   return best;

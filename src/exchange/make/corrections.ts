@@ -4,8 +4,8 @@ import type {
   Cloth,
   EdgeKind,
   EdgeRef,
-  GarmentKind,
   EdgeRole,
+  GarmentKind,
   Half,
   PieceHalf,
   PieceRole,
@@ -15,11 +15,11 @@ import type {
 /** What a person says about one proposed edge. */
 export interface EdgeCorrection {
   readonly name?: string;
-  readonly kind?: EdgeKind;
-  /** What it is to the garment; and what besides. */
+  /** What it is; the rest of the pattern is looked at again with that in mind. */
   readonly role?: EdgeRole;
   readonly also?: EdgeRole;
   readonly half?: Half;
+  readonly kind?: EdgeKind;
   /** mm. */
   readonly allowance?: number;
   /** Level of the corner where it starts. */
@@ -28,6 +28,7 @@ export interface EdgeCorrection {
 
 export interface PieceCorrection {
   readonly name?: string;
+  /** What it is and where it is worn; the rest of the pattern is looked at again with that in mind. */
   readonly role?: PieceRole;
   readonly half?: PieceHalf;
   readonly cloth?: Cloth;
@@ -35,7 +36,7 @@ export interface PieceCorrection {
   /** Where it is worn, if on one side only. */
   readonly side?: BodySide;
   readonly leaveOut?: boolean;
-  /** Turns the piece over: needed when its centre was drawn on the right. */
+  /** Turns the piece over, or leaves it as drawn: needed where it was not seen by itself that its centre was drawn on the right. */
   readonly mirror?: boolean;
   readonly edges?: Readonly<Record<string, EdgeCorrection>>;
 }

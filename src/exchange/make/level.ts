@@ -6,13 +6,14 @@ import {
   shareAtPlace,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
+import type { EdgeRole } from '../../garment/index.ts';
 import type { ProposedEdge, ProposedPiece } from '../find/proposal.ts';
 
 export interface PieceLevels {
   /** Level of the corner where each edge starts. */
   readonly from: readonly string[];
   readonly crossings: readonly (readonly { level: string; at: readonly number[] }[])[];
-  /** True when no level line was drawn and all rests on the piece's name and shape. */
+  /** True when no level line was drawn and all rests on the piece's roles and shape. */
   readonly guessed: boolean;
 }
 
@@ -26,15 +27,40 @@ const SHORT_SLEEVE_MM = 150;
 type Kind = 'trunk' | 'lower' | 'sleeve' | 'other';
 
 function kindOf(piece: ProposedPiece): Kind {
-  if (/sleeve/i.test(piece.name)) return 'sleeve';
-  if (/skirt|trouser|pant|leg\b|short/i.test(piece.name)) return 'lower';
-  if (/front|back|side|bodice|dress|body|panel/i.test(piece.name)) return 'trunk';
-  return 'other';
+  const has = (...roles: EdgeRole[]) => piece.edges.some((edge) => edge.role && roles.includes(edge.role));
+  if (has('cap')) return 'sleeve';
+  if (has('inseam', 'outseam')) return 'lower';
+  if (has('armhole', 'shoulder')) return 'trunk';
+  return has('waist') && has('hem', 'side') ? 'lower' : 'other';
+}
+
+/** Levels of the corners between edges of two roles, in whichever order they follow one another. *Common practice*; as our samples have it. */
+const BETWEEN: readonly (readonly [EdgeRole, EdgeRole, string])[] = [
+  ['side', 'armhole', 'bust'],
+  ['underarm', 'cap', 'bust'],
+  ['cap', 'cap', 'armhole'],
+  ['panel', 'armhole', 'armhole'],
+  ['yoke', 'armhole', 'armhole'],
+  ['yoke', 'centre', 'armhole'],
+  ['shoulder', 'armhole', 'shoulder'],
+  ['shoulder', 'panel', 'shoulder'],
+  ['shoulder', 'neck', 'neck'],
+  ['neck', 'centre', 'neck'],
+  ['neck', 'armhole', 'neck'],
+  ['neck', 'cap', 'neck'],
+  ['rise', 'inseam', 'crotch'],
+];
+
+/** The level of the corner between the edge at `i` and the one before, by what both are; undefined where that does not decide it. */
+function levelBetween({ edges }: ProposedPiece, i: number): string | undefined {
+  const [here, before] = [edges[i]!.role, edges.at(i - 1)!.role];
+  if (!here || !before) return undefined;
+  return BETWEEN.find(([p, q]) => (p === here && q === before) || (q === here && p === before))?.[2];
 }
 
 /**
- * Gives every corner the level of the body it belongs to: by the level lines drawn on the piece where there are any, else by the piece's
- * name and the corner's height. Upper corners (neck, shoulder, armhole) all take the base size, so that telling them apart matters little.
+ * Gives every corner the level of the body it belongs to: by what the edges that meet there are, by the level lines drawn on the
+ * piece where there are any, else by the corner's height. Upper corners (neck, shoulder, armhole) all take the base size, so that telling them apart matters little.
  */
 export function pieceLevels(piece: ProposedPiece): PieceLevels {
   const m = Math.floor(piece.areas.length / 2);
@@ -68,6 +94,8 @@ function cornerLevel(
   drawn: readonly { level: string; y: number }[],
   kind: Kind,
 ): string {
+  const between = levelBetween(piece, i);
+  if (between !== undefined) return between;
   const nearest = drawn.toSorted((a, b) => Math.abs(a.y - corner.y) - Math.abs(b.y - corner.y))[0];
   const up = nearest ? corner.y - nearest.y : 0;
   // The corners under the arm go with the bust, on bodice and sleeve, so that the cap follows the armhole.

@@ -6,18 +6,21 @@ import type {
   EdgeRef,
   Follower,
   Finding,
-  GarmentKind,
   GarmentLevel,
   Pattern,
+  PieceRole,
   Seam,
   SizeChart,
 } from '../../garment/index.ts';
 import type { Asks } from '../find/ask.ts';
 import type { Proposal, ProposedFollower, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
 import type { Corrections } from './corrections.ts';
+import { kindByRoles } from './garment-kind.ts';
 import { pairNotches } from './notch-pair.ts';
-import { freshId, makePiece, slug, uprightMotion } from './piece.ts';
+import { freshId, makePiece, slug } from './piece.ts';
 import type { MadePiece } from './piece.ts';
+import { liesAs, uprightMotion } from './pose.ts';
+import { rolesAsTold } from './told.ts';
 
 /** A plain seam's sides differ by less in every size, mm. */
 const PLAIN_MM = 0.75;
@@ -28,10 +31,11 @@ const PLAIN_MM = 0.75;
  * Throws InputError (garment) when what comes out is no valid pattern, with the place.
  */
 export function patternFrom(
-  proposal: Proposal,
+  given: Proposal,
   said: Corrections = {},
 ): { pattern: Pattern; findings: readonly Finding[] } {
-  if (proposal.whole && Object.keys(said).length === 0) return { pattern: proposal.whole, findings: [] };
+  if (given.whole && Object.keys(said).length === 0) return { pattern: given.whole, findings: [] };
+  const proposal = rolesAsTold(given, said);
   const corrections = withWhatFileSays(said, proposal.asks);
   const findings: Finding[] = askFindings(said, proposal.asks);
   const kept = proposal.pieces.filter((piece) => !corrections.pieces?.[piece.id]?.leaveOut);
@@ -78,7 +82,7 @@ export function patternFrom(
         pieces: guessed.map((piece) => piece.name),
       }),
     );
-  const kind = corrections.garment ?? kindByNames(proposal);
+  const kind = corrections.garment ?? kindByRoles(proposal.pieces);
   if (!corrections.garment || !corrections.wearer || !corrections.cloth)
     findings.push(
       exchangeFinding(
@@ -94,7 +98,7 @@ export function patternFrom(
     );
   const ref = ({ piece, edge, backwards }: EdgeRef): EdgeRef => {
     const to = made.get(piece)!;
-    const back = turnedOver(piece, corrections) ? !backwards : backwards;
+    const back = to.turnedOver ? !backwards : backwards;
     return { piece: to.piece.id, edge: to.edgeIds.get(edge)!, ...(back ? { backwards: true } : {}) };
   };
   const seams = seamsOf(proposal, corrections, made, ref);
@@ -162,10 +166,6 @@ function askFindings(said: Corrections, { included }: Asks): Finding[] {
   ];
 }
 
-function turnedOver(pieceId: string, corrections: Corrections): boolean {
-  return corrections.pieces?.[pieceId]?.mirror ?? false;
-}
-
 /** Grain upright; a follower first onto its parent, then as its parent. */
 function motionsOf(
   piece: ProposedPiece,
@@ -174,9 +174,9 @@ function motionsOf(
   corrections: Corrections,
 ): Motion[][] {
   const follower = followers.find((one) => one.piece === piece.id);
-  if (!follower) return piece.areas.map(() => [uprightMotion(piece, turnedOver(piece.id, corrections))]);
+  if (!follower) return piece.areas.map(() => [uprightMotion(piece, liesAs(piece, corrections))]);
   const parent = pieces.find((one) => one.id === follower.parent)!;
-  const last = uprightMotion(parent, turnedOver(parent.id, corrections));
+  const last = uprightMotion(parent, liesAs(parent, corrections));
   return piece.areas.map((_, k) => [follower.onto[k]!, last]);
 }
 
@@ -291,18 +291,12 @@ function isUpright(seam: ProposedSeam, proposal: Proposal): boolean {
   });
 }
 
-function kindByNames(proposal: Proposal): GarmentKind {
-  const names = proposal.pieces.map((piece) => piece.name).join(' ');
-  if (/trouser|pants|\bfly\b/i.test(names)) return 'trousers';
-  if (/skirt/i.test(names)) return /bodice|sleeve/i.test(names) ? 'dress' : 'skirt';
-  if (/smock|yoke/i.test(names)) return 'smock';
-  if (/bodice/i.test(names)) return 'bodice';
-  return 'top';
-}
+/** Strips sewn along a seam, as long as it. */
+const BANDS: readonly PieceRole[] = ['waistband', 'cuff', 'neckband', 'hem-band'];
 
 function bandsOf(pieces: Pattern['pieces'], seams: readonly Seam[]): Band[] {
   return pieces
-    .filter((piece) => /band|cuff/i.test(piece.name))
+    .filter((piece) => piece.role !== undefined && BANDS.includes(piece.role))
     .flatMap((piece) => {
       const seam = seams.find(
         (one) =>

@@ -2,7 +2,6 @@ import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } f
 import type { Motion, Path } from '../../geometry/index.ts';
 import { wornFromCut } from '../../garment/index.ts';
 import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
-import { drawnFor } from '../find/label.ts';
 import type { ProposedPiece } from '../find/proposal.ts';
 import { sameTopology } from '../find/topology.ts';
 import type { Corrections, PieceCorrection } from './corrections.ts';
@@ -15,6 +14,8 @@ const HEM_MM = 30;
 
 export interface MadePiece {
   readonly piece: NestedPiece;
+  /** It was drawn the other way round, and its edges follow one another backwards. */
+  readonly turnedOver: boolean;
   /** New edge id by proposed id. */
   readonly edgeIds: ReadonlyMap<string, string>;
   readonly levelsGuessed: boolean;
@@ -42,13 +43,6 @@ export function freshId(base: string, taken: Set<string>): string {
   for (let i = 2; taken.has(id); i++) id = `${base}-${i}`;
   taken.add(id);
   return id;
-}
-
-/** Turns the grain upright about the origin; `onto` moves a follower onto its parent first, per size. */
-export function uprightMotion(piece: ProposedPiece, mirror: boolean): Motion {
-  const { x, y } = piece.grain.direction;
-  // Mirroring flips x first, so the grain leans the other way then.
-  return { angle: Math.atan2(mirror ? -x : x, y), dx: 0, dy: 0, ...(mirror ? { mirror: true } : {}) };
 }
 
 /** Moves a run and keeps the outline counter-clockwise when the piece is turned over. */
@@ -134,6 +128,7 @@ export function makePiece(
   const ordered = flipped ? edges.toReversed() : edges;
   return {
     edgeIds,
+    turnedOver: flipped,
     levelsGuessed: levels.guessed,
     assumedAllowance,
     eaten: edges
@@ -147,7 +142,11 @@ export function makePiece(
       ...said({ role: own.role ?? proposed.role, half: own.half ?? proposed.half }),
       number,
       cloth: own.cloth ?? proposed.cloth,
-      worn: wornFromCut(own.cut ?? proposed.cut, own.side ?? proposed.side, drawnFor(name)),
+      worn: wornFromCut(
+        own.cut ?? proposed.cut,
+        own.side ?? proposed.side,
+        proposed.half === 'back' ? 'right' : 'left',
+      ),
       edges: sealedEdges(ordered),
       darts: proposed.darts.map(({ legs }, i): Dart => {
         const ids = legs.map((leg) => edgeIds.get(leg)!) as [string, string];
