@@ -11,6 +11,7 @@ export { findAssembly, type Assembly, type AssemblyCorrections } from './tiles/a
 export { assemble } from './tiles/compose.ts';
 export { assemblyPicture } from './tiles/picture.ts';
 export { patternFrom } from './make/pattern.ts';
+export { guessGarment } from './make/garment-kind.ts';
 export type { Corrections, EdgeCorrection, PieceCorrection } from './make/corrections.ts';
 export { patternSheet, sizeLayer, type PatternSheet } from './write/sheet.ts';
 export { drawingSvg, writeSvg } from './write/svg.ts';

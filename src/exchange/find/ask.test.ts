@@ -39,7 +39,6 @@ describe('whether the printed lines are cutting lines', () => {
     ['Sömsmån 1 cm ingår', 10],
     ['Zapas na szwy 1,5 cm wliczony', 15],
     ['Seam allowance 1/4 in', MM_PER.in / 4],
-    ['Seam allowances included', 15],
   ])('%s', (words, mm) => {
     const { included } = asks(['Front', words]);
     expect(included.offered).toBeCloseTo(mm, 6);
@@ -59,6 +58,14 @@ describe('whether the printed lines are cutting lines', () => {
     'Sömsmån ingår ej',
     'bez zapasów na szwy',
   ])('%s: they are stitching lines', (words) => expect(asks([words]).included.offered).toBe(0));
+
+  it('says what of its answer the words do not say', () => {
+    expect(asks(['Seam allowances included']).included).toEqual({
+      offered: 15,
+      evidence: '“Seam allowances included”; how wide it is, it does not say',
+    });
+    expect(asks(['Jersey']).cloth.evidence).toBe('“Jersey”; how far it stretches, it does not say');
+  });
 
   it('says so where the file does not', () => {
     expect(asks(['Front', 'Cut 2', '100 mm']).included).toEqual({

@@ -51,18 +51,36 @@ const nothing = <T>(what: string): Asked<T> => ({
   offered: null,
   evidence: `The file does not say ${what}.`,
 });
-const found = <T>(offered: T, words: string): Asked<T> => ({ offered, evidence: `“${words.trim()}”` });
+/** `but`: what of the answer the words do not say. */
+const found = <T>(offered: T, words: string, but = ''): Asked<T> => ({
+  offered,
+  evidence: `“${words.trim()}”${but && `; ${but}, it does not say`}`,
+});
 
-/** Reads what a drawing says of the garment as a whole: its words, and the layers of the open standard D6673 that say what a line is. */
-export function findAsks({ texts, strokes }: Pick<Drawing, 'texts' | 'strokes'>): Asks {
+/**
+ * Reads what a drawing says of the garment as a whole: its words, and the layers of the open standard D6673 that say what a line is.
+ * `between`: distance of stitching lines drawn inside the cutting lines, mm; null where only one line is drawn. What is drawn stands before what is said.
+ */
+export function findAsks(
+  { texts, strokes }: Pick<Drawing, 'texts' | 'strokes'>,
+  between: number | null = null,
+): Asks {
   const words = [...new Set(texts.map((one) => one.text))];
   const parts = new Set(strokes.flatMap(({ belongs }) => belongs?.part?.split(':')[0] ?? []));
   const said = includedIn(words);
   return {
-    included: said.offered === null ? (byLayer(parts) ?? said) : said,
+    included: byTwoLines(between) ?? (said.offered === null ? (byLayer(parts) ?? said) : said),
     cloth: clothIn(words),
     wearer: wearerIn(words),
     bustDifference: cupIn(words),
+  };
+}
+
+function byTwoLines(between: number | null): Asked<number> | null {
+  if (between === null) return null;
+  return {
+    offered: Math.round(between * 10) / 10,
+    evidence: 'Each piece is drawn in two kinds of line, one at an even distance inside the other.',
   };
 }
 
@@ -97,7 +115,7 @@ function includedIn(words: readonly string[]): Asked<number> {
     if (says('without', text)) return found(0, text);
     const mm = lengthIn(text);
     if (mm !== undefined && mm > 0 && mm <= 50) return found(mm, text);
-    if (says('included', text)) return found(USUAL_ALLOWANCES[0]!, text);
+    if (says('included', text)) return found(USUAL_ALLOWANCES[0]!, text, 'how wide it is');
   }
   return nothing('whether its lines are cutting lines or stitching lines');
 }
@@ -108,7 +126,9 @@ function clothIn(words: readonly string[]): Asked<ClothNeed> {
     if (wholeWord(WOVEN_WORDS).test(plain)) return found({ kind: 'woven' }, text);
     if (!wholeWord(KNIT_WORDS).test(plain)) continue;
     const share = /(\d{1,3})\s*%/.exec(text);
-    return found({ kind: 'knit', stretch: share ? Number(share[1]) / 100 : 0.25 }, text);
+    return share
+      ? found({ kind: 'knit', stretch: Number(share[1]) / 100 }, text)
+      : found({ kind: 'knit', stretch: 0.25 }, text, 'how far it stretches');
   }
   return nothing('whether it is for a woven cloth or a knit');
 }

@@ -1,12 +1,16 @@
+import { middleOf } from '../../garment/index.ts';
 import { nearestPlace, pathAt } from '../../geometry/index.ts';
 import type { Nest } from './nest.ts';
 import type { Outline } from './outline.ts';
+import type { ProposedEdge } from './proposal.ts';
 
 /** Nests without their stitching lines, and how far inside the cutting lines those run. */
 export interface Doubled {
   readonly nests: readonly Nest[];
   /** mm; null where lines are not doubled. */
   readonly allowance: number | null;
+  /** The stitching line inside each cutting line. */
+  readonly sewn: ReadonlyMap<Outline, Outline>;
 }
 
 /** Allowances drawn beside a line are no narrower and no wider, mm. */
@@ -28,16 +32,18 @@ export function withoutStitching(nests: readonly Nest[]): Doubled {
   const found = pairs.filter((list) => list !== null);
   const other = nests.some((nest, i) => pairs[i] === null && nest.outlines.length > 1);
   if (other || 2 * found.length < nests.length || new Set(found.map((list) => list.length)).size !== 1)
-    return { nests, allowance: null };
+    return { nests, allowance: null, sewn: new Map() };
   const widths = found.flatMap((list) => list.map(({ width }) => width)).toSorted((a, b) => a - b);
   return {
     nests: nests.map((nest, i) => ({ ...nest, outlines: pairs[i]?.map(({ cut }) => cut) ?? nest.outlines })),
     allowance: widths[Math.floor(widths.length / 2)]!,
+    sewn: new Map(found.flatMap((list) => list.map(({ cut, sewn }) => [cut, sewn] as const))),
   };
 }
 
 interface Pair {
   readonly cut: Outline;
+  readonly sewn: Outline;
   readonly width: number;
 }
 
@@ -53,7 +59,7 @@ function paired({ outlines, inside }: Nest): Pair[] | null {
     })[0];
     if (!best) return null;
     left.delete(best.sewn);
-    pairs.push({ cut, width: best.width });
+    pairs.push({ cut, ...best });
   }
   return pairs;
 }
@@ -74,4 +80,24 @@ function evenWidth(cut: Outline, sewn: Outline): number | null {
   const alike = off.filter((one) => Math.abs(one - width) < EVEN_MM).length;
   const even = alike >= ALIKE * PLACES && alike >= ALIKE_OFF_FOLD * off.length;
   return even && width >= least && width <= most ? width : null;
+}
+
+/** Where along an edge the distance is taken: away from its corners, where allowances of unlike width meet. */
+const SHARES = [0.3, 0.4, 0.5, 0.6, 0.7];
+
+/** How far inside each edge its stitching line runs, mm, to a tenth; 0 along a shared fold. `cut`, the edges' own outlines, by size. */
+export function withInside(
+  edges: readonly ProposedEdge[],
+  cut: readonly (Outline | null)[],
+  sewn: Doubled['sewn'],
+): ProposedEdge[] {
+  const k = middleOf(cut.length);
+  const inner = cut[k] && sewn.get(cut[k]);
+  if (!inner) return [...edges];
+  return edges.map((edge) => {
+    const away = SHARES.map(
+      (share) => nearestPlace(inner.path, pathAt(edge.paths[k]!, share)).distance,
+    ).toSorted((a, b) => a - b);
+    return { ...edge, inside: Math.round(away[middleOf(away.length)]! * 10) / 10 };
+  });
 }

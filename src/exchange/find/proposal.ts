@@ -55,6 +55,8 @@ export interface ProposedEdge {
   readonly notches: readonly ProposedNotch[];
   /** Largest distance of the fit from the drawn line, mm. */
   readonly off: number;
+  /** How far inside it its stitching line is drawn, mm; absent where only one line is. */
+  readonly inside?: number;
   readonly evidence: Evidence;
   /** How sure role and half are, 0..1, and why they are thought so. */
   readonly confidence?: number;

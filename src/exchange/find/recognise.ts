@@ -12,7 +12,7 @@ import { findAssembly } from '../tiles/assembly.ts';
 import type { Assembly, AssemblyCorrections } from '../tiles/assembly.ts';
 import { assemble, assembledSize } from '../tiles/compose.ts';
 import { isUprightBox } from '../tiles/window.ts';
-import { withoutStitching } from './doubled.ts';
+import { withInside, withoutStitching } from './doubled.ts';
 import { withoutFar } from './far.ts';
 import { findAsks, wholeAsks } from './ask.ts';
 import { findFollowers } from './follower.ts';
@@ -87,7 +87,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
       drawing.name,
       `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.${openOutlines(found.loose, []).length > 0 ? ` ${renderPhrase(CLOSE_BY_HAND, TELL_BOTH)}` : ''}`,
     );
-  const { nests: single, allowance } = withoutStitching(nests);
+  const { nests: single, allowance, sewn } = withoutStitching(nests);
   if (allowance !== null) findings.push(sayDoubled(allowance));
   const ordered = single.toSorted(byPlace);
   const sizes = findSizes(ordered, sheet.texts, sheet.strokes);
@@ -103,7 +103,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
       small: found.small,
       texts: sheet.texts,
     });
-    pieces.push(made.piece);
+    pieces.push({ ...made.piece, edges: withInside(made.piece.edges, sizes.bySize[i]!, sewn) });
     findings.push(...made.findings);
   });
   budget.look();
@@ -122,7 +122,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     pieces: findRoles(settleKinds(cut, seams), seams, split.followers),
     seams,
     followers: split.followers,
-    asks: findAsks(sheet),
+    asks: findAsks(sheet, allowance),
     findings,
   };
 }

@@ -65,8 +65,8 @@ export interface Corrections {
   readonly notFollowers?: readonly string[];
   /** The maker's table, sizes in the same order. */
   readonly chart?: SizeChart;
-  /** How much fuller the full bust is than the upper bust that it is drafted for, mm. */
-  readonly bustDifference?: number;
+  /** How much fuller the full bust is than the upper bust that it is drafted for, mm; null: nobody knows. Absent: what the file says of it. */
+  readonly bustDifference?: number | null;
   /** Width of seam allowance drawn inside the outlines, mm: they are cut lines. 0: they are stitching lines. Absent: what the file says of it. */
   readonly included?: number;
   /** Allowance to give to seams that have none said, mm. */

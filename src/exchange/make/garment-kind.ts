@@ -1,27 +1,51 @@
-import type { EdgeRole, GarmentKind } from '../../garment/index.ts';
-import type { ProposedPiece } from '../find/proposal.ts';
+import { EDGE_NAMES, type EdgeRole, type GarmentKind } from '../../garment/index.ts';
+import type { Asked } from '../find/ask.ts';
+import type { Proposal, ProposedPiece } from '../find/proposal.ts';
 
-/** What kind of garment the pieces make, by what they are: the best guess, for a person to say otherwise. */
-export function kindByRoles(pieces: readonly ProposedPiece[]): GarmentKind {
+/** A kind of garment with why it is thought so, in words. */
+export type GarmentGuess = Asked<GarmentKind> & { readonly offered: GarmentKind };
+
+/** What kind of garment the pieces make, by what they are: the best guess, for a person to say otherwise. A whole pattern of ours says it itself. */
+export function guessGarment({ pieces, whole }: Pick<Proposal, 'pieces' | 'whole'>): GarmentGuess {
+  if (whole) return { offered: whole.garment, evidence: 'The file carries its whole pattern.' };
   const shell = pieces.filter((piece) => piece.cloth === 'shell');
   const has = (piece: ProposedPiece, ...roles: EdgeRole[]) =>
     roles.some((role) => piece.edges.some((edge) => edge.role === role));
   const onBody = shell.filter((piece) => piece.half === 'front' || piece.half === 'back');
-  if (shell.some((piece) => has(piece, 'inseam', 'outseam'))) return 'trousers';
+  const legs = shell.find((piece) => has(piece, 'inseam', 'outseam'));
+  if (legs) return guess('trousers', legs, 'inseam', 'outseam');
   const trunk = onBody.filter((piece) => has(piece, 'armhole', 'neck', 'shoulder'));
-  const skirt = onBody.some(
+  const skirt = onBody.find(
     (piece) => !trunk.includes(piece) && has(piece, 'waist') && has(piece, 'side', 'panel'),
   );
-  if (skirt) return trunk.length > 0 ? 'dress' : 'skirt';
-  if (shell.some((piece) => piece.role === 'lapel' || piece.role === 'upper-sleeve')) return 'jacket';
-  if (shell.some((piece) => piece.role === 'yoke' && has(piece, 'neck'))) return 'smock';
-  const panels = onBody.some((piece) => piece.role === 'side-front' || piece.role === 'side-back');
-  if (isLong(trunk)) return 'dress';
-  return panels || trunk.some((piece) => has(piece, 'waist')) ? 'bodice' : 'top';
+  if (skirt) return guess(trunk.length > 0 ? 'dress' : 'skirt', skirt, 'waist');
+  const tailored = shell.find((piece) => piece.role === 'lapel' || piece.role === 'upper-sleeve');
+  if (tailored) return because('jacket', `${called(tailored)} is that of a jacket.`);
+  const yoke = shell.find((piece) => piece.role === 'yoke' && has(piece, 'neck'));
+  if (yoke) return guess('smock', yoke, 'neck');
+  const long = trunk.find(isLong);
+  if (long) return because('dress', `${called(long)} is more than ${DRESS_MM / 10} cm long.`);
+  const panel = onBody.find((piece) => piece.role === 'side-front' || piece.role === 'side-back');
+  if (panel) return because('bodice', `${called(panel)} is a side panel.`);
+  const waisted = trunk.find((piece) => has(piece, 'waist'));
+  if (waisted) return guess('bodice', waisted, 'waist');
+  return trunk[0]
+    ? guess('top', trunk[0], 'armhole', 'neck', 'shoulder')
+    : because('top', 'Nothing that was found says so or otherwise.');
+}
+
+const called = (piece: ProposedPiece): string => `“${piece.name}”`;
+const because = (offered: GarmentKind, evidence: string): GarmentGuess => ({ offered, evidence });
+
+/** By an edge of a role that the piece has. */
+function guess(offered: GarmentKind, piece: ProposedPiece, ...roles: EdgeRole[]): GarmentGuess {
+  const edge = piece.edges.find(({ role }) => role && roles.includes(role));
+  const name = EDGE_NAMES[edge?.role ?? roles[0]!];
+  return because(offered, `${called(piece)} has ${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}.`);
 }
 
 /** Longer than this from shoulder to hem it is a dress, mm; in the middle size. */
 const DRESS_MM = 800;
 
-const isLong = (pieces: readonly ProposedPiece[]): boolean =>
-  pieces.some(({ box }) => Math.max(box.maxX - box.minX, box.maxY - box.minY) > DRESS_MM);
+const isLong = ({ box }: ProposedPiece): boolean =>
+  Math.max(box.maxX - box.minX, box.maxY - box.minY) > DRESS_MM;

@@ -15,7 +15,7 @@ import type {
 import type { Asks } from '../find/ask.ts';
 import type { Proposal, ProposedFollower, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
 import type { Corrections } from './corrections.ts';
-import { kindByRoles } from './garment-kind.ts';
+import { guessGarment } from './garment-kind.ts';
 import { pairNotches } from './notch-pair.ts';
 import { freshId, makePiece, slug } from './piece.ts';
 import type { MadePiece } from './piece.ts';
@@ -27,18 +27,23 @@ const PLAIN_MM = 0.75;
 
 /**
  * Makes a pattern of a proposal as corrected: pieces with the grain upright and followers laid on their parents, the first-choice seams,
- * levels by the lines drawn. A file of ours that carries its whole pattern gives that, as long as nothing is corrected.
+ * levels by the lines drawn. A file of ours that carries its whole pattern gives that, as long as nothing but its name is corrected.
  * Throws InputError (garment) when what comes out is no valid pattern, with the place.
  */
 export function patternFrom(
   given: Proposal,
   said: Corrections = {},
 ): { pattern: Pattern; findings: readonly Finding[] } {
-  if (given.whole && Object.keys(said).length === 0) return { pattern: given.whole, findings: [] };
+  if (given.whole && saysNothingNew(said, given.whole))
+    return { pattern: { ...given.whole, name: said.name ?? given.whole.name }, findings: [] };
   const proposal = rolesAsTold(given, said);
   const corrections = withWhatFileSays(said, proposal.asks);
   const findings: Finding[] = askFindings(said, proposal.asks);
-  const kept = proposal.pieces.filter((piece) => !corrections.pieces?.[piece.id]?.leaveOut);
+  // Stitching lines that are drawn say how wide each allowance is, as long as nobody says another width.
+  const asDrawn = corrections.included === proposal.asks.included.offered;
+  const kept = proposal.pieces
+    .filter((piece) => !corrections.pieces?.[piece.id]?.leaveOut)
+    .map((piece) => (asDrawn ? piece : withoutInside(piece)));
   const followers = proposal.followers.filter(
     (one) =>
       !corrections.notFollowers?.includes(one.piece) &&
@@ -82,7 +87,7 @@ export function patternFrom(
         pieces: guessed.map((piece) => piece.name),
       }),
     );
-  const kind = corrections.garment ?? kindByRoles(proposal.pieces);
+  const kind = corrections.garment ?? guessGarment(proposal).offered;
   if (!corrections.garment || !corrections.wearer || !corrections.cloth)
     findings.push(
       exchangeFinding(
@@ -116,7 +121,7 @@ export function patternFrom(
     garment: kind,
     wearer: corrections.wearer ?? 'woman',
     cloth: corrections.cloth ?? { kind: 'woven' },
-    ...(corrections.bustDifference === undefined ? {} : { bustDifference: corrections.bustDifference }),
+    ...(typeof corrections.bustDifference === 'number' ? { bustDifference: corrections.bustDifference } : {}),
     chart,
     pieces,
     seams: seams.map((one) => one.seam),
@@ -142,6 +147,28 @@ export function patternFrom(
   };
   // What its maker's and a person's words for pieces and edges say, where no role is known; our own names for edges say nothing.
   return { pattern: readPattern(namesToRoles({ ...pattern })), findings };
+}
+
+const withoutInside = (piece: ProposedPiece): ProposedPiece => ({
+  ...piece,
+  edges: piece.edges.map(({ inside, ...edge }) => (inside === undefined ? edge : { ...edge })),
+});
+
+/** Whether all that is said of a file of ours is what its own pattern says, but for the name. */
+function saysNothingNew(said: Corrections, whole: Pattern): boolean {
+  const own: Corrections = {
+    garment: whole.garment,
+    wearer: whole.wearer,
+    cloth: whole.cloth,
+    bustDifference: whole.bustDifference ?? null,
+    included: 0,
+  };
+  const empty = (value: unknown): boolean =>
+    typeof value === 'object' && value !== null && Object.values(value).every(empty);
+  const told = Object.entries(said).filter(([key]) => key !== 'name' && key !== 'about');
+  return told.every(([key, value]) =>
+    key in own ? JSON.stringify(value) === JSON.stringify(own[key as keyof Corrections]) : empty(value),
+  );
 }
 
 /** What the person left unsaid and the file says itself. */

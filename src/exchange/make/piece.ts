@@ -2,7 +2,7 @@ import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } f
 import type { Motion, Path } from '../../geometry/index.ts';
 import { wornFromCut } from '../../garment/index.ts';
 import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
-import type { ProposedPiece } from '../find/proposal.ts';
+import type { ProposedEdge, ProposedPiece } from '../find/proposal.ts';
 import { sameTopology } from '../find/topology.ts';
 import type { Corrections, PieceCorrection } from './corrections.ts';
 import { insetOutline } from './inset.ts';
@@ -63,14 +63,16 @@ export function makePiece(
   const flipped = motions[0]!.filter((motion) => motion.mirror).length % 2 === 1;
   const name = own.name ?? proposed.name;
   const kindOf = (edgeId: string, kind: EdgeKind): EdgeKind => own.edges?.[edgeId]?.kind ?? kind;
-  const widthOf = (kind: EdgeKind): number =>
-    kind === 'fold' || kind === 'dart' ? 0 : (corrections.included ?? 0);
+  const widthOf = (edge: ProposedEdge): number => {
+    const kind = kindOf(edge.id, edge.kind);
+    return kind === 'fold' || kind === 'dart' ? 0 : (edge.inside ?? corrections.included ?? 0);
+  };
   const levels = pieceLevels(proposed);
   const taken = new Set<string>();
   const edgeIds = new Map(
     proposed.edges.map((edge) => [edge.id, freshId(slug(own.edges?.[edge.id]?.name ?? edge.name), taken)]),
   );
-  const stitched = inset(proposed, widthOf, kindOf, corrections.included ?? 0);
+  const stitched = inset(proposed, widthOf, corrections.included ?? 0);
   let assumedAllowance = false;
   const edges = proposed.edges.map((edge, i): Edge<'nest'> => {
     const kind = kindOf(edge.id, edge.kind);
@@ -121,7 +123,7 @@ export function makePiece(
         (kind === 'fold'
           ? 0
           : (corrections.allowance ??
-            (corrections.included ? corrections.included : kind === 'hem' ? HEM_MM : SEAM_MM))),
+            (corrections.included ? widthOf(edge) : kind === 'hem' ? HEM_MM : SEAM_MM))),
       notches: flipped ? notches.toReversed() : notches,
     };
   });
@@ -186,17 +188,10 @@ const said = <T extends object>(roles: T): Partial<T> =>
 const turnedOver = (path: Path, flipped: boolean): Path => (flipped ? path.toReversed() : path);
 
 /** Paths by edge and size, on the stitching line. */
-function inset(
-  piece: ProposedPiece,
-  widthOf: (kind: EdgeKind) => number,
-  kindOf: (id: string, kind: EdgeKind) => EdgeKind,
-  included: number,
-): Path[][] {
+function inset(piece: ProposedPiece, widthOf: (edge: ProposedEdge) => number, included: number): Path[][] {
   if (included === 0) return piece.edges.map((edge) => [...edge.paths]);
   const bySize = piece.areas.map((_, k) =>
-    insetOutline(
-      piece.edges.map((edge) => ({ path: edge.paths[k]!, width: widthOf(kindOf(edge.id, edge.kind)) })),
-    ),
+    insetOutline(piece.edges.map((edge) => ({ path: edge.paths[k]!, width: widthOf(edge) }))),
   );
   return piece.edges.map((_, i) => [...sameTopology(bySize.map((edges) => edges[i]!)).paths]);
 }
