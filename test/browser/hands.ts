@@ -70,3 +70,13 @@ export async function beginFitting(page: Page, name = 'Odile Fenn', pattern = 'S
   await page.getByRole('button', { name: 'Begin the fitting' }).click();
   await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
 }
+
+/** Answers what only a person can say of a drawing that was brought in: stitching lines, a woven, for a woman. */
+export async function answerAsks(page: Page): Promise<void> {
+  for (const [question, answer] of [
+    ['What are the printed lines?', /^Stitching lines/],
+    ['Which cloth is it drafted for?', /^A woven cloth/],
+    ['For whom is it?', /^A woman/],
+  ] as const)
+    await page.getByRole('group', { name: question }).getByRole('radio', { name: answer }).check();
+}

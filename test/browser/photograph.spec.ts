@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import { answerAsks } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 import { INNER, OUTER, photograph } from './skirt-photograph.ts';
 
@@ -98,7 +99,8 @@ describe('a photograph of a piece', () => {
     await page.locator('#found-head').waitFor({ timeout: 60_000 });
     expect(await page.locator('#found-head').textContent()).toBe('1 piece in 2 sizes');
     await page.getByRole('combobox', { name: 'Garment' }).selectOption('skirt');
-    await page.getByRole('button', { name: 'It is right: put it in the cupboard' }).click();
+    await answerAsks(page);
+    await page.getByRole('button', { name: 'Keep this pattern' }).click();
     await page.getByRole('heading', { level: 1, name: 'quarter skirt' }).waitFor({ timeout: 60_000 });
     expect(opened.strangers).toEqual([]);
     expect(opened.complaints).toEqual([]);

@@ -42,7 +42,7 @@ export function FoundCard({
           checked={said.leaveOut ?? false}
           onChange={(e) => onSay({ leaveOut: e.target.checked })}
         />{' '}
-        leave it out
+        not wanted: bring the pattern in without it
       </label>
       <label className="tick">
         <input

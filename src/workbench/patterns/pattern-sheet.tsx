@@ -8,6 +8,7 @@ import { docKey, type Held } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
 import { usualUnit } from '../station/usual-unit.ts';
 import { ChartTable } from './chart-table.tsx';
+import { DraftedFor } from './drafted-for.tsx';
 import { PatternPieces } from './pattern-pieces.tsx';
 
 /** One pattern: what it is, its table, its pieces and how they join. */
@@ -23,6 +24,7 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
         <UndoRow held={held} />
       </div>
       <p>{pattern.about}</p>
+      {pattern.pieces.length > 0 && <DraftedFor pattern={pattern} show={show} />}
       <NewFitting pattern={pattern.id} />
       <section className="sheet stack" aria-labelledby="table-head">
         <div className="row spread">

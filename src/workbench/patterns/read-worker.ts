@@ -1,9 +1,12 @@
 import {
   assemblyPicture,
+  guessGarment,
   patternFrom,
   proposalSummary,
   readDrawing,
   recognise,
+  type Asked,
+  type Asks,
   type Assembly,
   type AssemblyCorrections,
   type Corrections,
@@ -13,7 +16,7 @@ import {
   type ProposalSummary,
 } from '../../exchange/index.ts';
 import { edgeName } from '../../garment/index.ts';
-import type { Finding, Pattern } from '../../garment/index.ts';
+import type { Finding, GarmentKind, Pattern } from '../../garment/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import { answerCalls } from '../call/index.ts';
 
@@ -30,6 +33,12 @@ export interface Found {
   readonly name: string;
   readonly summary: ProposalSummary;
   readonly proven: boolean;
+  /** What only a person can say, with what the file says of it. */
+  readonly asks: Asks;
+  /** Stitching lines are drawn inside the cutting lines. */
+  readonly doubled: boolean;
+  /** The kind of garment it is taken for, and why. */
+  readonly garment: Asked<GarmentKind> & { readonly offered: GarmentKind };
   /** How the pages lie together; null for a file of one sheet. */
   readonly tiles: Tiles | null;
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly evidence: string }[];
@@ -94,6 +103,9 @@ const doings = {
       name: p.name,
       summary: proposalSummary(p),
       proven: p.scale.proven,
+      asks: p.asks,
+      doubled: p.pieces.some((x) => x.edges.some((e) => e.inside !== undefined)),
+      garment: guessGarment(p),
       tiles: tilesOf(drawing, p.assembly),
       sizes: p.sizes.map(({ id, label, evidence }) => ({ id, label, evidence })),
       pieces: p.pieces.map((x) => ({

@@ -58,10 +58,16 @@ function OneSeam({ seam, on, onToggle }: { seam: FoundSeam; on: boolean; onToggl
         <span>
           {seam.say}{' '}
           <small>
-            {Math.round(seam.score * 100)} of 100: {seam.evidence}
+            {howLikely(seam.score)}: {seam.evidence}
           </small>
         </span>
       </label>
     </li>
   );
+}
+
+/** How likely a seam is, in words: nobody counts in hundredths. */
+function howLikely(score: number): string {
+  if (score >= 0.85) return 'very likely';
+  return score >= 0.65 ? 'likely' : 'perhaps';
 }
