@@ -12,6 +12,38 @@ const kept = (name: string): string =>
   readFileSync(new URL(`version-1/${name}.json`, import.meta.url), 'utf8');
 type Result = readonly [codes: string, touched: string, sum: number];
 const results = JSON.parse(kept('results')) as Record<string, Record<string, Result>>;
+/**
+ * What came out wrong then: a band or a fly's facing that goes across the middle was made into two whole ones when left and right were parted.
+ * Now it stays one; all other pieces were compared with those of then and are the same to the last digit.
+ */
+const mended: Record<string, Record<string, Result>> = {
+  'a-line-skirt': {
+    'high-hip': [
+      'cut-open-on-fold cut-open-on-fold cut-open-on-fold cut-open-on-fold band-follows',
+      'back-left back-lining-left back-lining-right back-right front-left front-lining-left front-lining-right front-right waistband',
+      -55253.300873,
+    ],
+  },
+  'knit-tee': {
+    'low-shoulder': [
+      'beyond-limit cut-open-on-fold cut-open-on-fold',
+      'back-left back-right front-left front-right',
+      28687.785856,
+    ],
+    'high-hip': [
+      'cut-open-on-fold cut-open-on-fold',
+      'back-left back-right front-left front-right',
+      27066.192588,
+    ],
+  },
+  'work-trousers': {
+    'high-hip': [
+      'band-follows',
+      'back-left back-right fly-facing fly-shield front-left front-right pocket-left pocket-right waistband',
+      -92880.586984,
+    ],
+  },
+};
 
 /** As version 1 wrote it: no roles and halves. A follower's role was there already. */
 const stripped = (pattern: Pattern): unknown =>
@@ -32,7 +64,7 @@ describe.each(SAMPLES.map(({ id }) => id))('%s of version 1', (id) => {
   });
 
   it.each(CATALOGUE.map((a) => [a.id, a] as const))('%s gives the pieces it gave then', (_, entry) => {
-    const then = results[id]![entry.id];
+    const then = mended[id]?.[entry.id] ?? results[id]![entry.id];
     if (!then) return; // a newer alteration
     const now = applyStep(garment, { id: 's', kind: 'alter', entry: entry.id, params: entry.shows.params });
     expect([now.findings.map((f) => f.code).join(' '), now.touched.join(' ')]).toEqual(then.slice(0, 2));
