@@ -154,7 +154,7 @@ for (const light of ['day', 'night'] as const) {
         await page.getByRole('button', { name: hand, exact: true }).click();
         await sound();
       }
-      await page.getByRole('button', { name: /^1 Centre front, cut/ }).click();
+      await page.getByRole('button', { name: /^1 Centre front\. Cut/ }).click();
       await sound();
       await page.getByRole('button', { name: 'Alter', exact: true }).click();
       await page.getByRole('button', { name: 'Add one' }).click();
