@@ -127,7 +127,7 @@ function outArea(points: readonly Point[]): number {
 }
 
 /** The point at a share of the way along. */
-export function atShare(points: readonly Point[], share: number): Point {
+function atShare(points: readonly Point[], share: number): Point {
   const steps = points.slice(1).map((p, i) => Math.hypot(p.x - points[i]!.x, p.y - points[i]!.y));
   let left = share * steps.reduce((sum, mm) => sum + mm, 0);
   for (const [i, mm] of steps.entries()) {
