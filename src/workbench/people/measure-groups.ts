@@ -89,3 +89,27 @@ export const GROUPS: readonly {
     open: false,
   },
 ];
+
+/** Measures that a body has twice, left and right: of these it is asked on which side they were taken. */
+export const TWO_SIDED: ReadonlySet<MeasureId> = new Set([
+  'shoulder-length',
+  'shoulder-slope',
+  'bust-height',
+  'front-waist-length',
+  'side-length',
+  'hip-depth',
+  'high-hip-depth',
+  'upper-arm-girth',
+  'elbow-girth',
+  'wrist-girth',
+  'hand-girth',
+  'arm-length',
+  'elbow-length',
+  'thigh-girth',
+  'knee-girth',
+  'calf-girth',
+  'ankle-girth',
+  'inside-leg-length',
+  'outside-leg-length',
+  'waist-to-knee',
+]);

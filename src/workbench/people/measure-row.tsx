@@ -10,6 +10,7 @@ import {
 import { Amount } from '../parts/amount.tsx';
 import { AngleField } from '../parts/angle-field.tsx';
 import { LengthField } from '../parts/length-field.tsx';
+import { TWO_SIDED } from './measure-groups.ts';
 import { byDay, dayText } from './reading-history.ts';
 import { dropReading, putReading, putSide } from './readings.ts';
 
@@ -68,7 +69,7 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
                   onEnter={toNextMeasure}
                 />
               )}
-              {reading && (lit || reading.side) && (
+              {reading && ((lit && TWO_SIDED.has(id)) || reading.side) && (
                 <SideChoice
                   label={`${label}: side`}
                   side={reading.side}
@@ -94,7 +95,7 @@ interface SideProps {
   readonly onSide: (side: BodySide | undefined) => void;
 }
 
-/** On which side of the body a reading was taken: asked of whoever looks at the measure, shown where it was said. */
+/** On which side of the body a reading was taken: asked of whoever looks at a measure that the body has twice, shown where it was said. */
 function SideChoice({ label, side, onSide }: SideProps) {
   return (
     <select
