@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CDPSession, Page } from 'playwright-core';
 import { CATALOGUE, type Param } from '../src/alter/index.ts';
-import { writeFitting, type Fitting, type Step } from '../src/garment/index.ts';
+import { writeFitting, type Fitting, type Step, renderPhrase, TELL_BOTH } from '../src/garment/index.ts';
 import { make, newFitting } from '../src/pipeline/index.ts';
 import { CAST, sample } from '../src/samples/index.ts';
 import { openPage } from '../test/browser/open-page.ts';
@@ -60,7 +60,9 @@ function tenAlterations(): { fitting: Fitting; step: string; param: string } {
   // Ten that do something: one that found nothing to change would make the answer look quicker than it is.
   const idle = make(fitting).steps.filter((s) => s.step.kind === 'alter' && s.touched.length === 0);
   if (steps.length !== 10 || idle.length > 0)
-    throw new Error(`not ten alterations: ${idle.map((s) => s.sentence).join('; ')}`);
+    throw new Error(
+      `not ten alterations: ${idle.map((s) => renderPhrase(s.sentence, TELL_BOTH)).join('; ')}`,
+    );
   return { fitting, step: 'alter-0', param: first.id };
 }
 

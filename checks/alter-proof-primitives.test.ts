@@ -11,8 +11,8 @@ import {
   slidePart,
   transferStrip,
 } from '../src/alter/index.ts';
+import { Refusal } from '../src/alter/words/refusal.ts';
 import { apart } from '../src/alter/move/apart.test-case.ts';
-import { Refusal } from '../src/alter/move/refusal.ts';
 import { trueGarment } from '../src/check/index.ts';
 import { girthAt } from '../src/measure/index.ts';
 import { garmentAtSize } from '../src/garment/index.ts';

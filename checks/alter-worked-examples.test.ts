@@ -1,3 +1,4 @@
+import { findingSentence } from '../src/pipeline/index.ts';
 import { describe, expect, it } from 'vitest';
 import {
   dartIntake,
@@ -12,7 +13,7 @@ import {
   blend,
 } from '../src/alter/index.ts';
 import { bustTurn, slashBust } from '../src/alter/ways/full-bust.ts';
-import { wornPair } from '../src/garment/index.ts';
+import { wornPair, TELL_IN } from '../src/garment/index.ts';
 import type {
   DrawnPiece,
   Edge,
@@ -227,7 +228,11 @@ describe('width', () => {
 
   it('5.3 (d): +3 in at the hip by seams is more than 2 in: it says to slash or take the next size [D]', () => {
     const out = apply(SCHEMATIC.skirt, 'width-seams', { level: 'hip', total: 3 * IN });
-    expect(out.findings.find((f) => f.code === 'beyond-limit')?.message).toMatch(/another size.*slash/);
+    const said = findingSentence(
+      out.findings.find((f) => f.code === 'beyond-limit')!,
+      TELL_IN,
+    );
+    expect(said).toMatch(/another size.*slash/);
   });
 });
 
@@ -417,7 +422,7 @@ describe('back', () => {
     // 180 sin a = 9.24 outwards, less 247.5 (1 - cos a) = 0.33 that the turn draws in.
     const a = openingAngle(12.7, 247.5);
     expect(said.amount).toBeWithinMm(180 * Math.sin(a) - 247.5 * (1 - Math.cos(a)), 0.01);
-    expect(said.message).toMatch(/swings out/);
+    expect(findingSentence(said, TELL_IN)).toMatch(/swings out/);
   });
 
   it.each([

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { format, resolveConfig } from 'prettier';
 import { CATALOGUE, GROUPS } from '../src/alter/index.ts';
 import type { Alteration, Limit, Param } from '../src/alter/index.ts';
-import { say } from '../src/garment/index.ts';
+import { renderPhrase, TELL_BOTH, tellLength } from '../src/garment/index.ts';
 import { toTrue } from '../src/pipeline/index.ts';
 import { alterationPicture } from './alteration-picture.ts';
 
@@ -28,10 +28,14 @@ common practice (trade habit without one source). The numbers refer to [trade.md
 `;
 
 const amount = (param: Param, value: number): string =>
-  param.kind === 'length' ? say(value) : param.kind === 'angle' ? `${value}°` : String(value);
+  param.kind === 'length'
+    ? tellLength(value, TELL_BOTH)
+    : param.kind === 'angle'
+      ? `${value}°`
+      : String(value);
 
 const limit = (param: Param, { most, say: why, source }: Limit): string =>
-  ` Usual most ${amount(param, most)} (${source.replace(/ \((.*)\)$/, ': $1')}): ${why}`;
+  ` Usual most ${amount(param, most)} (${source.replace(/ \((.*)\)$/, ': $1')}): ${renderPhrase(why, TELL_BOTH)}`;
 
 function paramLine(param: Param): string {
   const head = `- \`${param.id}\`, ${param.name}`;

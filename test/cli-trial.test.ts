@@ -37,7 +37,7 @@ describe('trial', () => {
     const { run, files } = desk();
     const { code, out } = await run('trial', 'f.json', ...saw);
     expect(code).toBe(EXIT.fine);
-    expect(out).toMatch(/1 {2}.*shorten.*51 mm \(2 in\)/);
+    expect(out).toMatch(/1 {2}.*shorten 2 in above/);
     expect(out).toContain('Nothing was written.');
     expect([...files.keys()]).toEqual(['f.json']);
   });

@@ -273,7 +273,7 @@ describe('alter, true and seams', () => {
     const words = /For example: pintrue (alter FITTING\.json .*)/.exec(out)![1]!.split(' ');
     const { code, out: told } = await run(...words.map((w) => (w === 'FITTING.json' ? 'f.json' : w)));
     expect(code).toBe(EXIT.fine);
-    expect(told).toContain('18 mm (11/16 in) forward at the armhole');
+    expect(told).toContain('11/16 in forward at the armhole');
   });
 
   it('says what was done to a fitting, step by step', async () => {
@@ -281,7 +281,22 @@ describe('alter, true and seams', () => {
     await run('alter', 'f.json', 'length-above-waist', 'back=-20mm', '--out', 'f.json');
     const { out } = await run('alter', 'f.json');
     expect(out).toMatch(/2 steps, in this order/);
-    expect(out).toMatch(/^alter-1: Back: shorten 20 mm \(13\/16 in\) above the waist/m);
+    expect(out).toMatch(/^alter-1: Back: shorten 13\/16 in above the waist/m);
+  });
+
+  it('says it in the units asked for, else in the person’s own', async () => {
+    const { run } = await fresh();
+    await run('alter', 'f.json', 'length-above-waist', 'back=-20mm', '--out', 'f.json');
+    const said = async (...units: string[]): Promise<string> =>
+      /^alter-1: (.*)$/m.exec((await run('alter', 'f.json', ...units)).out)![1]!;
+    expect(await said()).toBe(await said('--units', 'in'));
+    expect(await said('--units', 'cm')).toMatch(/^Back: shorten 2 cm above the waist/);
+    expect(await said('--units', 'both')).toMatch(/^Back: shorten 20 mm \(13\/16 in\) above the waist/);
+    const { json } = await run('alter', 'f.json', '--json', '--units', 'cm');
+    expect(json<{ steps: { sentence: string }[] }>().steps[0]!.sentence).toMatch(/shorten 2 cm/);
+    const { code, err } = await run('alter', 'f.json', '--units', 'ells');
+    expect(code).toBe(EXIT.input);
+    expect(err).toContain('--units should be one of in, cm, both');
   });
 
   it('says what cannot be done, writes nothing, and does not pretend', async () => {

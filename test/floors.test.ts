@@ -28,6 +28,7 @@ const FLOOR: Record<string, number> = {
 const INSIDE: Record<string, Record<string, number>> = {
   garment: { words: 0, measure: 1, read: 3, shape: 3 },
   alter: {
+    words: 0,
     blend: 2,
     move: 1,
     role: 2,

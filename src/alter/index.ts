@@ -27,3 +27,4 @@ export { observableOf, observe } from './trial/observe.ts';
 export type { Proposal } from './trial/observe.ts';
 export { OBSERVABLES } from './trial/observe-table.ts';
 export type { Ask, Observable } from './trial/observe-table.ts';
+export { ALTER_WORDS } from './words/words-table.ts';

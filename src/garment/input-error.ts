@@ -1,3 +1,5 @@
+import type { FindingValues } from './words/table.ts';
+
 /** Where in the caller's input: file, CSV row and column (counted from 1, as a spreadsheet shows them) or a JSON path such as `pieces[2].edges[0].path`. */
 export interface InputPlace {
   readonly file?: string;
@@ -13,6 +15,8 @@ export interface InputProblem {
   readonly code: string;
   readonly where: InputPlace;
   readonly message: string;
+  /** What its sentence says, where a room's table of words makes it. */
+  readonly values?: FindingValues;
 }
 
 /** The place in words: `sizes.csv, row 3, column 2 (value)`. Empty when nothing is known. */

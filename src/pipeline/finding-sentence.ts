@@ -1,3 +1,4 @@
+import { ALTER_WORDS } from '../alter/index.ts';
 import { EXCHANGE_WORDS } from '../exchange/index.ts';
 import { PIPELINE_WORDS } from './words-table.ts';
 import { PAPER_WORDS } from '../paper/index.ts';
@@ -10,6 +11,7 @@ import { QUESTION_WORDS, sayFinding, type Finding, type Tell, type WordsTable } 
 export const ROOM_WORDS: readonly WordsTable[] = [
   QUESTION_WORDS,
   FIT_WORDS,
+  ALTER_WORDS,
   CHECK_WORDS,
   EXCHANGE_WORDS,
   LAYOUT_WORDS,

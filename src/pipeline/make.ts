@@ -13,7 +13,7 @@ export interface StepResult {
   readonly before: Garment;
   readonly after: Garment;
   /** What was done, in a sewist's words. */
-  readonly sentence: Phrase | string;
+  readonly sentence: Phrase;
   readonly touched: readonly PieceId[];
   readonly findings: readonly Finding[];
   /** What a truing step changed; empty on alterations. */

@@ -1,3 +1,4 @@
+import { alterFinding } from '../words/words-table.ts';
 import type { Finding, Level, Pattern } from '../../garment/index.ts';
 
 /** Which fractional size index each level takes; levels not named take `base` (neck, shoulder and armhole always do). */
@@ -26,34 +27,33 @@ export function holdToNest(pattern: Pattern, field: SizeField): { field: SizeFie
   const step = last > 0 ? 1 : 0;
   const hold = (size: number, level: Level | 'base'): number => {
     const where = level === 'base' ? {} : { level };
-    const what = level === 'base' ? 'The base size' : `The size at the ${level} level`;
+    const of = level === 'base' ? null : level;
     if (!Number.isFinite(size)) {
-      findings.push({
-        code: 'size-not-a-number',
-        severity: 'error',
-        where,
-        message: `${what} could not be worked out. Size ${name(0)} stands in; set a size by hand.`,
-      });
+      findings.push(alterFinding('size-not-a-number', 'error', where, { level: of, size: name(0) }));
       return 0;
     }
     const held = Math.min(last + step, Math.max(-step, size));
     if (held !== size) {
       const edge = size < 0 ? name(0) : name(last);
-      findings.push({
-        code: 'size-beyond-nest',
-        severity: 'error',
-        where,
-        amount: size - held,
-        message: `${what} lies ${Math.abs(size < 0 ? size : size - last).toFixed(1)} sizes beyond ${edge}, the outermost size of this pattern. It is drawn ${step} size beyond; the rest would be guesswork.`,
-      });
+      findings.push(
+        alterFinding(
+          'size-beyond-nest',
+          'error',
+          where,
+          { level: of, beyond: Math.abs(size < 0 ? size : size - last), size: edge, step },
+          { amount: size - held },
+        ),
+      );
     } else if (size < 0 || size > last) {
-      findings.push({
-        code: 'size-extrapolated',
-        severity: 'warning',
-        where,
-        amount: size < 0 ? size : size - last,
-        message: `${what} is drawn beyond ${size < 0 ? name(0) : name(last)}, the outermost size of this pattern, by carrying its last step on. Try it in cheap cloth first.`,
-      });
+      findings.push(
+        alterFinding(
+          'size-extrapolated',
+          'warning',
+          where,
+          { level: of, size: size < 0 ? name(0) : name(last) },
+          { amount: size < 0 ? size : size - last },
+        ),
+      );
     }
     return held;
   };

@@ -1,3 +1,4 @@
+import { alterFinding } from '../words/words-table.ts';
 import type { DrawnPiece, Finding, Garment, Knot, Level, Moves, PieceId, Plan } from '../../garment/index.ts';
 import { reshapePiece } from '../../garment/index.ts';
 import {
@@ -38,13 +39,15 @@ export function shiftForPlan(
       const piece = garment.pieces.find((p) => p.id === share.piece);
       const edge = piece?.edges.findIndex((e) => e.id === share.edge) ?? -1;
       if (!piece || edge < 0 || !crosses(piece, edge, level.level)) {
-        findings.push({
-          code: 'share-without-edge',
-          severity: 'error',
-          where: { piece: share.piece, edge: share.edge, level: level.level },
-          amount: share.change,
-          message: `The plan moves the edge “${share.edge}” of “${share.piece}” at the ${level.level} level, but that edge does not meet that level. Its share was not drawn.`,
-        });
+        findings.push(
+          alterFinding(
+            'share-without-edge',
+            'error',
+            { piece: share.piece, edge: share.edge, level: level.level },
+            { piece: share.piece, edge: share.edge, level: level.level },
+            { amount: share.change },
+          ),
+        );
         continue;
       }
       const edges = wanted.get(share.piece) ?? new Map<string, Map<Level, number>>();

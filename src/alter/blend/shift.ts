@@ -12,7 +12,7 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { PathPlace, Point } from '../../geometry/index.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /**
  * How far an edge is moved outwards (+, mm) or inwards (−), by share of its arc length (that of the line half way between the old and the new edge);
@@ -43,10 +43,7 @@ export function shiftEdge(piece: DrawnPiece, edgeId: EdgeId, profile: ShiftProfi
   const i = piece.edges.findIndex((e) => e.id === edgeId);
   const edge = piece.edges[i];
   if (!edge) {
-    throw new Refusal('no-such-edge', `${piece.name} has no edge “${edgeId}” to move.`, {
-      piece: piece.id,
-      edge: edgeId,
-    });
+    throw new Refusal('no-such-edge', { piece: piece.name, edge: edgeId }, { piece: piece.id, edge: edgeId });
   }
   const sorted = [...profile.knots].sort((p, q) => p.at - q.at);
   const first = sorted[0];
@@ -54,7 +51,7 @@ export function shiftEdge(piece: DrawnPiece, edgeId: EdgeId, profile: ShiftProfi
   if (edge.kind === 'fold' && sorted.some((k) => k.by !== first.by)) {
     throw new Refusal(
       'fold-cannot-bend',
-      `${piece.name}, ${edge.name}: a fold is straight, so it can only move by the same amount at both ends. Cut it with a seam instead.`,
+      { piece: piece.name, edge: edge.name },
       { piece: piece.id, edge: edgeId },
     );
   }

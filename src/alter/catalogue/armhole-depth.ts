@@ -1,4 +1,4 @@
-import { edgesOf, hasRole, say } from '../../garment/index.ts';
+import { t, len, edgesOf, hasRole } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { eachCap } from '../follow/cap-follows.ts';
@@ -41,7 +41,7 @@ export const armholeDepth: Alteration = {
       max: 50,
       limit: {
         most: inch(1),
-        say: 'A deeper armhole lifts the garment with the arm; enlarge the sleeve or the back width instead.',
+        say: t`A deeper armhole lifts the garment with the arm; enlarge the sleeve or the back width instead.`,
         source: 'common practice',
       },
     }),
@@ -81,6 +81,6 @@ export const armholeDepth: Alteration = {
   },
   sentence(values) {
     const mm = values.mm('amount');
-    return `Armhole: underarm ${mm < 0 ? 'raised' : 'lowered'} by ${say(Math.abs(mm))}, front, back and sleeve`;
+    return t`Armhole: underarm ${mm < 0 ? t`raised` : t`lowered`} by ${len(Math.abs(mm))}, front, back and sleeve`;
   },
 };

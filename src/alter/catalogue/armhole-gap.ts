@@ -1,3 +1,4 @@
+import { t } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { closeGap, gapParams, sayGap } from '../ways/close-gap.ts';
 
@@ -15,5 +16,5 @@ export const armholeGap: Alteration = {
   ],
   shows: { on: 'bodice', params: { gap: 14 } },
   make: (change, values) => closeGap(change, 'armhole', values),
-  sentence: (values) => sayGap('Armhole', values),
+  sentence: (values) => sayGap(t`Armhole`, values),
 };

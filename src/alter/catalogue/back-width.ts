@@ -1,4 +1,4 @@
-import { edgesOf, hasEdge, say } from '../../garment/index.ts';
+import { t, len, edgesOf, hasEdge } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { cut, draw } from '../follow/change.ts';
@@ -31,7 +31,7 @@ export const backWidth: Alteration = {
       max: 30,
       limit: {
         most: inch(0.75),
-        say: 'Half an inch on each half is usual; for more take the next size in the back.',
+        say: t`${len(inch(1 / 2))} on each half is usual; for more take the next size in the back.`,
         source: 'docs/trade.md 5.11',
       },
     }),
@@ -85,6 +85,6 @@ export const backWidth: Alteration = {
   },
   sentence(values) {
     const mm = values.mm('amount');
-    return `Back: ${wider(mm)} across by ${say(Math.abs(mm))} on each half, slashed from mid shoulder straight down; shoulder ${values.word('shoulder') === 'dart' && mm > 3 ? 'darted' : 'eased'}`;
+    return t`Back: ${wider(mm)} across by ${len(Math.abs(mm))} on each half, slashed from mid shoulder straight down; shoulder ${values.word('shoulder') === 'dart' && mm > 3 ? t`darted` : t`eased`}`;
   },
 };

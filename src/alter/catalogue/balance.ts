@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { turnCap } from '../follow/cap-notch.ts';
 import { chestLine } from '../ways/chest-line.ts';
@@ -17,7 +17,7 @@ export const balance: Alteration = {
       default: inch(0.5),
       min: -40,
       max: 40,
-      limit: { most: inch(1), say: 'Check shoulder slope and bust first.', source: 'common practice' },
+      limit: { most: inch(1), say: t`Check shoulder slope and bust first.`, source: 'common practice' },
     }),
   ],
   reach: [
@@ -44,7 +44,7 @@ export const balance: Alteration = {
   },
   sentence(values) {
     const mm = values.mm('amount');
-    const [front, back] = mm < 0 ? ['shorten', 'lengthen'] : ['lengthen', 'shorten'];
-    return `Balance: ${front} the front and ${back} the back by ${say(Math.abs(mm) / 2)} each, across the chest`;
+    const [front, back] = mm < 0 ? [t`shorten`, t`lengthen`] : [t`lengthen`, t`shorten`];
+    return t`Balance: ${front} the front and ${back} the back by ${len(Math.abs(mm) / 2)} each, across the chest`;
   },
 };

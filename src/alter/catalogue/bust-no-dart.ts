@@ -1,4 +1,4 @@
-import { edgesOf } from '../../garment/index.ts';
+import { t, edgesOf } from '../../garment/index.ts';
 import { nearestPlace, shareAtPlace } from '../../geometry/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { dartFronts } from '../ways/bust-fronts.ts';
@@ -8,7 +8,7 @@ import { makeDartOn } from '../follow/dart-change.ts';
 import { dartOf } from '../dart/dart.ts';
 import { armholeHinge, bustPoint, sideDart, slashBust } from '../ways/full-bust.ts';
 import { inch } from '../entry/param.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { isTurned } from '../role/roles.ts';
 
 /** A new side dart starts this far below the bust point's height at the seam and stops this far short of it (trade.md 5.10). */
@@ -26,19 +26,11 @@ export const bustNoDart: Alteration = {
   shows: { on: 'plain', params: { width: 20 } },
   make(change, values) {
     const width = values.mm('width');
-    if (width < 0)
-      throw new Refusal(
-        'no-dart',
-        'A front without a dart has no bust to take away: take in the side seams.',
-      );
+    if (width < 0) throw new Refusal('no-bust-to-take', {});
     for (const front of dartFronts(change.garment)) {
       const bust = bustPoint(front);
       if (sideDart(front, bust) !== undefined) {
-        throw new Refusal(
-          'has-side-dart',
-          `${front.name} has a side dart already; use the bust alteration for it.`,
-          { piece: front.id },
-        );
+        throw new Refusal('has-side-dart', { piece: front.name }, { piece: front.id });
       }
       const side = edgesOf(front, 'side')[0]!;
       const near = nearestPlace(side.path, {
@@ -66,5 +58,5 @@ export const bustNoDart: Alteration = {
       );
     }
   },
-  sentence: (values) => `Front: ${sayBust(values.mm('width'))}, with a new side dart`,
+  sentence: (values) => t`Front: ${sayBust(values.mm('width'))}, with a new side dart`,
 };

@@ -1,4 +1,4 @@
-import { say, chainLength } from '../../garment/index.ts';
+import { chainLength, t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { panelFronts } from '../ways/bust-fronts.ts';
 import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
@@ -6,7 +6,7 @@ import { cut, draw, newChange } from '../follow/change.ts';
 import { across, levelHeight } from '../role/height.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { slidePart } from '../move/slide.ts';
 import { widenLevel } from '../ways/widen-level.ts';
 import type { Change } from '../follow/change.ts';
@@ -18,10 +18,11 @@ const LENGTH_PER_WIDTH = 0.87;
 const bustHeight = (piece: DrawnPiece): number => {
   const y = levelHeight(piece, 'bust');
   if (y === undefined)
-    throw new Refusal('no-level', `${piece.name} has no bust level: draw it first.`, {
-      piece: piece.id,
-      level: 'bust',
-    });
+    throw new Refusal(
+      'no-level',
+      { on: { piece: piece.name }, level: 'bust' },
+      { piece: piece.id, level: 'bust' },
+    );
   return y;
 };
 
@@ -79,7 +80,7 @@ export const bustPanel: Alteration = {
       blank: `${LENGTH_PER_WIDTH} of the width`,
       limit: {
         most: inch(1),
-        say: 'The front hem must still hang level: check it in a trial.',
+        say: t`The front hem must still hang level: check it in a trial.`,
         source: 'docs/trade.md 5.10',
       },
     }),
@@ -102,6 +103,6 @@ export const bustPanel: Alteration = {
   sentence(values) {
     const width = values.mm('width');
     const longer = values.maybe('length') ?? width * LENGTH_PER_WIDTH;
-    return `Front panels: ${sayBust(width)}, ${say(Math.abs(longer))} ${longer < 0 ? 'shorter' : 'longer'} over the bust, nothing at the side seam`;
+    return t`Front panels: ${sayBust(width)}, ${len(Math.abs(longer))} ${longer < 0 ? t`shorter` : t`longer`} over the bust, nothing at the side seam`;
   },
 };

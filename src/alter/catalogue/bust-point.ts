@@ -1,5 +1,5 @@
+import { t, len, listOf, edgesOf, hasEdge } from '../../garment/index.ts';
 import { pathAt, pathEnd, pathStart, sub, unit } from '../../geometry/index.ts';
-import { edgesOf, hasEdge, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { panelFronts } from '../ways/bust-fronts.ts';
@@ -10,7 +10,7 @@ import { levelShare } from '../role/height.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needPanels } from '../role/roles.ts';
 
 /**
@@ -44,10 +44,11 @@ function movePanelBust(piece: DrawnPiece, up: number, out: number): Pull[] {
   return edgesOf(piece, 'panel').flatMap((edge): Pull[] => {
     const at = levelShare(piece, edge, 'bust');
     if (at === undefined)
-      throw new Refusal('no-level', `${piece.name} has no bust level: draw it first.`, {
-        piece: piece.id,
-        level: 'bust',
-      });
+      throw new Refusal(
+        'no-level',
+        { on: { piece: piece.name }, level: 'bust' },
+        { piece: piece.id, level: 'bust' },
+      );
     const full = pathAt(edge.path, at).y;
     const waist = levelShare(piece, edge, 'waist');
     const ends = [pathStart(edge.path).y, pathEnd(edge.path).y];
@@ -56,11 +57,7 @@ function movePanelBust(piece: DrawnPiece, up: number, out: number): Pull[] {
       ...stills.filter((y) => (up > 0 ? y > full : y < full)).map((y) => Math.abs(y - full)),
     );
     if (Math.abs(up) > room * ROOM)
-      throw new Refusal(
-        'no-room',
-        `${piece.name}: the panel seam has only ${say(room)} ${up > 0 ? 'above' : 'below'} the bust line, too little to move its curve by ${say(Math.abs(up))}.`,
-        { piece: piece.id, edge: edge.id },
-      );
+      throw new Refusal('no-room', { piece: piece.name, room, up }, { piece: piece.id, edge: edge.id });
     return [
       { edge: edge.id, at, by: { x: out, y: up }, smooth: true },
       ...(waist === undefined ? [] : [{ edge: edge.id, at: waist, by: { x: 0, y: 0 }, smooth: true }]),
@@ -81,7 +78,7 @@ export const bustPointMoved: Alteration = {
       max: 60,
       limit: {
         most: inch(1.5),
-        say: 'Compare front waist length and size first.',
+        say: t`Compare front waist length and size first.`,
         source: 'common practice',
       },
     }),
@@ -89,7 +86,7 @@ export const bustPointMoved: Alteration = {
       default: 0,
       min: -30,
       max: 30,
-      limit: { most: inch(0.75), say: 'Compare the size first.', source: 'common practice' },
+      limit: { most: inch(0.75), say: t`Compare the size first.`, source: 'common practice' },
     }),
   ],
   reach: [
@@ -104,8 +101,7 @@ export const bustPointMoved: Alteration = {
     const fronts = needPanels(change.garment, 'front').filter(
       (p) => p.marks.some((m) => m.kind === 'bust-point') || p.darts.some((d) => d.serves === 'bust'),
     );
-    if (fronts.length === 0)
-      throw new Refusal('no-bust-point', 'No bust point and no bust dart was found on the front.');
+    if (fronts.length === 0) throw new Refusal('no-bust-point', { piece: null });
     for (const front of fronts) {
       draw(change, front.id, (piece) => {
         const bust = bustPoint(piece);
@@ -128,9 +124,11 @@ export const bustPointMoved: Alteration = {
     const up = values.mm('up');
     const out = values.mm('out');
     const parts = [
-      ...(up === 0 ? [] : [`${up < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(up))}`]),
-      ...(out === 0 ? [] : [`moved ${say(Math.abs(out))} ${out < 0 ? 'towards' : 'away from'} the centre`]),
+      ...(up === 0 ? [] : [t`${up < 0 ? t`lowered` : t`raised`} by ${len(Math.abs(up))}`]),
+      ...(out === 0
+        ? []
+        : [t`moved ${len(Math.abs(out))} ${out < 0 ? t`towards` : t`away from`} the centre`]),
     ];
-    return `Bust point and the darts or panel seams that serve it: ${parts.join(', ') || 'unchanged'}`;
+    return t`Bust point and the darts or panel seams that serve it: ${parts.length > 0 ? listOf(parts) : t`unchanged`}`;
   },
 };

@@ -1,11 +1,12 @@
-import { say } from '../../garment/index.ts';
+import { t } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { dartFronts } from '../ways/bust-fronts.ts';
 import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
 import { cut, tell } from '../follow/change.ts';
 import { dartOf } from '../dart/dart.ts';
 import { armholeHinge, bustPoint, bustTurn, sideDart, slashBust } from '../ways/full-bust.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 export const bustSideDart: Alteration = {
   id: 'bust-side-dart',
@@ -23,11 +24,7 @@ export const bustSideDart: Alteration = {
         const bust = bustPoint(piece);
         const dart = sideDart(piece, bust);
         if (dart === undefined) {
-          throw new Refusal(
-            'no-side-dart',
-            `${piece.name} has no side dart; use the bust alteration for a front without one.`,
-            { piece: piece.id },
-          );
+          throw new Refusal('no-side-dart', { piece: piece.name }, { piece: piece.id });
         }
         const { a, b } = dartOf(piece, dart);
         const slash = {
@@ -37,17 +34,20 @@ export const bustSideDart: Alteration = {
           width,
         };
         const { angle, drop } = bustTurn(slash);
-        tell(change, {
-          code: 'front-longer',
-          severity: 'note',
-          where: { piece: piece.id },
-          amount: drop,
-          message: `${piece.name}: the centre front becomes ${say(Math.abs(drop))} ${drop < 0 ? 'shorter' : 'longer'} and the side section turns by ${Math.abs((angle * 180) / Math.PI).toFixed(2)} degrees about the armhole notch.`,
-        });
+        tell(
+          change,
+          alterFinding(
+            'front-longer',
+            'note',
+            { piece: piece.id },
+            { piece: piece.name, drop, angle: Math.abs((angle * 180) / Math.PI) },
+            { amount: drop },
+          ),
+        );
         return slashBust(slash);
       });
     }
   },
   sentence: (values) =>
-    `Front: ${sayBust(values.mm('width'))}, side dart ${values.mm('width') < 0 ? 'narrower' : 'wider'}`,
+    t`Front: ${sayBust(values.mm('width'))}, side dart ${values.mm('width') < 0 ? t`narrower` : t`wider`}`,
 };

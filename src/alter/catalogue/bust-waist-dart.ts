@@ -1,10 +1,11 @@
+import { t } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { dartFronts } from '../ways/bust-fronts.ts';
 import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
 import { cut } from '../follow/change.ts';
 import { dartsAt } from '../dart/dart-intake.ts';
 import { armholeHinge, bustDarts, bustPoint, slashBust } from '../ways/full-bust.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 export const bustWaistDart: Alteration = {
   id: 'bust-waist-dart',
@@ -22,14 +23,12 @@ export const bustWaistDart: Alteration = {
         const bust = bustPoint(piece);
         const mine = bustDarts(piece, bust);
         if (!dartsAt(piece, 'waist').some((id) => mine.includes(id))) {
-          throw new Refusal('no-waist-dart', `${piece.name} has no waist dart that points to the bust.`, {
-            piece: piece.id,
-          });
+          throw new Refusal('no-waist-dart', { piece: piece.name }, { piece: piece.id });
         }
         return slashBust({ bust, hinge: armholeHinge(piece), width });
       });
     }
   },
   sentence: (values) =>
-    `Front: ${sayBust(values.mm('width'))}, waist dart ${values.mm('width') < 0 ? 'narrower' : 'wider'}`,
+    t`Front: ${sayBust(values.mm('width'))}, waist dart ${values.mm('width') < 0 ? t`narrower` : t`wider`}`,
 };

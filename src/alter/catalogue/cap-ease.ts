@@ -1,11 +1,11 @@
-import { edgesOf, say } from '../../garment/index.ts';
+import { t, len, edgesOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { raiseCrown, solveLength } from '../follow/cap-follows.ts';
 import { capLength } from '../ways/cap-settle.ts';
 import { draw } from '../follow/change.ts';
 import { easeSeams } from '../follow/dart-seams.ts';
 import { inch, lengthParam } from '../entry/param.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needSleeves } from '../role/roles.ts';
 
 export const capEase: Alteration = {
@@ -21,7 +21,7 @@ export const capEase: Alteration = {
       max: 40,
       limit: {
         most: inch(0.75),
-        say: 'Compare the ease that is left with the range for the cloth (3.6).',
+        say: t`Compare the ease that is left with the range for the cloth (3.6).`,
         source: 'docs/trade.md 3.6',
       },
     }),
@@ -35,9 +35,7 @@ export const capEase: Alteration = {
         const wanted = capLength(piece) + mm;
         const up = solveLength((x) => capLength(raiseCrown(piece, x)), wanted, mm);
         if (up === undefined)
-          throw new Refusal('cap-not-reached', `${piece.name}: no cap of that length could be drawn.`, {
-            piece: piece.id,
-          });
+          throw new Refusal('cap-not-drawn', { piece: piece.name, old: false }, { piece: piece.id });
         return raiseCrown(piece, up);
       });
       // The wanted ease goes with the drawn one, so that the new cap is not told to be wrong.
@@ -52,6 +50,6 @@ export const capEase: Alteration = {
   },
   sentence(values) {
     const mm = values.mm('amount');
-    return `Sleeve cap: ${say(Math.abs(mm))} ${mm < 0 ? 'less' : 'more'} ease, by its height`;
+    return t`Sleeve cap: ${len(Math.abs(mm))} ${mm < 0 ? t`less` : t`more`} ease, by its height`;
   },
 };

@@ -1,4 +1,5 @@
-import { edgesOf, say } from '../../garment/index.ts';
+import { t, len, edgesOf } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { crown, raiseCrown, solveLength, widenAt } from '../follow/cap-follows.ts';
@@ -6,7 +7,7 @@ import { capEaseMeant, capLength, capRoom } from '../ways/cap-settle.ts';
 import { draw, tell } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { inch, lengthParam } from '../entry/param.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needSleeves, pieceOf } from '../role/roles.ts';
 
 /**
@@ -25,25 +26,25 @@ function raised(
   if (grown > room.most) {
     const up =
       solveLength((x) => capLength(raiseCrown(piece, x)), before + Math.max(0, room.most), mm / 2) ?? 0;
-    tell(change, {
-      code: 'cap-too-full',
-      severity: 'warning',
-      where: { piece: piece.id },
-      amount: up,
-      message: `${piece.name}: the cap is raised by ${say(up)} only. Any higher it would be fuller than this armhole can take in; make the upper arm narrower or the armhole larger first.`,
-    });
+    tell(
+      change,
+      alterFinding('cap-too-full', 'warning', { piece: piece.id }, { piece: piece.name, up }, { amount: up }),
+    );
     return raiseCrown(piece, up);
   }
   if (grown >= room.least) return whole;
   const out = letOut(whole, before + Math.min(0, room.least));
   if (!out) return whole;
-  tell(change, {
-    code: 'cap-let-out',
-    severity: 'warning',
-    where: { piece: piece.id },
-    amount: out.by,
-    message: `${piece.name}: a cap this low would be too short for its armhole, so it is let out by ${say(out.by)} at each underarm seam.`,
-  });
+  tell(
+    change,
+    alterFinding(
+      'cap-let-out',
+      'warning',
+      { piece: piece.id },
+      { piece: piece.name, by: out.by },
+      { amount: out.by },
+    ),
+  );
   return out.piece;
 }
 
@@ -66,7 +67,7 @@ export const capHeight: Alteration = {
       default: inch(0.25),
       min: -40,
       max: 40,
-      limit: { most: inch(1), say: 'Check the ease that is left or gained.', source: 'docs/trade.md 3.6' },
+      limit: { most: inch(1), say: t`Check the ease that is left or gained.`, source: 'docs/trade.md 3.6' },
     }),
   ],
   reach: ['cap seam: its ease changes and is stated', 'sleeve lining'],
@@ -74,25 +75,26 @@ export const capHeight: Alteration = {
   make(change, values) {
     for (const sleeve of needSleeves(change.garment)) {
       if (crown(sleeve) === undefined)
-        throw new Refusal('no-crown', `${sleeve.name}: its cap has no shoulder point to raise.`, {
-          piece: sleeve.id,
-        });
+        throw new Refusal('no-crown', { piece: sleeve.name }, { piece: sleeve.id });
       draw(change, sleeve.id, (piece) =>
         raised(change, piece, values.mm('amount'), capRoom(change.garment, sleeve.id)),
       );
       capEaseMeant(change, sleeve.id);
       const eased = capLength(pieceOf(change.garment, sleeve.id)) - capLength(sleeve);
       if (Math.abs(eased) < 0.05) continue;
-      tell(change, {
-        code: 'cap-ease-changed',
-        severity: Math.abs(eased) > inch(0.5) ? 'warning' : 'note',
-        where: { piece: sleeve.id },
-        amount: eased,
-        message: `Sleeve cap: its seam is ${say(Math.abs(eased))} ${eased < 0 ? 'shorter' : 'longer'}; that is ${eased < 0 ? 'less' : 'more'} ease to set in.`,
-      });
+      tell(
+        change,
+        alterFinding(
+          'cap-ease-changed',
+          Math.abs(eased) > inch(0.5) ? 'warning' : 'note',
+          { piece: sleeve.id },
+          { eased, drop: null },
+          { amount: eased },
+        ),
+      );
     }
     change.capDone = true;
   },
   sentence: (values) =>
-    `Sleeve cap: ${values.mm('amount') < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(values.mm('amount')))} at its top`,
+    t`Sleeve cap: ${values.mm('amount') < 0 ? t`lowered` : t`raised`} by ${len(Math.abs(values.mm('amount')))} at its top`,
 };

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { chestLine } from '../ways/chest-line.ts';
 import { inch, lengthParam, longer } from '../entry/param.ts';
@@ -17,7 +17,7 @@ export const chestLength: Alteration = {
       max: 40,
       limit: {
         most: inch(0.75),
-        say: 'The armhole grows or shrinks by the same amount on both halves.',
+        say: t`The armhole grows or shrinks by the same amount on both halves.`,
         source: 'common practice',
       },
     }),
@@ -36,5 +36,5 @@ export const chestLength: Alteration = {
     }
   },
   sentence: (values) =>
-    `Front and back: ${longer(values.mm('amount'))} ${say(Math.abs(values.mm('amount')))} across the chest, armhole and sleeve cap with it`,
+    t`Front and back: ${longer(values.mm('amount'))} ${len(Math.abs(values.mm('amount')))} across the chest, armhole and sleeve cap with it`,
 };

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { widenAcross } from '../ways/across-width.ts';
 import { inch, lengthParam, wider } from '../entry/param.ts';
@@ -16,7 +16,7 @@ export const chestWidth: Alteration = {
       max: 25,
       limit: {
         most: inch(0.5),
-        say: 'More than this changes how the shoulder lies: alter the shoulder length too.',
+        say: t`More than this changes how the shoulder lies: alter the shoulder length too.`,
         source: 'docs/trade.md 5.11',
       },
     }),
@@ -31,6 +31,6 @@ export const chestWidth: Alteration = {
   make: (change, values) => widenAcross(change, 'front', values.mm('amount'), 0),
   sentence(values) {
     const mm = values.mm('amount');
-    return `Front: ${wider(mm)} across the chest by ${say(Math.abs(mm))} on each half, nothing at the shoulder tip; sleeve cap to match`;
+    return t`Front: ${wider(mm)} across the chest by ${len(Math.abs(mm))} on each half, nothing at the shoulder tip; sleeve cap to match`;
   },
 };

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam, longer } from '../entry/param.ts';
 import { needTrousers } from '../ways/trousers.ts';
@@ -15,7 +15,7 @@ export const crotchDepth: Alteration = {
       default: inch(0.5),
       min: -50,
       max: 60,
-      limit: { most: inch(1), say: 'Split a larger change between two lines.', source: 'docs/trade.md 5.0' },
+      limit: { most: inch(1), say: t`Split a larger change between two lines.`, source: 'docs/trade.md 5.0' },
     }),
   ],
   reach: ['front and back legs', 'fly, zip and pockets in that length', 'lining'],
@@ -33,5 +33,5 @@ export const crotchDepth: Alteration = {
     }
   },
   sentence: (values) =>
-    `Trousers: ${longer(values.mm('amount'))} the crotch depth by ${say(Math.abs(values.mm('amount')))}, all panels`,
+    t`Trousers: ${longer(values.mm('amount'))} the crotch depth by ${len(Math.abs(values.mm('amount')))}, all panels`,
 };

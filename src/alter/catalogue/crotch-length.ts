@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, type Half, type Phrase, keyWord, len, HALVES, listOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { inch, lengthParam } from '../entry/param.ts';
@@ -7,7 +7,7 @@ import { forkPulls, legs } from '../ways/trousers.ts';
 
 const LIMIT = {
   most: inch(1),
-  say: 'Look at the seat first: a wedge at the hip line may be what is missing.',
+  say: t`Look at the seat first: a wedge at the hip line may be what is missing.`,
   source: 'docs/trade.md 5.13',
 };
 
@@ -36,13 +36,9 @@ export const crotchLength: Alteration = {
     }
   },
   sentence(values) {
-    const part = (half: string): string =>
-      `${half} ${say(Math.abs(values.mm(half)))} ${values.mm(half) < 0 ? 'shorter' : 'longer'}`;
-    return `Crotch point: ${
-      ['front', 'back']
-        .filter((h) => values.mm(h) !== 0)
-        .map(part)
-        .join(', ') || 'unchanged'
-    }, nothing at the knee`;
+    const part = (half: Half): Phrase =>
+      t`${keyWord('half', half)} ${len(Math.abs(values.mm(half)))} ${values.mm(half) < 0 ? t`shorter` : t`longer`}`;
+    const parts = HALVES.filter((h) => values.mm(h) !== 0).map(part);
+    return t`Crotch point: ${parts.length > 0 ? listOf(parts) : t`unchanged`}, nothing at the knee`;
   },
 };

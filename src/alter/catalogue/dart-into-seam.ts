@@ -1,3 +1,5 @@
+import { t, hasRole } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import {
   pathAt,
   pathEnd,
@@ -9,17 +11,15 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
-import { hasRole, say } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRole } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
-import { draw, tell } from '../follow/change.ts';
+import { draw, tell, mapSeams } from '../follow/change.ts';
 import { easeDart } from '../follow/dart-change.ts';
-import { chosenDart, DART_PARAMS } from '../ways/dart-choice.ts';
+import { chosenDart, DART_PARAMS, sayDart } from '../ways/dart-choice.ts';
 import { dartOf } from '../dart/dart.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
-import { mapSeams } from '../follow/change.ts';
+import { Refusal } from '../words/refusal.ts';
 
 interface Way {
   /** The edge between the dart and the seam that takes it in, and which of its ends meets that seam. */
@@ -46,10 +46,7 @@ function nearestSeam(piece: DrawnPiece, dart: string): Way {
       : [];
   });
   const found = options[0];
-  if (!found)
-    throw new Refusal('no-seam', `${piece.name}: no seam next to the dart's edge can take it in.`, {
-      piece: piece.id,
-    });
+  if (!found) throw new Refusal('no-seam', { piece: piece.name }, { piece: piece.id });
   return found;
 }
 
@@ -145,14 +142,16 @@ export const dartIntoSeam: Alteration = {
       const wanted = { seam: size(way.seam), mouth: size(way.mouth) - intake };
       return keepLengths(pullEdges(p, takeIn(p, way, intake, pointY)), way, wanted, pointY);
     });
-    tell(change, {
-      code: 'seam-takes-dart',
-      severity: 'note',
-      where: { piece: piece.id, edge: way.seam },
-      amount: intake,
-      message: `${piece.name}: ${say(intake)} that were in the dart are taken in at the seam beside it, running out at the height of the dart's point.`,
-    });
+    tell(
+      change,
+      alterFinding(
+        'seam-takes-dart',
+        'note',
+        { piece: piece.id, edge: way.seam },
+        { piece: piece.name, intake },
+        { amount: intake },
+      ),
+    );
   },
-  sentence: (values) =>
-    `${values.word('dart') || 'Dart'}${values.word('piece') === '' ? '' : ` of ${values.word('piece')}`}: left out, taken in at the seam beside it`,
+  sentence: (values) => t`${sayDart(values)}: left out, taken in at the seam beside it`,
 };

@@ -1,6 +1,7 @@
+import { t } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { rotateOn } from '../follow/dart-change.ts';
-import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS } from '../ways/dart-choice.ts';
+import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS, sayDart, sayEdge } from '../ways/dart-choice.ts';
 
 export const dartRotate: Alteration = {
   id: 'dart-rotate',
@@ -15,6 +16,5 @@ export const dartRotate: Alteration = {
     const { piece, dart } = chosenDart(change, values);
     rotateOn(change, piece.id, dart, chosenEdge(piece, values), 1, { id: `${dart}-moved`, say: 'dart' });
   },
-  sentence: (values) =>
-    `${values.word('dart') || 'Dart'}${values.word('piece') === '' ? '' : ` of ${values.word('piece')}`}: rotated to ${values.word('edge') || 'another edge'}`,
+  sentence: (values) => t`${sayDart(values)}: rotated to ${sayEdge(values)}`,
 };

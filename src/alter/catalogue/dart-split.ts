@@ -1,6 +1,7 @@
+import { t, percent } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { rotateOn } from '../follow/dart-change.ts';
-import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS } from '../ways/dart-choice.ts';
+import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS, sayDart, sayEdge } from '../ways/dart-choice.ts';
 
 export const dartSplit: Alteration = {
   id: 'dart-split',
@@ -26,5 +27,5 @@ export const dartSplit: Alteration = {
     });
   },
   sentence: (values) =>
-    `${values.word('dart') || 'Dart'}${values.word('piece') === '' ? '' : ` of ${values.word('piece')}`}: ${Math.round(values.mm('share') * 100)} % of it moved to ${values.word('edge') || 'another edge'}`,
+    t`${sayDart(values)}: ${percent(values.mm('share'))} of it moved to ${sayEdge(values)}`,
 };

@@ -1,8 +1,9 @@
-import { say } from '../../garment/index.ts';
+import { t } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { tell } from '../follow/change.ts';
 import { easeDart } from '../follow/dart-change.ts';
-import { chosenDart, DART_PARAMS } from '../ways/dart-choice.ts';
+import { chosenDart, DART_PARAMS, sayDart } from '../ways/dart-choice.ts';
 import { inch } from '../entry/param.ts';
 
 /** What a seam of ordinary woven cloth can take in without tucks (trade.md 6.1: 1/4 to 1/2 in). */
@@ -20,14 +21,16 @@ export const dartToEase: Alteration = {
   make(change, values) {
     const { piece, dart } = chosenDart(change, values);
     const intake = easeDart(change, piece.id, dart);
-    tell(change, {
-      code: 'dart-eased',
-      severity: intake > EASY_MM ? 'warning' : 'note',
-      where: { piece: piece.id },
-      amount: intake,
-      message: `${piece.name}: ${say(intake)} that were in the dart are now eased into the seam${intake > EASY_MM ? '; that much has to be gathered or pleated' : ''}.`,
-    });
+    tell(
+      change,
+      alterFinding(
+        'dart-eased',
+        intake > EASY_MM ? 'warning' : 'note',
+        { piece: piece.id },
+        { piece: piece.name, intake, much: intake > EASY_MM },
+        { amount: intake },
+      ),
+    );
   },
-  sentence: (values) =>
-    `${values.word('dart') || 'Dart'}${values.word('piece') === '' ? '' : ` of ${values.word('piece')}`}: no longer sewn, eased into the seam`,
+  sentence: (values) => t`${sayDart(values)}: no longer sewn, eased into the seam`,
 };

@@ -1,5 +1,6 @@
+import { t, len, edgesOf } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import { pathLineIntersections, shareAtPlace } from '../../geometry/index.ts';
-import { edgesOf, say } from '../../garment/index.ts';
 import type { DrawnPiece, Edge } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { cut, tell } from '../follow/change.ts';
@@ -7,7 +8,7 @@ import { makeDartOn } from '../follow/dart-change.ts';
 import { easeSeams } from '../follow/dart-seams.ts';
 import { across, extent, levelHeight } from '../role/height.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { isTurned, needSleeves, pieceOf } from '../role/roles.ts';
 import { slidePart } from '../move/slide.ts';
 
@@ -17,9 +18,7 @@ const DART_MM = 75;
 const backSeam = (piece: DrawnPiece): Edge<'one'> => {
   const found = edgesOf(piece, 'underarm').find((e) => e.half === 'back');
   if (!found)
-    throw new Refusal('no-underarm', `${piece.name}: its back underarm seam was not found.`, {
-      piece: piece.id,
-    });
+    throw new Refusal('no-underarm', { role: 'underarm', on: { piece: piece.name } }, { piece: piece.id });
   return found;
 };
 
@@ -36,7 +35,7 @@ export const elbow: Alteration = {
       default: inch(0.5),
       min: -25,
       max: 40,
-      limit: { most: inch(1), say: 'More than this wants a two-piece sleeve.', source: 'common practice' },
+      limit: { most: inch(1), say: t`More than this wants a two-piece sleeve.`, source: 'common practice' },
     }),
     choiceParam('excess', 'the added length', [
       { id: 'ease', name: 'is eased in at the elbow' },
@@ -58,10 +57,7 @@ export const elbow: Alteration = {
       if (values.word('excess') === 'dart' && mm > 3) {
         const y = elbowHeight(pieceOf(change.garment, sleeve.id)) - mm / 2;
         const hit = pathLineIntersections(seam.path, { x: 0, y }, { x: 1, y })[0];
-        if (!hit)
-          throw new Refusal('no-elbow', `${sleeve.name}: the elbow line does not meet the back seam.`, {
-            piece: sleeve.id,
-          });
+        if (!hit) throw new Refusal('no-elbow', { piece: sleeve.name }, { piece: sleeve.id });
         const inwards = isTurned(sleeve) ? DART_MM : -DART_MM;
         const point = { x: hit.point.x + inwards, y };
         makeDartOn(change, sleeve.id, seam.id, shareAtPlace(seam.path, hit.place), point, mm, {
@@ -72,18 +68,21 @@ export const elbow: Alteration = {
         continue;
       }
       easeSeams(change, sleeve.id, [seam.id], mm);
-      tell(change, {
-        code: 'elbow-eased',
-        severity: 'note',
-        where: { piece: sleeve.id, edge: seam.id },
-        amount: mm,
-        message: `${sleeve.name}: the back underarm seam is ${say(Math.abs(mm))} ${mm < 0 ? 'shorter' : 'longer'} than the front; ease it in at the elbow.`,
-      });
+      tell(
+        change,
+        alterFinding(
+          'elbow-eased',
+          'note',
+          { piece: sleeve.id, edge: seam.id },
+          { piece: sleeve.name, by: mm },
+          { amount: mm },
+        ),
+      );
     }
     change.capDone = true;
   },
   sentence(values) {
     const mm = values.mm('amount');
-    return `Sleeve: ${say(Math.abs(mm))} ${mm < 0 ? 'less' : 'more'} length at the elbow on the back seam, nothing on the front; ${values.word('excess') === 'dart' && mm > 3 ? 'taken up by a dart' : 'eased in'}`;
+    return t`Sleeve: ${len(Math.abs(mm))} ${mm < 0 ? t`less` : t`more`} length at the elbow on the back seam, nothing on the front; ${values.word('excess') === 'dart' && mm > 3 ? t`taken up by a dart` : t`eased in`}`;
   },
 };

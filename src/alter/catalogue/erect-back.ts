@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { upperBackWedge } from '../ways/upper-wedge.ts';
@@ -16,7 +16,7 @@ export const erectBack: Alteration = {
       max: 25,
       limit: {
         most: inch(0.75),
-        say: 'More than this is the wrong back length altogether.',
+        say: t`More than this is the wrong back length altogether.`,
         source: 'docs/trade.md 5.7, 5.8',
       },
     }),
@@ -30,5 +30,5 @@ export const erectBack: Alteration = {
   shows: { on: 'bodice', params: { amount: 16 } },
   make: (change, values) => upperBackWedge(change, -values.mm('amount'), 'ease'),
   sentence: (values) =>
-    `Back: ${say(values.mm('amount'))} folded out at centre back on the blade line, nothing at the armhole`,
+    t`Back: ${len(values.mm('amount'))} folded out at centre back on the blade line, nothing at the armhole`,
 };

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, type Phrase, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { turnCap } from '../follow/cap-notch.ts';
 import { inch, lengthParam } from '../entry/param.ts';
@@ -6,7 +6,7 @@ import { moveStrip, needSeams, startsAt } from '../ways/seam-strip.ts';
 
 const LIMIT = {
   most: inch(0.75),
-  say: 'More than this is a posture to draft for: look at the back length too.',
+  say: t`More than this is a posture to draft for: look at the back length too.`,
   source: 'docs/trade.md 5.5 (3/4 in at most; memory)',
 };
 
@@ -30,7 +30,7 @@ export const forwardShoulder: Alteration = {
   make(change, values) {
     const tip = values.mm('tip');
     const neck = values.mm('neck');
-    for (const found of needSeams(change.garment, 'shoulder', 'shoulder seam')) {
+    for (const found of needSeams(change.garment, 'shoulder')) {
       const fromTip = startsAt(change.garment, found.front, 'armhole');
       moveStrip(change, found, [
         { at: 0, width: fromTip ? tip : neck },
@@ -44,8 +44,8 @@ export const forwardShoulder: Alteration = {
   sentence(values) {
     const tip = values.mm('tip');
     const neck = values.mm('neck');
-    const way = (mm: number): string =>
-      mm === 0 ? 'nothing' : `${say(Math.abs(mm))} ${mm < 0 ? 'back' : 'forward'}`;
-    return `Shoulder seam: ${way(tip)} at the armhole, ${way(neck)} at the neck; sleeve cap turned with it`;
+    const way = (mm: number): Phrase =>
+      mm === 0 ? t`nothing` : t`${len(Math.abs(mm))} ${mm < 0 ? t`back` : t`forward`}`;
+    return t`Shoulder seam: ${way(tip)} at the armhole, ${way(neck)} at the neck; sleeve cap turned with it`;
   },
 };

@@ -1,4 +1,4 @@
-import { say, sideOf, edgesOf } from '../../garment/index.ts';
+import { sideOf, t, len, edgesOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
@@ -24,7 +24,11 @@ export const highHip: Alteration = {
       default: inch(0.5),
       min: -30,
       max: 40,
-      limit: { most: inch(1), say: 'A quarter inch to one inch is usual.', source: 'docs/trade.md 5.13' },
+      limit: {
+        most: inch(1),
+        say: t`Between ${len(inch(1 / 4))} and ${len(inch(1))} is usual.`,
+        source: 'docs/trade.md 5.13',
+      },
     }),
     lengthParam('width', 'wider at that hip, both edges together', { default: 0, min: -30, max: 50 }),
   ],
@@ -56,7 +60,8 @@ export const highHip: Alteration = {
   },
   sentence(values) {
     const [mm, width] = [values.mm('amount'), values.mm('width')];
-    const wide = width === 0 ? '' : `, hip ${width < 0 ? 'narrower' : 'wider'} by ${say(Math.abs(width))}`;
-    return `${values.word('side') === 'left' ? 'Left' : 'Right'} side: waist ${mm < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(mm))} at the side seam, nothing at the centre${wide}; left and right cut singly`;
+    const wide =
+      width === 0 ? t`` : t`, hip ${width < 0 ? t`narrower` : t`wider`} by ${len(Math.abs(width))}`;
+    return t`${values.word('side') === 'left' ? t`Left` : t`Right`} side: waist ${mm < 0 ? t`lowered` : t`raised`} by ${len(Math.abs(mm))} at the side seam, nothing at the centre${wide}; left and right cut singly`;
   },
 };

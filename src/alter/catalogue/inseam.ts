@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam, longer } from '../entry/param.ts';
 import { needTrousers } from '../ways/trousers.ts';
@@ -18,7 +18,7 @@ export const inseam: Alteration = {
       max: 200,
       limit: {
         most: inch(4),
-        say: 'Check where the knee of the pattern comes to lie.',
+        say: t`Check where the knee of the pattern comes to lie.`,
         source: 'common practice',
       },
     }),
@@ -45,5 +45,5 @@ export const inseam: Alteration = {
     }
   },
   sentence: (values) =>
-    `Trousers: ${longer(values.mm('amount'))} the legs by ${say(Math.abs(values.mm('amount')))}, half above and half below the knee`,
+    t`Trousers: ${longer(values.mm('amount'))} the legs by ${len(Math.abs(values.mm('amount')))}, half above and half below the knee`,
 };

@@ -1,11 +1,11 @@
-import { say } from '../../garment/index.ts';
+import { t, len, type Phrase } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import { needTrousers } from '../ways/trousers.ts';
 import { widenLevel } from '../ways/widen-level.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 export const legWidth: Alteration = {
   id: 'leg-width',
@@ -25,7 +25,7 @@ export const legWidth: Alteration = {
       max: 160,
       limit: {
         most: inch(2),
-        say: 'More than 1/2 in at each edge moves the crease: slash instead.',
+        say: t`More than ${len(inch(1 / 2))} at each edge moves the crease: slash instead.`,
         source: 'docs/trade.md 5.0',
       },
     }),
@@ -51,12 +51,12 @@ export const legWidth: Alteration = {
         return pullEdges(piece, pulls);
       });
     }
-    if (met === 0)
-      throw new Refusal('no-level', `No leg seam of this pattern crosses the ${level} level.`, { level });
+    if (met === 0) throw new Refusal('no-level', { on: { role: 'leg' }, level }, { level });
   },
   sentence(values) {
-    const name = { hem: 'hem', knee: 'knee', crotch: 'thigh' }[values.word('level')] ?? '';
+    const names: Readonly<Record<string, Phrase>> = { hem: t`hem`, knee: t`knee`, crotch: t`thigh` };
+    const name = names[values.word('level')] ?? t``;
     const mm = values.mm('amount');
-    return `Trousers: ${wider(mm)} each leg by ${say(Math.abs(mm))} at the ${name}, a quarter at each seam edge`;
+    return t`Trousers: ${wider(mm)} each leg by ${len(Math.abs(mm))} at the ${name}, a quarter at each seam edge`;
   },
 };

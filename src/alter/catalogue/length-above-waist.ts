@@ -1,11 +1,11 @@
-import { say } from '../../garment/index.ts';
+import { t, type Phrase, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam, longer } from '../entry/param.ts';
 import { lineBetween, slideHalf } from '../ways/slide-half.ts';
 
 const LIMIT = {
   most: inch(1),
-  say: 'Split a larger change between two lines, so that no single fold or gap distorts the outline.',
+  say: t`Split a larger change between two lines, so that no single fold or gap distorts the outline.`,
   source: 'docs/trade.md 5.0 (one fold at most 1 in; memory)',
 };
 const amount = (id: string, name: string) =>
@@ -53,21 +53,21 @@ export const lengthAboveWaist: Alteration = {
     const front = values.mm('front');
     const back = values.mm('back');
     const side = values.maybe('side') ?? front;
-    const at = (mm: number): string => `${longer(mm)} ${say(Math.abs(mm))}`;
-    const part = (name: string, mm: number): string => {
-      if (mm === side) return `${name}: ${mm === 0 ? 'nothing changes' : at(mm)} above the waist`;
+    const at = (mm: number): Phrase => t`${longer(mm)} ${len(Math.abs(mm))}`;
+    const part = (name: Phrase, mm: number): Phrase => {
+      if (mm === side) return t`${name}: ${mm === 0 ? t`nothing changes` : at(mm)} above the waist`;
       if (mm === 0)
-        return `${name}: ${at(side)} above the waist at the side seam, tapering to nothing at the centre`;
+        return t`${name}: ${at(side)} above the waist at the side seam, tapering to nothing at the centre`;
       const end =
         side === 0
-          ? 'tapering to nothing'
+          ? t`tapering to nothing`
           : mm * side < 0
-            ? `and ${at(side)}`
-            : `tapering to ${say(Math.abs(side))}`;
-      return `${name}: ${at(mm)} above the waist, ${end} at the side seam`;
+            ? t`and ${at(side)}`
+            : t`tapering to ${len(Math.abs(side))}`;
+      return t`${name}: ${at(mm)} above the waist, ${end} at the side seam`;
     };
     return front === back && side === front
-      ? part('Front and back', front)
-      : `${part('Back', back)}. ${part('Front', front)}`;
+      ? part(t`Front and back`, front)
+      : t`${part(t`Back`, back)}. ${part(t`Front`, front)}`;
   },
 };

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam, longer } from '../entry/param.ts';
 import { lineBetween, slideHalf } from '../ways/slide-half.ts';
@@ -16,7 +16,7 @@ export const lengthBelowWaist: Alteration = {
       max: 150,
       limit: {
         most: inch(2),
-        say: 'Above this the shape between waist and hip no longer lies where it was drafted to lie.',
+        say: t`Above this the shape between waist and hip no longer lies where it was drafted to lie.`,
         source: 'common practice',
       },
     }),
@@ -36,6 +36,6 @@ export const lengthBelowWaist: Alteration = {
   },
   sentence(values) {
     const amount = values.mm('amount');
-    return `All pieces round: ${longer(amount)} ${say(Math.abs(amount))} below the waist`;
+    return t`All pieces round: ${longer(amount)} ${len(Math.abs(amount))} below the waist`;
   },
 };

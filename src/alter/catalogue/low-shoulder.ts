@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
 import { partSides } from '../follow/part-sides.ts';
@@ -22,7 +22,7 @@ export const lowShoulder: Alteration = {
       max: 30,
       limit: {
         most: inch(0.5),
-        say: 'Beyond this a shoulder pad on that side does it better.',
+        say: t`Beyond this a shoulder pad on that side does it better.`,
         source: 'docs/trade.md 5.4',
       },
     }),
@@ -42,5 +42,5 @@ export const lowShoulder: Alteration = {
     slopeShoulder(change, -values.mm('amount'), side);
   },
   sentence: (values) =>
-    `${values.word('side') === 'left' ? 'Left' : 'Right'} side: shoulder tip and underarm ${values.mm('amount') < 0 ? 'raised' : 'lowered'} by ${say(Math.abs(values.mm('amount')))}; left and right cut singly`,
+    t`${values.word('side') === 'left' ? t`Left` : t`Right`} side: shoulder tip and underarm ${values.mm('amount') < 0 ? t`raised` : t`lowered`} by ${len(Math.abs(values.mm('amount')))}; left and right cut singly`,
 };

@@ -1,4 +1,4 @@
-import { edgesOf, hasRole, say } from '../../garment/index.ts';
+import { t, len, listOf, edgesOf, hasRole } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
@@ -7,7 +7,7 @@ import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
 import { panels } from '../role/roles.ts';
 import { outward } from '../move/run-on.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /** Both ends of the neckline moved along the edges they meet: down the centre and out along the shoulder. */
 function cutNeck(piece: DrawnPiece, down: number, out: number): Pull[] {
@@ -38,7 +38,7 @@ export const neckDepth: Alteration = {
       max: 120,
       limit: {
         most: inch(0.375),
-        say: 'A base neckline that needs more is too small all round: widen it too. A chosen lower neckline is fine.',
+        say: t`A base neckline that needs more is too small all round: widen it too. A chosen lower neckline is fine.`,
         source: 'docs/trade.md 5.14',
       },
     }),
@@ -61,20 +61,20 @@ export const neckDepth: Alteration = {
         );
       }
     }
-    if (met === 0) throw new Refusal('no-neck', 'No neckline was found on this pattern.');
+    if (met === 0) throw new Refusal('no-neck', { role: 'neck', on: null });
   },
   sentence(values) {
     const parts = [
-      ['front', 'at centre front', 'lowered', 'raised'],
-      ['back', 'at centre back', 'lowered', 'raised'],
-      ['side', 'at the shoulder', 'widened', 'narrowed'],
+      ['front', t`at centre front`, t`lowered`, t`raised`],
+      ['back', t`at centre back`, t`lowered`, t`raised`],
+      ['side', t`at the shoulder`, t`widened`, t`narrowed`],
     ] as const;
     const said = parts
       .filter(([id]) => values.mm(id) !== 0)
       .map(
         ([id, where, more, less]) =>
-          `${values.mm(id) > 0 ? more : less} by ${say(Math.abs(values.mm(id)))} ${where}`,
+          t`${values.mm(id) > 0 ? more : less} by ${len(Math.abs(values.mm(id)))} ${where}`,
       );
-    return `Neckline: ${said.join(', ') || 'unchanged'}`;
+    return t`Neckline: ${said.length > 0 ? listOf(said) : t`unchanged`}`;
   },
 };

@@ -1,3 +1,4 @@
+import { t } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { closeGap, gapParams, sayGap } from '../ways/close-gap.ts';
 
@@ -16,5 +17,5 @@ export const necklineGap: Alteration = {
   ],
   shows: { on: 'bodice', params: { gap: 14 } },
   make: (change, values) => closeGap(change, 'neck', values),
-  sentence: (values) => sayGap('Neckline', values),
+  sentence: (values) => sayGap(t`Neckline`, values),
 };

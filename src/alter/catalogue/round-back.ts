@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
 import { upperBackWedge } from '../ways/upper-wedge.ts';
@@ -16,7 +16,7 @@ export const roundBack: Alteration = {
       max: 40,
       limit: {
         most: inch(0.75),
-        say: 'Over 3/4 in use two slashes: make this alteration twice.',
+        say: t`Over ${len(inch(3 / 4))} use two slashes: make this alteration twice.`,
         source: 'docs/trade.md 5.7 (memory)',
       },
     }),
@@ -35,5 +35,5 @@ export const roundBack: Alteration = {
   make: (change, values) =>
     upperBackWedge(change, values.mm('amount'), values.word('excess') === 'dart' ? 'dart' : 'ease'),
   sentence: (values) =>
-    `Back: raised by ${say(values.mm('amount'))} at centre back on the blade line, nothing at the armhole; neckline excess ${values.word('excess') === 'dart' ? 'into a neck dart' : 'eased'} where the centre is on the fold`,
+    t`Back: raised by ${len(values.mm('amount'))} at centre back on the blade line, nothing at the armhole; neckline excess ${values.word('excess') === 'dart' ? t`into a neck dart` : t`eased`} where the centre is on the fold`,
 };

@@ -1,3 +1,4 @@
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { amountAndWidth, inch, lengthParam } from '../entry/param.ts';
 import { overCurve } from '../ways/over-curve.ts';
@@ -13,7 +14,11 @@ export const seat: Alteration = {
       default: inch(0.5),
       min: -30,
       max: 40,
-      limit: { most: inch(1), say: 'A quarter inch to one inch is usual.', source: 'docs/trade.md 5.13' },
+      limit: {
+        most: inch(1),
+        say: t`Between ${len(inch(1 / 4))} and ${len(inch(1))} is usual.`,
+        source: 'docs/trade.md 5.13',
+      },
     }),
     lengthParam('width', 'wider behind, all of it', {
       default: 0,
@@ -21,7 +26,7 @@ export const seat: Alteration = {
       max: 100,
       limit: {
         most: inch(2),
-        say: 'More than 1/2 in at one side edge: slash instead.',
+        say: t`More than ${len(inch(1 / 2))} at one side edge: slash instead.`,
         source: 'docs/trade.md 5.0',
       },
     }),
@@ -31,6 +36,6 @@ export const seat: Alteration = {
   make: (change, values) => overCurve(change, 'back', values.mm('amount'), values.mm('width')),
   sentence(values) {
     const [mm, width] = [values.mm('amount'), values.mm('width')];
-    return amountAndWidth('Back', 'over the seat at centre back, nothing at the side', mm, width);
+    return amountAndWidth(t`Back`, t`over the seat at centre back, nothing at the side`, mm, width);
   },
 };

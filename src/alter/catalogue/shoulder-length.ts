@@ -1,4 +1,5 @@
-import { edgesOf, hasRole, say } from '../../garment/index.ts';
+import { t, len, edgesOf, hasRole } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { capEaseOf, eachCap, raiseCrown, solveLength } from '../follow/cap-follows.ts';
 import type { Cap } from '../follow/cap-follows.ts';
@@ -62,7 +63,7 @@ export const shoulderLength: Alteration = {
       max: 30,
       limit: {
         most: inch(0.5),
-        say: 'The shoulder tip is rarely moved further than this.',
+        say: t`The shoulder tip is rarely moved further than this.`,
         source: 'docs/trade.md 5.0 (memory)',
       },
     }),
@@ -85,18 +86,21 @@ export const shoulderLength: Alteration = {
     for (const cap of eachCap(change.garment)) {
       const up = settle(change, cap, -mm);
       const eased = capEaseOf(change.garment, cap) - capEaseOf(change.before, cap);
-      tell(change, {
-        code: 'cap-height-changed',
-        severity: Math.abs(eased) > inch(0.25) ? 'warning' : 'note',
-        where: { piece: cap.sleeve, seam: cap.seam.id },
-        amount: up,
-        message: `Sleeve cap: ${up < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(up))}${Math.abs(up + mm) > 0.05 ? ' (with more it could not be set into this armhole)' : ''}, because the shoulder now covers that much ${mm > 0 ? 'more' : 'less'} of the arm. Its ease is ${say(Math.abs(eased))} ${eased < 0 ? 'less' : 'more'} than before.`,
-      });
+      tell(
+        change,
+        alterFinding(
+          'cap-covers-arm',
+          Math.abs(eased) > inch(0.25) ? 'warning' : 'note',
+          { piece: cap.sleeve, seam: cap.seam.id },
+          { up, capped: Math.abs(up + mm) > 0.05, covers: mm, eased },
+          { amount: up },
+        ),
+      );
     }
     change.capDone = true;
   },
   sentence(values) {
     const mm = values.mm('amount');
-    return `Shoulder: ${mm < 0 ? 'shorten' : 'lengthen'} ${say(Math.abs(mm))} at the tip, front and back; sleeve cap ${mm < 0 ? 'higher' : 'lower'} by as much`;
+    return t`Shoulder: ${mm < 0 ? t`shorten` : t`lengthen`} ${len(Math.abs(mm))} at the tip, front and back; sleeve cap ${mm < 0 ? t`higher` : t`lower`} by as much`;
   },
 };

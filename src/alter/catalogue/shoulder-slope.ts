@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { slopeShoulder } from '../ways/slope-shoulder.ts';
@@ -16,7 +16,7 @@ export const shoulderSlope: Alteration = {
       max: 30,
       limit: {
         most: inch(0.5),
-        say: 'Beyond this a shoulder pad does it better.',
+        say: t`Beyond this a shoulder pad does it better.`,
         source: 'docs/trade.md 5.0 and 5.4',
       },
     }),
@@ -30,6 +30,6 @@ export const shoulderSlope: Alteration = {
   make: (change, values) => slopeShoulder(change, values.mm('amount')),
   sentence(values) {
     const mm = values.mm('amount');
-    return `Front and back: shoulder tip and underarm ${mm < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(mm))}, nothing at the neck`;
+    return t`Front and back: shoulder tip and underarm ${mm < 0 ? t`lowered` : t`raised`} by ${len(Math.abs(mm))}, nothing at the neck`;
   },
 };

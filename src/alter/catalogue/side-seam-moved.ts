@@ -1,4 +1,4 @@
-import { say, chainEdges } from '../../garment/index.ts';
+import { chainEdges, t, type Phrase, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { moveStrip, needSeams } from '../ways/seam-strip.ts';
@@ -6,7 +6,7 @@ import { pathAt } from '../../geometry/index.ts';
 
 const LIMIT = {
   most: inch(0.75),
-  say: 'Compare front and back width with the body before moving it further.',
+  say: t`Compare front and back width with the body before moving it further.`,
   source: 'common practice',
 };
 
@@ -38,7 +38,7 @@ export const sideSeamMoved: Alteration = {
   ],
   shows: { on: 'skirt', params: { top: 8, bottom: 30 } },
   make(change, values) {
-    for (const found of needSeams(change.garment, 'side', 'side seam')) {
+    for (const found of needSeams(change.garment, 'side')) {
       const first = found.front[0]!;
       const last = found.front[found.front.length - 1]!;
       const y = (ref: typeof first, end: 0 | 1): number => {
@@ -55,8 +55,8 @@ export const sideSeamMoved: Alteration = {
     }
   },
   sentence(values) {
-    const way = (mm: number): string =>
-      mm === 0 ? 'nothing' : `${say(Math.abs(mm))} to the ${mm < 0 ? 'back' : 'front'}`;
-    return `Side seam: moved ${way(values.mm('top'))} at the top, ${way(values.mm('bottom'))} at the bottom`;
+    const way = (mm: number): Phrase =>
+      mm === 0 ? t`nothing` : t`${len(Math.abs(mm))} to the ${mm < 0 ? t`back` : t`front`}`;
+    return t`Side seam: moved ${way(values.mm('top'))} at the top, ${way(values.mm('bottom'))} at the bottom`;
   },
 };

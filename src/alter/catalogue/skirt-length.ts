@@ -1,4 +1,4 @@
-import { edgesOf, hasEdge, say } from '../../garment/index.ts';
+import { t, len, edgesOf, hasEdge } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { choiceParam, inch, lengthParam, longer } from '../entry/param.ts';
 import { draw } from '../follow/change.ts';
@@ -21,7 +21,7 @@ export const skirtLength: Alteration = {
       max: 400,
       limit: {
         most: inch(6),
-        say: 'Check the width at the hem: over this it is no longer the skirt as designed.',
+        say: t`Check the width at the hem: over this it is no longer the skirt as designed.`,
         source: 'common practice',
       },
     }),
@@ -57,7 +57,7 @@ export const skirtLength: Alteration = {
   },
   sentence(values) {
     const amount = values.mm('amount');
-    const where = values.word('where') === 'hem' ? 'at the hem' : 'between hip and hem';
-    return `All pieces round: ${longer(amount)} ${say(Math.abs(amount))} ${where}`;
+    const where = values.word('where') === 'hem' ? t`at the hem` : t`between hip and hem`;
+    return t`All pieces round: ${longer(amount)} ${len(Math.abs(amount))} ${where}`;
   },
 };

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, type Phrase, len, listOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { cut } from '../follow/change.ts';
 import { adjustHeights, extent, levelHeight } from '../role/height.ts';
@@ -7,7 +7,11 @@ import { inch, lengthParam, longer } from '../entry/param.ts';
 import { needSleeves } from '../role/roles.ts';
 import { slidePart } from '../move/slide.ts';
 
-const LIMIT = { most: inch(2), say: 'Check where the elbow lies before cutting.', source: 'common practice' };
+const LIMIT = {
+  most: inch(2),
+  say: t`Check where the elbow lies before cutting.`,
+  source: 'common practice',
+};
 
 export const sleeveLength: Alteration = {
   id: 'sleeve-length',
@@ -44,13 +48,9 @@ export const sleeveLength: Alteration = {
     }
   },
   sentence(values) {
-    const part = (id: string): string =>
-      `${longer(values.mm(id))} ${say(Math.abs(values.mm(id)))} ${id} the elbow`;
-    return `Sleeve: ${
-      ['above', 'below']
-        .filter((id) => values.mm(id) !== 0)
-        .map(part)
-        .join(', ') || 'length unchanged'
-    }`;
+    const part = (id: 'above' | 'below'): Phrase =>
+      t`${longer(values.mm(id))} ${len(Math.abs(values.mm(id)))} ${id === 'above' ? t`above` : t`below`} the elbow`;
+    const parts = (['above', 'below'] as const).filter((id) => values.mm(id) !== 0).map(part);
+    return t`Sleeve: ${parts.length > 0 ? listOf(parts) : t`length unchanged`}`;
   },
 };

@@ -1,4 +1,4 @@
-import { edgesOf, say } from '../../garment/index.ts';
+import { t, len, edgesOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { inch, lengthParam } from '../entry/param.ts';
@@ -18,7 +18,7 @@ export const swaybackSeam: Alteration = {
       max: 30,
       limit: {
         most: inch(1),
-        say: 'A quarter to three quarters of an inch is usual.',
+        say: t`Between ${len(inch(1 / 4))} and ${len(inch(3 / 4))} is usual.`,
         source: 'docs/trade.md 5.9 (memory)',
       },
     }),
@@ -44,5 +44,5 @@ export const swaybackSeam: Alteration = {
     }
   },
   sentence: (values) =>
-    `Back: centre section slid ${values.mm('amount') < 0 ? 'up' : 'down'} by ${say(Math.abs(values.mm('amount')))}; it comes out at the neckline, tapering to nothing at the shoulder tip`,
+    t`Back: centre section slid ${values.mm('amount') < 0 ? t`up` : t`down`} by ${len(Math.abs(values.mm('amount')))}; it comes out at the neckline, tapering to nothing at the shoulder tip`,
 };

@@ -1,5 +1,6 @@
+import { t, len, edgesOf } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import { pathEnd, pathStart } from '../../geometry/index.ts';
-import { edgesOf, say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { tell } from '../follow/change.ts';
@@ -33,7 +34,7 @@ export const swayback: Alteration = {
       max: 35,
       limit: {
         most: inch(1),
-        say: 'A quarter to three quarters of an inch is usual.',
+        say: t`Between ${len(inch(1 / 4))} and ${len(inch(3 / 4))} is usual.`,
         source: 'docs/trade.md 5.9 (memory)',
       },
     }),
@@ -60,19 +61,10 @@ export const swayback: Alteration = {
     const straight = values.word('centre') === 'straight';
     const off = uprightCentre(change, 'back', 'bottom', (p) => straight || onFold(p));
     if (off !== 0) giveAtSide(change, 'back', -off);
-    tell(change, {
-      code: 'centre-swings',
-      severity: 'note',
-      where: {},
-      amount: swing,
-      message:
-        off === 0
-          ? `Below the fold the centre back swings out by ${say(swing)} at its lower end; it is left in the shape of the seam.`
-          : `Below the fold the centre back swings out by ${say(Math.abs(off))} at its lower end; it is made straight there and the same width is given at the side of the hem.`,
-    });
+    tell(change, alterFinding('centre-swings', 'note', {}, { swing, off }, { amount: swing }));
   },
   sentence(values) {
     const mm = values.mm('amount');
-    return `Back: ${say(Math.abs(mm))} ${mm < 0 ? 'let in' : 'folded out'} at centre back on the waist line, nothing at the side seam`;
+    return t`Back: ${len(Math.abs(mm))} ${mm < 0 ? t`let in` : t`folded out`} at centre back on the waist line, nothing at the side seam`;
   },
 };

@@ -1,10 +1,10 @@
-import { say } from '../../garment/index.ts';
+import { t, len, listOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { levelHeight } from '../role/height.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { slideHalf } from '../ways/slide-half.ts';
 import { forkPulls, legs } from '../ways/trousers.ts';
 
@@ -19,7 +19,11 @@ export const trouserSeat: Alteration = {
       default: inch(0.75),
       min: -35,
       max: 40,
-      limit: { most: inch(1), say: 'Half an inch to one inch is usual.', source: 'docs/trade.md 5.13' },
+      limit: {
+        most: inch(1),
+        say: t`Between ${len(inch(1 / 2))} and ${len(inch(1))} is usual.`,
+        source: 'docs/trade.md 5.13',
+      },
     }),
     lengthParam('point', 'back crotch point further out', { default: inch(0.25), min: -25, max: 35 }),
   ],
@@ -33,7 +37,7 @@ export const trouserSeat: Alteration = {
     const amount = values.mm('amount');
     const back = legs(change.garment, 'back');
     if (back.every((p) => levelHeight(p, 'hip') === undefined)) {
-      throw new Refusal('no-level', 'The back leg has no hip level: draw it first.', { level: 'hip' });
+      throw new Refusal('no-level', { on: { piece: back[0]!.name }, level: 'hip' }, { level: 'hip' });
     }
     slideHalf(change, 'back', {
       line: (p) => levelHeight(p, 'hip'),
@@ -48,8 +52,8 @@ export const trouserSeat: Alteration = {
   sentence(values) {
     const mm = values.mm('amount');
     const point = values.mm('point');
-    const wedge = `${say(Math.abs(mm))} ${mm < 0 ? 'folded out' : 'let in'} on the hip line at centre back, nothing at the side`;
-    const crotch = `crotch point ${say(Math.abs(point))} ${point < 0 ? 'shorter' : 'longer'}`;
-    return `Trouser back: ${[...(mm === 0 && point !== 0 ? [] : [wedge]), ...(point === 0 ? [] : [crotch])].join('; ')}`;
+    const wedge = t`${len(Math.abs(mm))} ${mm < 0 ? t`folded out` : t`let in`} on the hip line at centre back, nothing at the side`;
+    const crotch = t`crotch point ${len(Math.abs(point))} ${point < 0 ? t`shorter` : t`longer`}`;
+    return t`Trouser back: ${listOf([...(mm === 0 && point !== 0 ? [] : [wedge]), ...(point === 0 ? [] : [crotch])], ';')}`;
   },
 };

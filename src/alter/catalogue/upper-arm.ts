@@ -1,4 +1,5 @@
-import { edgesOf, hasRole, say } from '../../garment/index.ts';
+import { t, len, edgesOf, hasRole } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { raiseCrown, solveLength } from '../follow/cap-follows.ts';
@@ -7,7 +8,7 @@ import { draw, tell } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needSleeves } from '../role/roles.ts';
 
 /** Both underarm corners moved out by half the amount each, easing to nothing at the elbow (or the hem where no elbow is known). */
@@ -44,7 +45,7 @@ export const upperArm: Alteration = {
       max: 80,
       limit: {
         most: inch(2),
-        say: 'More than 2 in is a larger sleeve with a larger armhole.',
+        say: t`More than ${len(inch(2))} is a larger sleeve with a larger armhole.`,
         source: 'docs/trade.md 5.12 (memory)',
       },
     }),
@@ -59,45 +60,40 @@ export const upperArm: Alteration = {
     const mm = values.mm('amount');
     for (const sleeve of needSleeves(change.garment)) {
       const before = capLength(sleeve);
-      let said = '';
+      const byHeight = values.word('cap') === 'height';
       let amount = 0;
+      let dropped: number | null = null;
       draw(change, sleeve.id, (piece) => {
         const wide = pullEdges(piece, underarmPulls(piece, mm));
         const grown = capLength(wide) - before;
         const room = capRoom(change.garment, sleeve.id);
         const fits = Math.min(Math.max(0, room.most), Math.max(Math.min(0, room.least), grown));
-        if (values.word('cap') === 'height') {
+        if (byHeight) {
           amount = fits;
-          said = `its seam is ${say(Math.abs(fits))} ${grown < 0 ? 'shorter' : 'longer'}: that is ${grown < 0 ? 'less' : 'more'} ease to set in`;
           if (fits === grown) return wide;
         }
-        const wanted = before + (values.word('cap') === 'height' ? fits : 0);
+        const wanted = before + (byHeight ? fits : 0);
         const drop = solveLength((x) => capLength(raiseCrown(wide, -x)), wanted, grown);
         if (drop === undefined)
-          throw new Refusal('cap-not-reached', `${piece.name}: no cap of the old length fits that width.`, {
-            piece: piece.id,
-          });
-        if (values.word('cap') === 'height') {
-          said += `. The armhole takes no more, so its height is ${say(Math.abs(drop))} ${drop < 0 ? 'more' : 'less'} after all`;
-          return raiseCrown(wide, -drop);
-        }
-        amount = drop;
-        said = `its height is ${say(Math.abs(drop))} ${drop < 0 ? 'more' : 'less'}, its seam as long as before`;
+          throw new Refusal('cap-not-drawn', { piece: piece.name, old: true }, { piece: piece.id });
+        dropped = drop;
+        if (!byHeight) amount = drop;
         return raiseCrown(wide, -drop);
       });
-      if (values.word('cap') === 'height') capEaseMeant(change, sleeve.id);
-      tell(change, {
-        code: values.word('cap') === 'height' ? 'cap-ease-changed' : 'cap-height-changed',
-        severity: values.word('cap') === 'height' && Math.abs(amount) > inch(0.5) ? 'warning' : 'note',
-        where: { piece: sleeve.id },
-        amount,
-        message: `Sleeve cap: ${said}.`,
-      });
+      if (byHeight) capEaseMeant(change, sleeve.id);
+      const where = { piece: sleeve.id };
+      const severity = byHeight && Math.abs(amount) > inch(0.5) ? 'warning' : 'note';
+      tell(
+        change,
+        byHeight
+          ? alterFinding('cap-ease-changed', severity, where, { eased: amount, drop: dropped }, { amount })
+          : alterFinding('cap-height-changed', severity, where, { drop: amount }, { amount }),
+      );
     }
     change.capDone = true;
   },
   sentence(values) {
     const mm = values.mm('amount');
-    return `Sleeve: ${wider(mm)} the upper arm by ${say(Math.abs(mm))}, nothing at the elbow; the cap keeps its ${values.word('cap') === 'height' ? 'height' : 'length'}`;
+    return t`Sleeve: ${wider(mm)} the upper arm by ${len(Math.abs(mm))}, nothing at the elbow; the cap keeps its ${values.word('cap') === 'height' ? t`height` : t`length`}`;
   },
 };

@@ -1,9 +1,9 @@
-import { say, timesCut } from '../../garment/index.ts';
+import { timesCut, t, len } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { changeIntake, dartsAt } from '../dart/dart-intake.ts';
 import { inch, lengthParam, wider } from '../entry/param.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needPanels } from '../role/roles.ts';
 
 export const waistDarts: Alteration = {
@@ -19,7 +19,7 @@ export const waistDarts: Alteration = {
       max: 120,
       limit: {
         most: inch(2),
-        say: 'A dart side moved more than 1/4 in wants a second dart.',
+        say: t`A dart side moved more than ${len(inch(1 / 4))} wants a second dart.`,
         source: 'docs/trade.md 5.0 (1/4 in per dart side; memory)',
       },
     }),
@@ -32,12 +32,12 @@ export const waistDarts: Alteration = {
       .map((piece) => ({ piece, darts: dartsAt(piece, 'waist') }))
       .filter((x) => x.darts.length > 0);
     const count = all.reduce((sum, x) => sum + x.darts.length * timesCut(x.piece), 0);
-    if (count === 0) throw new Refusal('no-dart', 'No waist dart was found on this pattern.');
+    if (count === 0) throw new Refusal('no-dart', { role: 'waist-dart', on: null });
     const each = -values.mm('total') / count;
     for (const { piece, darts } of all) {
       draw(change, piece.id, (p) => darts.reduce((q, dart) => changeIntake(q, dart, each), p));
     }
   },
   sentence: (values) =>
-    `Waist darts: ${wider(values.mm('total'))} the waist by ${say(Math.abs(values.mm('total')))} all round, shared by all darts`,
+    t`Waist darts: ${wider(values.mm('total'))} the waist by ${len(Math.abs(values.mm('total')))} all round, shared by all darts`,
 };

@@ -1,4 +1,4 @@
-import { say } from '../../garment/index.ts';
+import { t, len, keyWord, percent } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
@@ -27,7 +27,7 @@ export const widthSeams: Alteration = {
       max: 160,
       limit: {
         most: inch(2),
-        say: 'Above 2 in all round take another size at that level, or slash (width by slash).',
+        say: t`Above ${len(inch(2))} all round take another size at that level, or slash (width by slash).`,
         source: 'docs/trade.md 5.0 and 5.3 (memory)',
       },
     }),
@@ -50,7 +50,7 @@ export const widthSeams: Alteration = {
     const carry = { above: level === 'bust', below: values.word('below') === 'parallel' };
     const front = movableAt(change.garment, 'front', 'side', level);
     const back = movableAt(change.garment, 'back', 'side', level);
-    needLevel(front.edges + back.edges, 'side seam', level);
+    needLevel(front.edges + back.edges, 'side', level);
     const share = { front: values.mm('front'), back: 1 - values.mm('front') };
     for (const [half, found] of [
       ['front', front],
@@ -65,6 +65,6 @@ export const widthSeams: Alteration = {
   },
   sentence(values) {
     const total = values.mm('total');
-    return `Side seams: ${wider(total)} the ${values.word('level').replace('-', ' ')} by ${say(Math.abs(total))} all round, ${say(Math.abs(total) / 4)} at each of four cut edges${values.mm('front') === 0.5 ? '' : ` on average (front ${Math.round(values.mm('front') * 100)} %)`}`;
+    return t`Side seams: ${wider(total)} the ${keyWord('level', values.word('level'))} by ${len(Math.abs(total))} all round, ${len(Math.abs(total) / 4)} at each of four cut edges${values.mm('front') === 0.5 ? t`` : t` on average (front ${percent(values.mm('front'))})`}`;
   },
 };

@@ -1,4 +1,4 @@
-import { say, timesCut, sideOf } from '../../garment/index.ts';
+import { timesCut, sideOf, t, type Phrase, len } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { cut, draw } from '../follow/change.ts';
@@ -35,7 +35,7 @@ export const widthSlash: Alteration = {
       max: 300,
       limit: {
         most: inch(4),
-        say: 'That is two sizes: take another size at that level.',
+        say: t`That is two sizes: take another size at that level.`,
         source: 'docs/trade.md 5.3 (one size is 2 in at the hip)',
       },
     }),
@@ -80,7 +80,12 @@ export const widthSlash: Alteration = {
   },
   sentence(values) {
     const total = values.mm('total');
-    const shape = { even: 'evenly', hem: 'at the hem', top: 'at the top' }[values.word('shape')] ?? '';
-    return `Front and back: ${wider(total)} by ${say(Math.abs(total))} all round, slashed upright ${shape}`;
+    const shapes: Readonly<Record<string, Phrase>> = {
+      even: t`evenly`,
+      hem: t`at the hem`,
+      top: t`at the top`,
+    };
+    const shape = shapes[values.word('shape')] ?? t``;
+    return t`Front and back: ${wider(total)} by ${len(Math.abs(total))} all round, slashed upright ${shape}`;
   },
 };

@@ -2,8 +2,7 @@ import { distance, sub, unit } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { dartOf } from './dart.ts';
 import { pullEdges } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
-import { say } from '../../garment/index.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /** A dart made wider (or narrower) at its mouth by `mm`, half on each leg; its point stays. Refusal `dart-too-small` when there is not that much in it. */
 export function changeIntake(piece: DrawnPiece, id: string, mm: number): DrawnPiece {
@@ -12,7 +11,7 @@ export function changeIntake(piece: DrawnPiece, id: string, mm: number): DrawnPi
   if (intake + mm < 1) {
     throw new Refusal(
       'dart-too-small',
-      `${piece.name}: the ${dart.name} takes in ${say(intake)}; ${say(-mm)} cannot be let out of it.`,
+      { piece: piece.name, dart: dart.name, has: intake, asked: -mm },
       { piece: piece.id, edge: dart.legs[0] },
       mm,
     );

@@ -13,7 +13,7 @@ import { hasRole } from '../../garment/index.ts';
 import type { Dart, DrawnPiece, EdgeId } from '../../garment/index.ts';
 import { hingePart } from '../move/hinge.ts';
 import { pullEdges } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { extendEdge } from '../move/trim.ts';
 import { edgeOf, freshId, openSlit } from '../move/split-edge.ts';
 
@@ -35,13 +35,7 @@ export interface DartPlace {
 export function dartOf(piece: DrawnPiece, id: string): DartPlace {
   const dart = id === '' ? piece.darts[0] : piece.darts.find((d) => d.id === id);
   if (!dart) {
-    throw new Refusal(
-      'dart-missing',
-      `${piece.name} has no ${id === '' ? 'dart' : `dart ${JSON.stringify(id)}`}.`,
-      {
-        piece: piece.id,
-      },
-    );
+    throw new Refusal('dart-missing', { piece: piece.name, dart: id }, { piece: piece.id });
   }
   const { edge: one, index: first } = edgeOf(piece, dart.legs[0]);
   const { edge: two, index: second } = edgeOf(piece, dart.legs[1]);
@@ -119,9 +113,7 @@ export function rotateDart(
 ): RotatedDart {
   const old = dartOf(piece, id);
   if (to.edge === old.dart.legs[0] || to.edge === old.dart.legs[1]) {
-    throw new Refusal('dart-into-itself', `${piece.name}: a dart cannot be moved into its own leg.`, {
-      piece: piece.id,
-    });
+    throw new Refusal('dart-into-itself', { piece: piece.name }, { piece: piece.id });
   }
   const target = edgeOf(piece, to.edge).edge;
   const made = makeDart(piece, to.edge, to.at, old.point, 0, { ...name, serves: old.dart.serves });

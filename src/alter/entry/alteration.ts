@@ -21,7 +21,7 @@ export type Group = (typeof GROUPS)[number];
 /** The published bound of an amount: beyond it the alteration still goes, with a warning that says why. */
 export interface Limit {
   readonly most: number;
-  readonly say: Phrase | string;
+  readonly say: Phrase;
   readonly source: string;
 }
 
@@ -91,5 +91,5 @@ export interface Alteration {
   // 4 geometry: a composition of primitives on the change
   readonly make: (change: Change, values: Values) => void;
   // 5 sentence
-  readonly sentence: (values: Values) => Phrase | string;
+  readonly sentence: (values: Values) => Phrase;
 }

@@ -1,4 +1,4 @@
-import { say, MM_PER } from '../../garment/index.ts';
+import { MM_PER, type Phrase, t, len, listOf } from '../../garment/index.ts';
 import type { Limit, Param } from './alteration.ts';
 
 /** Inches, as the trade's tables give their amounts, in mm. */
@@ -26,15 +26,15 @@ export const choiceParam = (
 ): Param => ({ id, name, kind: 'choice', default: choices[0]!.id, choices });
 
 /** "lengthen" or "shorten" by the sign. */
-export const longer = (mm: number): string => (mm < 0 ? 'shorten' : 'lengthen');
+export const longer = (mm: number): Phrase => (mm < 0 ? t`shorten` : t`lengthen`);
 /** "widen" or "narrow" by the sign. */
-export const wider = (mm: number): string => (mm < 0 ? 'narrow' : 'widen');
+export const wider = (mm: number): Phrase => (mm < 0 ? t`narrow` : t`widen`);
 
 /** "Front: lengthen 13 mm over the abdomen …; widen by 25 mm at the sides"; what is nothing is left out. */
-export function amountAndWidth(piece: string, where: string, mm: number, width: number): string {
+export function amountAndWidth(piece: Phrase, where: Phrase, mm: number, width: number): Phrase {
   const parts = [
-    ...(mm === 0 && width !== 0 ? [] : [`${longer(mm)} ${say(Math.abs(mm))} ${where}`]),
-    ...(width === 0 ? [] : [`${wider(width)} by ${say(Math.abs(width))} at the sides`]),
+    ...(mm === 0 && width !== 0 ? [] : [t`${longer(mm)} ${len(Math.abs(mm))} ${where}`]),
+    ...(width === 0 ? [] : [t`${wider(width)} by ${len(Math.abs(width))} at the sides`]),
   ];
-  return `${piece}: ${parts.join('; ')}`;
+  return t`${piece}: ${listOf(parts, ';')}`;
 }

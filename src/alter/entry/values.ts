@@ -1,44 +1,54 @@
-import { InputError, say } from '../../garment/index.ts';
+import { InputError, renderPhrase, TELL_BOTH } from '../../garment/index.ts';
 import type { Finding, InputProblem, ParamValue } from '../../garment/index.ts';
 import type { Alteration, Param, Values } from './alteration.ts';
+import { alterFinding, ALTER_WORDS, type Amount, type BadParameter } from '../words/words-table.ts';
 
-const bad = (alteration: Alteration, param: string, message: string): InputProblem => ({
-  code: 'bad-parameter',
-  where: { path: `params.${param}`, field: param },
-  message: `${alteration.name}: ${message}`,
+/** A problem with one parameter; its sentence in both units, its values for whoever knows the unit. */
+function bad(alteration: Alteration, param: string, what: BadParameter): InputProblem {
+  const values = { ...of(alteration, param), bad: what };
+  return {
+    code: 'bad-parameter',
+    where: { path: `params.${param}`, field: param },
+    message: renderPhrase(ALTER_WORDS['bad-parameter'](values), TELL_BOTH),
+    values,
+  };
+}
+
+const of = (
+  { id, name, params }: Alteration,
+  param: string,
+): { entry: string; alteration: string; param: string; name: string } => ({
+  entry: id,
+  alteration: name,
+  param,
+  name: params.find((p) => p.id === param)?.name ?? param,
 });
 
-const unit = (param: Param, value: number): string =>
-  param.kind === 'angle' ? `${value} degrees` : param.kind === 'length' ? say(value) : String(value);
+const amountOf = ({ kind }: Param, value: number): Amount =>
+  kind === 'length'
+    ? { kind, mm: value }
+    : kind === 'angle'
+      ? { kind, degrees: value }
+      : { kind: 'share', number: value };
 
 function checkNumber(
   alteration: Alteration,
   param: Extract<Param, { min: number }>,
   value: ParamValue,
 ): InputProblem | undefined {
-  if (typeof value !== 'number' || !Number.isFinite(value)) {
-    return bad(alteration, param.id, `${param.name} must be a number, not ${JSON.stringify(value)}.`);
-  }
-  if (value < param.min || value > param.max) {
-    return bad(
-      alteration,
-      param.id,
-      `${param.name} must lie between ${unit(param, param.min)} and ${unit(param, param.max)}, not ${unit(param, value)}.`,
-    );
-  }
-  return undefined;
+  if (typeof value !== 'number' || !Number.isFinite(value))
+    return bad(alteration, param.id, { is: 'no-number', given: JSON.stringify(value) });
+  if (value >= param.min && value <= param.max) return undefined;
+  const [least, most, given] = [param.min, param.max, value].map((v) => amountOf(param, v));
+  return bad(alteration, param.id, { is: 'out-of-bounds', least: least!, most: most!, given: given! });
 }
 
 function check(alteration: Alteration, param: Param, value: ParamValue): InputProblem | undefined {
   if ('min' in param) return checkNumber(alteration, param, value);
-  if (typeof value !== 'string') {
-    return bad(alteration, param.id, `${param.name} must be a word, not ${JSON.stringify(value)}.`);
-  }
-  if (param.kind === 'choice' && !param.choices.some((c) => c.id === value)) {
-    const known = param.choices.map((c) => c.id).join(', ');
-    return bad(alteration, param.id, `${param.name} must be one of ${known}, not ${JSON.stringify(value)}.`);
-  }
-  return undefined;
+  const given = JSON.stringify(value);
+  if (typeof value !== 'string') return bad(alteration, param.id, { is: 'no-word', given });
+  if (param.kind !== 'choice' || param.choices.some((c) => c.id === value)) return undefined;
+  return bad(alteration, param.id, { is: 'unknown-choice', known: param.choices.map((c) => c.id), given });
 }
 
 /**
@@ -49,8 +59,8 @@ export function readParams(alteration: Alteration, params: Readonly<Record<strin
   const problems: InputProblem[] = [];
   for (const id of Object.keys(params)) {
     if (alteration.params.some((p) => p.id === id)) continue;
-    const known = alteration.params.map((p) => p.id).join(', ');
-    problems.push(bad(alteration, id, `there is no parameter ${JSON.stringify(id)}; it takes ${known}.`));
+    const known = alteration.params.map((p) => p.id);
+    problems.push(bad(alteration, id, { is: 'unknown', known, given: JSON.stringify(id) }));
   }
   const values = new Map<string, ParamValue>();
   for (const param of alteration.params) {
@@ -87,13 +97,18 @@ export function limitFindings(alteration: Alteration, values: Values): Finding[]
     const amount = values.mm(param.id);
     if (Math.abs(amount) <= param.limit.most + 1e-9) return [];
     return [
-      {
-        code: 'beyond-limit',
-        severity: 'warning' as const,
-        where: {},
-        amount,
-        message: `${alteration.name}: ${param.name} of ${unit(param, amount)} is more than the usual most of ${unit(param, param.limit.most)}. ${param.limit.say}`,
-      },
+      alterFinding(
+        'beyond-limit',
+        'warning',
+        {},
+        {
+          ...of(alteration, param.id),
+          amount: amountOf(param, amount),
+          most: amountOf(param, param.limit.most),
+          say: param.limit.say,
+        },
+        { amount },
+      ),
     ];
   });
 }

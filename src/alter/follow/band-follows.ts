@@ -1,3 +1,4 @@
+import { alterFinding } from '../words/words-table.ts';
 import {
   add,
   pathLength,
@@ -7,7 +8,7 @@ import {
   perp,
   scale,
 } from '../../geometry/index.ts';
-import { say, chainLength } from '../../garment/index.ts';
+import { chainLength } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, PieceId, Seam } from '../../garment/index.ts';
 import { lengthThen } from './length-then.ts';
 import { cut, tell } from './change.ts';
@@ -104,13 +105,16 @@ export function bandsFollow(change: Change): void {
     }
     const grown = moved.reduce((sum, m) => sum + m.by, 0);
     if (Math.abs(grown) < LEAST_MM) continue;
-    tell(change, {
-      code: 'band-follows',
-      severity: 'note',
-      where: { piece: band, seam: seam.id },
-      amount: grown * ratio,
-      message: `${nameOf(change.garment, band)}: ${grown >= 0 ? 'lengthened' : 'shortened'} by ${say(Math.abs(grown * ratio))} at the matching place, with ${seam.name.toLowerCase()}.`,
-    });
+    tell(
+      change,
+      alterFinding(
+        'band-follows',
+        'note',
+        { piece: band, seam: seam.id },
+        { piece: nameOf(change.garment, band), by: grown * ratio, seam: seam.name.toLowerCase() },
+        { amount: grown * ratio },
+      ),
+    );
   }
 }
 

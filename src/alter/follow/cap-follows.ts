@@ -1,3 +1,4 @@
+import { alterFinding } from '../words/words-table.ts';
 import {
   SEAM_NOTE_MM,
   angleBetween,
@@ -9,7 +10,7 @@ import {
   sub,
   unit,
 } from '../../geometry/index.ts';
-import { say, chainLength, sideOf, halfOf, hasRole, leaders } from '../../garment/index.ts';
+import { chainLength, sideOf, type Finding, halfOf, hasRole, leaders } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam, Half } from '../../garment/index.ts';
 import { lengthThen } from './length-then.ts';
 import { draw, tell } from './change.ts';
@@ -197,12 +198,7 @@ function partSleeves(change: Change): void {
   partSides(change, [...parted.keys()]);
   for (const [sleeve, seam] of parted) {
     const left = change.garment.pieces.find((p) => p.of === sleeve && sideOf(p) === 'left');
-    tell(change, {
-      code: 'sleeve-parted',
-      severity: 'note',
-      where: { piece: left?.id ?? sleeve, seam },
-      message: 'The two armholes now differ, so the left and the right sleeve become pieces of their own.',
-    });
+    tell(change, alterFinding('sleeve-parted', 'note', { piece: left?.id ?? sleeve, seam }, {}));
   }
 }
 
@@ -219,14 +215,12 @@ export function capsFollow(change: Change): void {
     const { cap, grown, need } = found;
     if (Math.abs(need.front) < FIT_MM && Math.abs(need.back) < FIT_MM) continue;
     if (cap.front.length === 0 || cap.back.length === 0) {
-      tell(change, unreached(cap, need.front + need.back, 'its cap is not drawn as a front and a back half'));
+      tell(change, unreached(cap, need.front + need.back, false));
       continue;
     }
     tell(
       change,
-      fit(change, cap, need)
-        ? followed(cap, grown)
-        : unreached(cap, need.front + need.back, 'no cap of that length could be drawn'),
+      fit(change, cap, need) ? followed(cap, grown) : unreached(cap, need.front + need.back, true),
     );
   }
 }
@@ -257,21 +251,20 @@ function fit(change: Change, cap: Cap, need: { front: number; back: number }): b
   return done;
 }
 
-const followed = (cap: Cap, by: { front: number; back: number }) => ({
-  code: 'cap-follows',
-  severity: 'note' as const,
-  where: { piece: cap.sleeve, seam: cap.seam.id },
-  amount: by.front + by.back,
-  message: `Sleeve cap: front half ${signed(by.front)}, back half ${signed(by.back)}, as the armhole, so that its ease stays the same.`,
-});
+const followed = (cap: Cap, by: { front: number; back: number }) =>
+  alterFinding(
+    'cap-follows',
+    'note',
+    { piece: cap.sleeve, seam: cap.seam.id },
+    { front: by.front, back: by.back },
+    { amount: by.front + by.back },
+  );
 
-const unreached = (cap: Cap, by: number, why: string) => ({
-  code: 'cap-not-reached',
-  severity: 'warning' as const,
-  where: { piece: cap.sleeve, seam: cap.seam.id },
-  amount: by,
-  message: `The armhole changed by ${say(by)}, but the sleeve cap could not follow: ${why}. Its ease is no longer as intended.`,
-});
-
-const signed = (mm: number): string =>
-  Math.abs(mm) < 0.05 ? 'unchanged' : `${mm > 0 ? 'longer' : 'shorter'} by ${say(Math.abs(mm))}`;
+const unreached = (cap: Cap, by: number, halves: boolean): Finding =>
+  alterFinding(
+    'cap-not-reached',
+    'warning',
+    { piece: cap.sleeve, seam: cap.seam.id },
+    { by, halves },
+    { amount: by },
+  );

@@ -1,7 +1,8 @@
+import { alterFinding } from '../words/words-table.ts';
 import type { DrawnPiece, Finding, Garment, PieceId, Seam } from '../../garment/index.ts';
 import { follow } from './follow.ts';
 import { mirrorPiece } from '../move/mirror.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { isTurned, pieceOf } from '../role/roles.ts';
 
 /**
@@ -92,12 +93,7 @@ function byEdges(
 ): void {
   const pairs = change.garment.followers.find((f) => f.piece === piece.id && f.parent === parent);
   if (pairs && parent === lead.id) put(change, follow(lead, after, piece, pairs.edges));
-  tell(change, {
-    code: 'follower-by-edges',
-    severity: 'note',
-    where: { piece: piece.id },
-    message: `${piece.name} is too small to be cut in the same place; its edges were made to fit instead. Check its free edge.`,
-  });
+  tell(change, alterFinding('follower-by-edges', 'note', { piece: piece.id }, { piece: piece.name }));
 }
 
 /** Redraws edges of a piece; its followers' edges go with those they repeat. */

@@ -1,5 +1,5 @@
+import { alterFinding } from '../words/words-table.ts';
 import type { DrawnPiece, EdgeId, Follower, PieceId } from '../../garment/index.ts';
-import { say } from '../../garment/index.ts';
 import { put, replace, tell } from './change.ts';
 import type { Change } from './change.ts';
 import { dartIntake, dartOf, fillDart, makeDart, rotateDart } from '../dart/dart.ts';
@@ -32,12 +32,10 @@ function pairUp(change: Change, f: Follower, own: MadeDart, lead: MadeDart): voi
 }
 
 const missed = (change: Change, piece: DrawnPiece, what: string): void =>
-  tell(change, {
-    code: 'follower-not-reached',
-    severity: 'warning',
-    where: { piece: piece.id },
-    message: `${piece.name} has no counterpart of this ${what}; its edges went along, but draw the ${what} there by hand.`,
-  });
+  tell(
+    change,
+    alterFinding('follower-not-reached', 'warning', { piece: piece.id }, { piece: piece.name, what }),
+  );
 
 /** Only a follower with darts of its own is expected to have the same ones; a facing lies beyond their points. */
 const darted = (piece: DrawnPiece): boolean => piece.darts.length > 0;
@@ -137,13 +135,16 @@ export function makeDartOn(
     const piece = pieceOf(change.garment, f.piece);
     if (f.role === 'facing') {
       // A facing takes the dart's intake out without a dart: too thick to sew there.
-      tell(change, {
-        code: 'facing-takes-dart',
-        severity: 'note',
-        where: { piece: f.piece, edge: pair.own },
-        amount: intake,
-        message: `${piece.name}: fold out ${say(intake)} where the dart lies, instead of a dart.`,
-      });
+      tell(
+        change,
+        alterFinding(
+          'facing-takes-dart',
+          'note',
+          { piece: f.piece, edge: pair.own },
+          { piece: piece.name, intake },
+          { amount: intake },
+        ),
+      );
       continue;
     }
     const made = makeDart(piece, pair.own, at, point, intake, name);

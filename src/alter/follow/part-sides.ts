@@ -1,3 +1,4 @@
+import { alterFinding } from '../words/words-table.ts';
 import { drawnSide, sideOf as sideWorn, assembled, isOnFold, wornPair } from '../../garment/index.ts';
 import type {
   BodySide,
@@ -10,9 +11,8 @@ import type {
   Seam,
   Worn,
 } from '../../garment/index.ts';
-import { tell } from './change.ts';
+import { tell, followersOf } from './change.ts';
 import type { Change } from './change.ts';
-import { followersOf } from './change.ts';
 import { mirrorPiece } from '../move/mirror.ts';
 
 const SIDES: readonly BodySide[] = ['left', 'right'];
@@ -179,12 +179,15 @@ export function partSides(change: Change, ids: readonly PieceId[]): void {
   for (const piece of change.garment.pieces) {
     const fold = parted.has(piece.id) && piece.edges.find((e) => e.kind === 'fold');
     if (!fold) continue;
-    tell(change, {
-      code: 'cut-open-on-fold',
-      severity: 'note',
-      where: { piece: halves.piece(piece.id, 'left'), edge: fold.id },
-      message: `${piece.name}: left and right now differ, so it cannot be cut on the fold. Tape the two halves together along the ${fold.name} and cut them as one piece.`,
-    });
+    tell(
+      change,
+      alterFinding(
+        'cut-open-on-fold',
+        'note',
+        { piece: halves.piece(piece.id, 'left'), edge: fold.id },
+        { piece: piece.name, edge: fold.name },
+      ),
+    );
   }
   const same = change.before === change.garment;
   change.garment = partedGarment(change.garment, parted, halves);

@@ -1,6 +1,6 @@
+import { alterFinding } from '../words/words-table.ts';
 import { distance, pathEnd, pathStart, sub } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
 import type { DrawnPiece, Finding } from '../../garment/index.ts';
 
 /** A fold line off its chord by more than this cannot be laid on a fold. Wider than curve approximation, narrower than a chalk line. */
@@ -30,13 +30,13 @@ export function foldFindings(before: DrawnPiece, after: DrawnPiece): Finding[] {
     const off = bend(edge.path) - bend(old.path);
     if (off > BENT_MM) {
       return [
-        {
-          code: 'fold-bent',
-          severity: 'warning',
-          where: { piece: after.id, edge: edge.id },
-          amount: off,
-          message: `${after.name}: the ${edge.name} is no longer straight (off by ${say(off)}) and cannot be cut on the fold. Cut it with a seam there, or take the amount to the side.`,
-        },
+        alterFinding(
+          'fold-bent',
+          'warning',
+          { piece: after.id, edge: edge.id },
+          { piece: after.name, edge: edge.name, off },
+          { amount: off },
+        ),
       ];
     }
     if (distance(pathStart(old.path), pathEnd(old.path)) < 1) return [];
@@ -44,13 +44,13 @@ export function foldFindings(before: DrawnPiece, after: DrawnPiece): Finding[] {
     const angle = Math.abs(((turned + 540) % 360) - 180);
     return angle > OFF_GRAIN_DEG
       ? [
-          {
-            code: 'fold-off-grain',
-            severity: 'warning',
-            where: { piece: after.id, edge: edge.id },
-            amount: angle,
-            message: `${after.name}: the ${edge.name} on the fold now runs ${angle.toFixed(1)} degrees off the grain.`,
-          },
+          alterFinding(
+            'fold-off-grain',
+            'warning',
+            { piece: after.id, edge: edge.id },
+            { piece: after.name, edge: edge.name, angle },
+            { amount: angle },
+          ),
         ]
       : [];
   });

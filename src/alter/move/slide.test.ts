@@ -13,7 +13,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { apart } from './apart.test-case.ts';
 import { hingePart, openingAngle, openingAt } from './hinge.ts';
-import { Refusal } from './refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { BODICE, PANELS, SKIRT } from '../drawn/schematic.ts';
 import { slidePart } from './slide.ts';
 import type { Slide } from './slide.ts';

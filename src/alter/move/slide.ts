@@ -1,10 +1,9 @@
 import { add, distance, dot, pathStart, perp, scale, sub, turnAbout, unit } from '../../geometry/index.ts';
 import type { Motion, Point } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { stretchRun, turnRun } from './bridge.ts';
 import { carry } from './carry.ts';
-import { Refusal } from './refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /** A level crossing nearer to the cut than this does not hold the line: a run shorter than a thumb's width cannot be redrawn fairly. */
 const HOLD_MM = 20;
@@ -62,7 +61,7 @@ export function slidePart(piece: DrawnPiece, slide: Slide): DrawnPiece {
     if (h > 1e-6 && h + amountAt(corner) < -1e-6) {
       throw new Refusal(
         'fold-swallows-corner',
-        `${piece.name}: folding out ${say(-amountAt(corner))} would swallow the corner where ${edge.name} begins, ${say(h)} beyond the line. Move the line or fold less.`,
+        { piece: piece.name, edge: edge.name, fold: -amountAt(corner), beyond: h },
         { piece: piece.id, edge: edge.id },
         -amountAt(corner),
       );

@@ -8,7 +8,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { DrawnPiece, Edge, EdgeId } from '../../garment/index.ts';
-import { Refusal } from './refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /** Shares nearer to an edge's end than this are the corner itself: nothing is left to split. */
 const LEAST_SHARE = 0.01;
@@ -17,10 +17,7 @@ const LEAST_SHARE = 0.01;
 export function edgeOf(piece: DrawnPiece, id: EdgeId): { edge: Edge<'one'>; index: number } {
   const index = piece.edges.findIndex((e) => e.id === id);
   const edge = piece.edges[index];
-  if (!edge)
-    throw new Refusal('edge-missing', `${piece.name} has no edge ${JSON.stringify(id)}.`, {
-      piece: piece.id,
-    });
+  if (!edge) throw new Refusal('edge-missing', { piece: piece.name, edge: id }, { piece: piece.id });
   return { edge, index };
 }
 
@@ -77,11 +74,8 @@ export function openSlit(
   if (from < LEAST_SHARE || to > 1 - LEAST_SHARE) {
     throw new Refusal(
       'no-room-for-dart',
-      `${piece.name}: there is no room for a dart at that place of the ${edge.name}.`,
-      {
-        piece: piece.id,
-        edge: edgeId,
-      },
+      { piece: piece.name, edge: edge.name },
+      { piece: piece.id, edge: edgeId },
     );
   }
   const second = freshId(piece, `${edgeId}-2`);

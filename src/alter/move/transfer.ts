@@ -12,12 +12,11 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { Motion, Path, Point } from '../../geometry/index.ts';
-import { say } from '../../garment/index.ts';
 import type { DrawnPiece, Edge, EdgeRef } from '../../garment/index.ts';
 import { anchorLevels } from './anchor.ts';
 import { pullEdge } from './pull.ts';
 import type { PullNode } from './pull.ts';
-import { Refusal } from './refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { extendEdge, trimEdge } from './trim.ts';
 
 /** How wide the strip is (mm) at a share of the seam's length from its start. Positive leaves piece a, negative comes to it. */
@@ -58,10 +57,11 @@ function linksOf({ pieces, chain }: SeamSide): Found[] {
     const index = piece?.edges.findIndex((e) => e.id === ref.edge) ?? -1;
     const edge = piece?.edges[index];
     if (!piece || !edge) {
-      throw new Refusal('edge-missing', `${piece?.name ?? ref.piece} has no edge ${ref.edge}.`, {
-        piece: ref.piece,
-        edge: ref.edge,
-      });
+      throw new Refusal(
+        'edge-missing',
+        { piece: piece?.name ?? ref.piece, edge: ref.edge },
+        { piece: ref.piece, edge: ref.edge },
+      );
     }
     const backwards = ref.backwards ?? false;
     return { piece, index, backwards, size: pathLength(edge.path), path: edge.path };
@@ -123,7 +123,7 @@ function handOver(
   if (width >= pathLength(from.path) * 0.9) {
     throw new Refusal(
       'strip-too-wide',
-      `${giver.piece.name}: a strip of ${say(width)} is wider than ${from.name} is long (${say(pathLength(from.path))}).`,
+      { piece: giver.piece.name, edge: from.name, width, long: pathLength(from.path) },
       { piece: giver.piece.id, edge: from.id },
       width,
     );

@@ -4,7 +4,7 @@ import { hasRole } from '../../garment/index.ts';
 import type { DrawnPiece, Edge, EdgeRole, Level } from '../../garment/index.ts';
 import { levelPoints } from '../move/anchor.ts';
 import { atHeight } from '../move/crossing.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /** Height (y, mm) of a level on a piece: of its drawn level line, else of where its outline meets the level. Undefined when the piece does not know it. */
 export function levelHeight(piece: DrawnPiece, level: Level): number | undefined {
@@ -43,11 +43,7 @@ export function across(piece: DrawnPiece, y: number): { left: Point; right: Poin
   const left = sorted[0];
   const right = sorted[sorted.length - 1];
   if (!left || !right || right.x - left.x < 1) {
-    throw new Refusal(
-      'line-misses',
-      `${piece.name}: the line for this alteration does not cross the piece.`,
-      { piece: piece.id },
-    );
+    throw new Refusal('line-misses', { piece: piece.name }, { piece: piece.id });
   }
   return { left, right };
 }
@@ -61,11 +57,7 @@ export function upDown(piece: DrawnPiece, x: number): { low: Point; high: Point 
   const low = sorted[0];
   const high = sorted[sorted.length - 1];
   if (!low || !high || high.y - low.y < 1) {
-    throw new Refusal(
-      'line-misses',
-      `${piece.name}: the line for this alteration does not cross the piece.`,
-      { piece: piece.id },
-    );
+    throw new Refusal('line-misses', { piece: piece.name }, { piece: piece.id });
   }
   return { low, high };
 }
@@ -92,11 +84,7 @@ export function clearUpright(piece: DrawnPiece, prefer: number, also: readonly E
     if (!blocked(prefer - off)) return prefer - off;
     if (!blocked(prefer + off)) return prefer + off;
   }
-  throw new Refusal(
-    'no-slash',
-    `${piece.name}: no upright slash from its upper to its lower edge misses its seams.`,
-    { piece: piece.id },
-  );
+  throw new Refusal('no-slash', { piece: piece.name }, { piece: piece.id });
 }
 
 /** Share of an edge's length at which it meets a level: 0 or 1 at a corner of that level. Undefined where it does not. */

@@ -1,4 +1,4 @@
-import { EDGE_NAMES, edgeAt, edgesOf, halfOf, hasEdge, hasRole, leaders } from '../../garment/index.ts';
+import { edgeAt, edgesOf, halfOf, hasEdge, hasRole, leaders } from '../../garment/index.ts';
 import type {
   DrawnPiece,
   EdgeRef,
@@ -10,13 +10,13 @@ import type {
   Seam,
 } from '../../garment/index.ts';
 import { pathAt } from '../../geometry/index.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /** The pieces and seams that alterations work on, by what they are. */
 
 export function pieceOf(garment: Garment, id: PieceId): DrawnPiece {
   const piece = garment.pieces.find((p) => p.id === id);
-  if (!piece) throw new Refusal('piece-missing', `There is no piece ${id} in this garment.`, { piece: id });
+  if (!piece) throw new Refusal('piece-missing', { piece: id }, { piece: id });
   return piece;
 }
 
@@ -63,26 +63,21 @@ export function panels(garment: Garment, half: Half): DrawnPiece[] {
 /** The half's panels, or a Refusal `no-front` / `no-back`. */
 export function needPanels(garment: Garment, half: Half): DrawnPiece[] {
   const found = panels(garment, half);
-  if (found.length === 0)
-    throw new Refusal(
-      `no-${half}`,
-      `No ${half} piece was found on this pattern: say what its pieces and edges are first.`,
-    );
+  if (found.length === 0) throw new Refusal(`no-${half}`, { half });
   return found;
 }
 
 /** Panels of a half with an edge of a role, or a Refusal `no-<role>`: "No shoulder seam was found on the front." */
 export function withEdge(garment: Garment, half: Half, role: EdgeRole): DrawnPiece[] {
   const found = needPanels(garment, half).filter((p) => hasEdge(p, role));
-  if (found.length === 0)
-    throw new Refusal(`no-${role}`, `No ${EDGE_NAMES[role]} was found on the ${half} of this pattern.`);
+  if (found.length === 0) throw new Refusal(`no-${role}`, { role, on: { half } });
   return found;
 }
 
 /** The sleeves, or a Refusal `no-sleeve`. */
 export function needSleeves(garment: Garment): DrawnPiece[] {
   const found = sleeves(garment);
-  if (found.length === 0) throw new Refusal('no-sleeve', 'No sleeve was found on this pattern.');
+  if (found.length === 0) throw new Refusal('no-sleeve', { role: 'sleeve', on: null });
   return found;
 }
 

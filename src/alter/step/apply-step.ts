@@ -1,4 +1,5 @@
-import { InputError } from '../../garment/index.ts';
+import { alterFinding } from '../words/words-table.ts';
+import { InputError, t, called, word } from '../../garment/index.ts';
 import type { Finding, Garment, Phrase, PieceId, Step } from '../../garment/index.ts';
 import { bandsFollow } from '../follow/band-follows.ts';
 import { capsFollow } from '../follow/cap-follows.ts';
@@ -6,7 +7,7 @@ import { CATALOGUE } from '../catalogue/index.ts';
 import { newChange } from '../follow/change.ts';
 import { foldFindings } from '../move/fold-check.ts';
 import { meetingNotches } from '../follow/meeting-notch.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { limitFindings, readParams } from '../entry/values.ts';
 import type { Alteration } from '../entry/alteration.ts';
 
@@ -18,7 +19,7 @@ export interface StepOutcome {
   /** Pieces that are no longer the same objects. */
   readonly touched: readonly PieceId[];
   /** What was done, as a sewist would say it. */
-  readonly sentence: Phrase | string;
+  readonly sentence: Phrase;
 }
 
 const byId = new Map(CATALOGUE.map((a) => [a.id, a]));
@@ -26,21 +27,17 @@ const byId = new Map(CATALOGUE.map((a) => [a.id, a]));
 /** The catalogue entry of an id. */
 export const alterationOf = (entry: string): Alteration | undefined => byId.get(entry);
 
-const unknown = (entry: string): Finding => ({
-  code: 'unknown-alteration',
-  severity: 'error',
-  where: {},
-  message: `There is no alteration called ${JSON.stringify(entry)} in this version. The step is kept but does nothing.`,
-});
+const unknown = (entry: string): Finding => alterFinding('unknown-alteration', 'error', {}, { entry });
 
 /** The step in one sentence, with its amounts. A step whose parameters are not valid says so. */
-export function describeStep(step: AlterStep): Phrase | string {
+export function describeStep(step: AlterStep): Phrase {
   const alteration = byId.get(step.entry);
-  if (!alteration) return `Unknown alteration ${step.entry}`;
+  if (!alteration) return t`Unknown alteration ${called(step.entry)}`;
   try {
     return alteration.sentence(readParams(alteration, step.params));
   } catch (error) {
-    if (error instanceof InputError) return `${alteration.name}: amounts missing`;
+    if (error instanceof InputError)
+      return t`${word('alteration', alteration.id, alteration.name)}: amounts missing`;
     throw error;
   }
 }
@@ -87,12 +84,7 @@ export function applyStep(garment: Garment, step: AlterStep): StepOutcome {
       return refused(
         garment,
         step,
-        error.problems.map((p) => ({
-          code: 'bad-parameter',
-          severity: 'error',
-          where: {},
-          message: p.message,
-        })),
+        error.problems.map((p) => ({ code: p.code, severity: 'error', where: {}, values: p.values ?? {} })),
       );
     }
     throw error;

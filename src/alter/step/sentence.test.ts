@@ -1,11 +1,11 @@
-import { TELL_BOTH, told } from '../../garment/index.ts';
+import { TELL_BOTH, renderPhrase } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import type { ParamValue } from '../../garment/index.ts';
 import { describeStep } from './apply-step.ts';
 import { CATALOGUE } from '../catalogue/index.ts';
 
 const said = (entry: string, params: Record<string, ParamValue>): string =>
-  told(describeStep({ id: 's', kind: 'alter', entry, params }), TELL_BOTH);
+  renderPhrase(describeStep({ id: 's', kind: 'alter', entry, params }), TELL_BOTH);
 
 describe('the sentence of an alteration', () => {
   it('tells the example of the brief: back shortened by 50, tapering to 32 at the side', () => {

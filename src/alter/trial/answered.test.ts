@@ -1,3 +1,4 @@
+import { t } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { answeredBy, answering } from './answered.ts';
 import type { Proposal } from './observe.ts';
@@ -5,8 +6,8 @@ import type { Proposal } from './observe.ts';
 const proposal = (entry: string, ...from: string[]): Proposal => ({
   from,
   step: { id: 's', kind: 'alter', entry, params: {} },
-  sentence: '',
-  why: '',
+  sentence: t``,
+  why: t``,
   conflicts: [],
 });
 

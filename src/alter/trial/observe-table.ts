@@ -1,4 +1,4 @@
-import { edgesOf, hasEdge } from '../../garment/index.ts';
+import { type Phrase, t, keyWord, edgesOf, hasEdge } from '../../garment/index.ts';
 import type { Garment, Observation, ParamValue } from '../../garment/index.ts';
 import { panels } from '../role/roles.ts';
 
@@ -6,7 +6,7 @@ import { panels } from '../role/roles.ts';
 export interface Ask {
   readonly entry: string;
   readonly params: Readonly<Record<string, ParamValue>>;
-  readonly why: string;
+  readonly why: Phrase;
 }
 
 /** A line that can be seen to sit wrong on the body, and what its two amounts mean. */
@@ -43,7 +43,7 @@ const girth =
         front: seen.where === 'front' ? 1 : seen.where === 'back' ? 0 : 0.5,
         below: level === 'hip' ? 'parallel' : 'taper',
       },
-      why: `The ${level.replace('-', ' ')} is ${seen.direction}.`,
+      why: t`The ${keyWord('level', level)} is ${keyWord('direction', seen.direction)}.`,
     };
   };
 
@@ -77,8 +77,9 @@ const hasInseam = (garment: Garment): boolean => garment.pieces.some((p) => hasE
  */
 function waistBelow(seen: Observation, garment: Garment): Ask | undefined {
   const amount = sign(seen, 'low') * (seen.side === seen.centre ? seen.centre : seen.centre - seen.side);
-  const where = seen.where === 'front' || seen.where === 'back' ? ` at the ${seen.where}` : '';
-  const why = `The waist line sits ${seen.direction}${where}.`;
+  const where =
+    seen.where === 'front' || seen.where === 'back' ? t` at the ${keyWord('where', seen.where)}` : t``;
+  const why = t`The waist line sits ${keyWord('direction', seen.direction)}${where}.`;
   if (seen.where === 'front') return { entry: 'abdomen', params: { amount }, why };
   if (seen.where === 'back')
     return { entry: hasInseam(garment) ? 'trouser-seat' : 'seat', params: { amount }, why };
@@ -99,7 +100,7 @@ export const OBSERVABLES: readonly Observable[] = [
       return {
         entry: 'sleeve-length',
         params: { above: each, below: each },
-        why: `The sleeve ends too ${seen.direction}; half goes above, half below the elbow.`,
+        why: t`The sleeve ends too ${keyWord('direction', seen.direction)}; half goes above, half below the elbow.`,
       };
     },
   },
@@ -114,7 +115,7 @@ export const OBSERVABLES: readonly Observable[] = [
         ? {
             entry: 'upper-arm',
             params: { amount: sign(seen, 'tight') * larger(seen), cap: 'line' },
-            why: `The sleeve is ${seen.direction} round the upper arm.`,
+            why: t`The sleeve is ${keyWord('direction', seen.direction)} round the upper arm.`,
           }
         : undefined,
   },
@@ -130,7 +131,7 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'forward-shoulder',
           params: { neck: s * seen.centre, tip: s * seen.side },
-          why: `The seam sits ${seen.direction === 'back' ? 'behind' : 'in front of'} the top of the shoulder.`,
+          why: t`The seam sits ${seen.direction === 'back' ? t`behind` : t`in front of`} the top of the shoulder.`,
         };
       }
       if (seen.direction !== 'folds' && seen.direction !== 'tight') return undefined;
@@ -139,7 +140,7 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'low-shoulder',
           params: { side: seen.where, amount },
-          why: `Folds on the ${seen.where} only: that shoulder is lower.`,
+          why: t`Folds on the ${keyWord('where', seen.where)} only: that shoulder is lower.`,
         };
       }
       return {
@@ -147,8 +148,8 @@ export const OBSERVABLES: readonly Observable[] = [
         params: { amount: seen.direction === 'tight' ? amount : -amount },
         why:
           seen.direction === 'tight'
-            ? 'It pulls from tip to tip: the shoulders are squarer.'
-            : 'Folds run from neck to underarm: the shoulders slope more.',
+            ? t`It pulls from tip to tip: the shoulders are squarer.`
+            : t`Folds run from neck to underarm: the shoulders slope more.`,
       };
     },
   },
@@ -163,7 +164,7 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'neckline-gap',
           params: { gap: larger(seen), half: half(seen) },
-          why: 'A gap is folded out to the nearest dart or seam.',
+          why: t`A gap is folded out to the nearest dart or seam.`,
         };
       if (!['tight', 'high', 'low'].includes(seen.direction)) return undefined;
       const s = seen.direction === 'low' ? -1 : 1;
@@ -171,7 +172,7 @@ export const OBSERVABLES: readonly Observable[] = [
       return {
         entry: 'neck-depth',
         params: { front: 0, [at]: s * seen.centre, side: s * seen.side },
-        why: `The neckline is too ${seen.direction}.`,
+        why: t`The neckline is too ${keyWord('direction', seen.direction)}.`,
       };
     },
   },
@@ -186,15 +187,15 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'armhole-gap',
           params: { gap: larger(seen), half: half(seen) },
-          why: 'A gap is folded out to the nearest dart or seam.',
+          why: t`A gap is folded out to the nearest dart or seam.`,
         };
       if (seen.direction === 'low')
-        return { entry: 'armhole-depth', params: { amount: -larger(seen) }, why: 'The armhole hangs low.' };
+        return { entry: 'armhole-depth', params: { amount: -larger(seen) }, why: t`The armhole hangs low.` };
       return seen.direction === 'high' || seen.direction === 'tight'
         ? {
             entry: 'armhole-depth',
             params: { amount: larger(seen) },
-            why: 'The armhole cuts in under the arm.',
+            why: t`The armhole cuts in under the arm.`,
           }
         : undefined;
     },
@@ -210,7 +211,7 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'bust-point',
           params: { up: -sign(seen, 'low') * seen.centre, out: 0 },
-          why: `The darts point too ${seen.direction}.`,
+          why: t`The darts point too ${keyWord('direction', seen.direction)}.`,
         };
       }
       if (!['drags', 'tight', 'loose'].includes(seen.direction)) return undefined;
@@ -222,8 +223,8 @@ export const OBSERVABLES: readonly Observable[] = [
         params: entry === 'bust-panel' && seen.centre !== 0 ? { width, length: s * seen.centre } : { width },
         why:
           s > 0
-            ? 'Drag lines to the bust point: width and length are missing there.'
-            : 'The front is loose over the bust.',
+            ? t`Drag lines to the bust point: width and length are missing there.`
+            : t`The front is loose over the bust.`,
       };
     },
   },
@@ -238,7 +239,7 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'crotch-depth',
           params: { amount: -sign(seen, 'low') * larger(seen) },
-          why: `The crotch hangs too ${seen.direction}.`,
+          why: t`The crotch hangs too ${keyWord('direction', seen.direction)}.`,
         };
       }
       if (seen.direction !== 'tight' && seen.direction !== 'folds') return undefined;
@@ -247,7 +248,7 @@ export const OBSERVABLES: readonly Observable[] = [
       return {
         entry: 'crotch-length',
         params: { front: 0, back: 0, [at]: amount },
-        why: `Folds or pulls fan out from the crotch point at the ${at}.`,
+        why: t`Folds or pulls fan out from the crotch point at the ${keyWord('half', at)}.`,
       };
     },
   },
@@ -264,12 +265,12 @@ export const OBSERVABLES: readonly Observable[] = [
         ? {
             entry: 'trouser-seat',
             params: { amount: s * seen.centre, point: s * seen.side },
-            why: s > 0 ? 'The seat needs more length.' : 'The seat hangs in folds.',
+            why: s > 0 ? t`The seat needs more length.` : t`The seat hangs in folds.`,
           }
         : {
             entry: 'seat',
             params: { amount: s * seen.centre, width: s * seen.side },
-            why: s > 0 ? 'The hem rises behind: the seat needs length.' : 'The seat hangs in folds.',
+            why: s > 0 ? t`The hem rises behind: the seat needs length.` : t`The seat hangs in folds.`,
           };
     },
   },
@@ -286,8 +287,8 @@ export const OBSERVABLES: readonly Observable[] = [
         params: { amount: s * seen.centre, width: s * seen.side },
         why:
           s > 0
-            ? 'The hem rises in front: length is missing over the abdomen.'
-            : 'The front sags below the waist.',
+            ? t`The hem rises in front: length is missing over the abdomen.`
+            : t`The front sags below the waist.`,
       };
     },
   },
@@ -303,7 +304,7 @@ export const OBSERVABLES: readonly Observable[] = [
       return {
         entry: 'side-seam-moved',
         params: { top: s * seen.centre, bottom: s * seen.side },
-        why: `The seam swings to the ${seen.direction === 'back' ? 'back' : 'front'}; it is moved the other way.`,
+        why: t`The seam swings to the ${seen.direction === 'back' ? t`back` : t`front`}; it is moved the other way.`,
       };
     },
   },
@@ -323,21 +324,21 @@ export const OBSERVABLES: readonly Observable[] = [
           },
           why:
             seen.direction === 'tight'
-              ? 'Tight on reaching: width is missing between the armholes.'
-              : 'Upright folds between the armholes.',
+              ? t`Tight on reaching: width is missing between the armholes.`
+              : t`Upright folds between the armholes.`,
         };
       }
       if (seen.direction === 'folds')
         return {
           entry: 'erect-back',
           params: { amount: seen.centre },
-          why: 'Level folds below the neck: the upper back is shorter.',
+          why: t`Level folds below the neck: the upper back is shorter.`,
         };
       return seen.direction === 'high'
         ? {
             entry: 'round-back',
             params: { amount: seen.centre, excess: 'ease' },
-            why: 'The back rides up: the upper back is longer.',
+            why: t`The back rides up: the upper back is longer.`,
           }
         : undefined;
     },
@@ -353,8 +354,8 @@ export const OBSERVABLES: readonly Observable[] = [
       params: { amount: sign(seen, 'tight') * (seen.side !== 0 ? seen.side : seen.centre) },
       why:
         seen.direction === 'tight'
-          ? 'The front cuts in at the armholes.'
-          : 'Upright folds between the armholes in front.',
+          ? t`The front cuts in at the armholes.`
+          : t`Upright folds between the armholes in front.`,
     }),
   },
   {
@@ -370,13 +371,13 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'leg-width',
           params: { level: 'hem', amount },
-          why: `The legs are ${seen.direction} at the hem.`,
+          why: t`The legs are ${keyWord('direction', seen.direction)} at the hem.`,
         };
       }
       if (seen.direction !== 'low' && seen.direction !== 'high') return undefined;
       return {
         ...hemLength(garment, -sign(seen, 'low') * larger(seen)),
-        why: `The hem ends too ${seen.direction}.`,
+        why: t`The hem ends too ${keyWord('direction', seen.direction)}.`,
       };
     },
   },
@@ -391,7 +392,7 @@ export const OBSERVABLES: readonly Observable[] = [
         ? {
             entry: 'high-hip',
             params: { side: seen.where, amount: larger(seen) },
-            why: `The ${seen.where} hip is higher.`,
+            why: t`The ${keyWord('where', seen.where)} hip is higher.`,
           }
         : girth('hip')(seen),
   },
@@ -408,7 +409,7 @@ export const OBSERVABLES: readonly Observable[] = [
         return {
           entry: 'swayback',
           params: { amount: seen.centre, centre: 'straight' },
-          why: 'Level folds above the seat at centre back.',
+          why: t`Level folds above the seat at centre back.`,
         };
       if (seen.direction !== 'low' && seen.direction !== 'high') return girth('waist')(seen);
       const s = -sign(seen, 'low');
@@ -419,7 +420,7 @@ export const OBSERVABLES: readonly Observable[] = [
           ...(seen.where === 'back' ? {} : { front: s * seen.centre }),
           side: s * seen.side,
         },
-        why: `The waist line sits ${seen.direction}.`,
+        why: t`The waist line sits ${keyWord('direction', seen.direction)}.`,
       };
     },
   },

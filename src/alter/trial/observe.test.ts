@@ -1,3 +1,4 @@
+import { renderPhrase, TELL_BOTH, sentences } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import type { Observation } from '../../garment/index.ts';
 import { applyStep } from '../step/apply-step.ts';
@@ -37,8 +38,8 @@ describe('observations become alterations', () => {
     expect(proposals[0]!.step!.params).toEqual({ back: -2 * IN, front: -1.25 * IN, side: -1.25 * IN });
     // The hem rises by 1 1/4 in with the waist; it should be 3/4 in lower than now: 2 in in all.
     expect(proposals[1]!.step!.params['amount']).toBeWithinMm(2 * IN, 1e-9);
-    expect(proposals[1]!.why).toMatch(/32 mm/);
-    expect(proposals[0]!.sentence).toBe(
+    expect(renderPhrase(proposals[1]!.why, TELL_BOTH)).toMatch(/32 mm/);
+    expect(renderPhrase(proposals[0]!.sentence, TELL_BOTH)).toBe(
       'Back: shorten 51 mm (2 in) above the waist, tapering to 32 mm (1 1/4 in) at the side seam. Front: shorten 32 mm (1 1/4 in) above the waist',
     );
     for (const p of proposals) expect(p.blocked).toBeUndefined();
@@ -67,14 +68,14 @@ describe('observations become alterations', () => {
   it('a shoulder seam that sits forward gives its strip from back to front', () => {
     const [p] = observe([seen('shoulder seam', 'all', 'forward', 3, 10)], BODICE);
     expect(p!.step!.params).toEqual({ neck: -3, tip: -10 });
-    expect(p!.sentence).toMatch(/10 mm \(3\/8 in\) back at the armhole/);
+    expect(renderPhrase(p!.sentence, TELL_BOTH)).toMatch(/10 mm \(3\/8 in\) back at the armhole/);
   });
 
   it('averages two readings of one line and says so', () => {
     const [p] = observe([seen('waist', 'back', 'low', 20, 10), seen('waist', 'back', 'low', 30, 10)], BODICE);
     expect(p!.step!.params['back']).toBe(-25);
     expect(p!.from).toHaveLength(2);
-    expect(p!.conflicts.join(' ')).toMatch(/different amounts .* -25 mm/);
+    expect(renderPhrase(sentences(p!.conflicts), TELL_BOTH)).toMatch(/different amounts .* -25 mm/);
   });
 
   it('explains opposite readings and alterations that answer one sight twice', () => {
@@ -82,13 +83,14 @@ describe('observations become alterations', () => {
       [seen('waist', 'back', 'low', 20, 0), seen('waist', 'back', 'high', 10, 0)],
       BODICE,
     );
-    expect(opposite!.conflicts.join(' ')).toMatch(/opposite/);
+    expect(renderPhrase(sentences(opposite!.conflicts), TELL_BOTH)).toMatch(/opposite/);
     const folds = observe(
       [seen('waist', 'back', 'folds', 12, 0), seen('hip', 'all', 'tight', 30, 0)],
       PANELS,
     );
     expect(folds.map((p) => p.step!.entry)).toEqual(['swayback', 'width-seams']);
-    for (const p of folds) expect(p.conflicts.join(' ')).toMatch(/hip makes the same folds/);
+    for (const p of folds)
+      expect(renderPhrase(sentences(p.conflicts), TELL_BOTH)).toMatch(/hip makes the same folds/);
   });
 
   it('chooses the bust alteration by the front', () => {
@@ -138,9 +140,9 @@ describe('observations become alterations', () => {
       ],
       SKIRT,
     );
-    expect(proposals[0]!.blocked?.code).toBe('no-crotch');
+    expect(proposals[0]!.blocked).toMatchObject({ code: 'no-crotch', severity: 'error' });
     expect(proposals.filter((p) => !p.step)).toHaveLength(2);
-    expect(proposals[1]!.why).toMatch(/can be stated: .*waist line/);
+    expect(renderPhrase(proposals[1]!.why, TELL_BOTH)).toMatch(/can be stated: .*waist line/);
   });
 
   it('answers every line and direction that it offers', () => {

@@ -1,4 +1,5 @@
-import { say } from '../../garment/index.ts';
+import type { Param } from '../entry/alteration.ts';
+import { type Part, len, figure, t, called, word, sentences, listOf, keyWord } from '../../garment/index.ts';
 import type { Finding, Garment, Observation, ParamValue, Phrase } from '../../garment/index.ts';
 import { alterationOf, applyStep, describeStep } from '../step/apply-step.ts';
 import type { AlterStep } from '../step/apply-step.ts';
@@ -15,11 +16,11 @@ export interface Proposal {
   readonly from: readonly string[];
   /** The step to record; absent when nothing in the catalogue answers the observation. */
   readonly step?: AlterStep;
-  readonly sentence: Phrase | string;
+  readonly sentence: Phrase;
   /** Why, in the fitter's words. */
-  readonly why: Phrase | string;
+  readonly why: Phrase;
   /** What else it touches or contradicts, in plain words. */
-  readonly conflicts: readonly (Phrase | string)[];
+  readonly conflicts: readonly Phrase[];
   /** The finding that says why it cannot be done on this pattern, when it cannot. */
   readonly blocked?: Finding;
 }
@@ -34,15 +35,17 @@ interface Wanted {
   readonly from: string[];
   readonly entry: string;
   params: Record<string, ParamValue>;
-  readonly why: string[];
-  readonly conflicts: string[];
+  readonly why: Phrase[];
+  readonly conflicts: Phrase[];
 }
 
 /** Amounts of two statements for one alteration brought together: what only one says is taken, what both say is averaged and told. */
 function merge(into: Wanted, ask: Ask, from: string): void {
   into.from.push(from);
-  if (!into.why.includes(ask.why)) into.why.push(ask.why);
+  if (!into.why.some((why) => JSON.stringify(why) === JSON.stringify(ask.why))) into.why.push(ask.why);
   for (const [id, value] of Object.entries(ask.params)) {
+    const name = nameOf(ask.entry, id);
+    const amount = (n: number): Part & object => (isLength(ask.entry, id) ? len(n) : figure(n));
     const have = into.params[id];
     if (have === undefined) into.params[id] = value;
     else if (typeof have === 'number' && typeof value === 'number') {
@@ -50,20 +53,23 @@ function merge(into: Wanted, ask: Ask, from: string): void {
       const mean = (have + value) / 2;
       into.conflicts.push(
         have * value < 0
-          ? `Two observations say the opposite (${say(have)} and ${say(value)} for ${nameOf(ask.entry, id)}); look again before accepting. The mean is ${say(mean)}.`
-          : `Two observations give different amounts for ${nameOf(ask.entry, id)} (${say(have)} and ${say(value)}); the mean of ${say(mean)} is proposed.`,
+          ? t`Two observations say the opposite (${amount(have)} and ${amount(value)} for ${name}); look again before accepting. The mean is ${amount(mean)}.`
+          : t`Two observations give different amounts for ${name} (${amount(have)} and ${amount(value)}); the mean of ${amount(mean)} is proposed.`,
       );
       into.params[id] = mean;
     } else if (have !== value) {
       into.conflicts.push(
-        `Two observations name different places for ${nameOf(ask.entry, id)} (${have} and ${value}); the first is kept.`,
+        t`Two observations name different places for ${name} (${called(String(have))} and ${called(String(value))}); the first is kept.`,
       );
     }
   }
 }
 
-const nameOf = (entry: string, param: string): string =>
-  alterationOf(entry)?.params.find((p) => p.id === param)?.name ?? param;
+const paramOf = (entry: string, param: string): Param | undefined =>
+  alterationOf(entry)?.params.find((p) => p.id === param);
+const nameOf = (entry: string, param: string): Part & object =>
+  word('parameter', `${entry}.${param}`, paramOf(entry, param)?.name ?? param);
+const isLength = (entry: string, param: string): boolean => paramOf(entry, param)?.kind === 'length';
 
 /** Alterations of these are kept apart by this parameter: two levels are two alterations. */
 const APART: Readonly<Record<string, string>> = {
@@ -93,50 +99,50 @@ function hemAllowsForWaist(wanted: readonly Wanted[]): void {
   if (at === 0) return;
   if (!below) {
     above.conflicts.push(
-      `The hem ${at < 0 ? 'rises' : 'drops'} by ${say(Math.abs(at))} at the side with it. If it should stay where it is, state how far the hem is off.`,
+      t`The hem ${at < 0 ? t`rises` : t`drops`} by ${len(Math.abs(at))} at the side with it. If it should stay where it is, state how far the hem is off.`,
     );
     return;
   }
   const seen = num(below, 'amount');
   below.params['amount'] = seen - at;
   below.why.push(
-    `Of the ${say(Math.abs(seen - at))}, ${say(Math.abs(at))} make good what the waist alteration takes (${at < 0 ? 'the hem would rise' : 'the hem would drop'} by it).`,
+    t`Of the ${len(Math.abs(seen - at))}, ${len(Math.abs(at))} make good what the waist alteration takes (${at < 0 ? t`the hem would rise` : t`the hem would drop`} by it).`,
   );
 }
 
 /** Pairs that answer one sight twice, or hide one another (trade.md 5.9, 5.10, 5.14). */
-const TOGETHER: readonly (readonly [string, string, string])[] = [
+const TOGETHER: readonly (readonly [string, string, Phrase])[] = [
   [
     'length-above-waist',
     'swayback',
-    'Both take length out of the centre back. Do the length first, then look whether folds are left.',
+    t`Both take length out of the centre back. Do the length first, then look whether folds are left.`,
   ],
   [
     'width-seams hip',
     'swayback',
-    'Too tight a hip makes the same folds above the seat: let the hip out first and look again.',
+    t`Too tight a hip makes the same folds above the seat: let the hip out first and look again.`,
   ],
   [
     'bust-side-dart',
     'armhole-gap',
-    'A fuller front often closes the armhole gap by itself: do the bust first.',
+    t`A fuller front often closes the armhole gap by itself: do the bust first.`,
   ],
-  ['bust-panel', 'armhole-gap', 'A fuller front often closes the armhole gap by itself: do the bust first.'],
+  ['bust-panel', 'armhole-gap', t`A fuller front often closes the armhole gap by itself: do the bust first.`],
   [
     'bust-side-dart',
     'width-seams bust',
-    'Both add width at the bust: state only what is still missing after the bust alteration.',
+    t`Both add width at the bust: state only what is still missing after the bust alteration.`,
   ],
   [
     'bust-panel',
     'width-seams bust',
-    'Both add width at the bust: state only what is still missing after the bust alteration.',
+    t`Both add width at the bust: state only what is still missing after the bust alteration.`,
   ],
-  ['back-width', 'shoulder-length', 'Both change the back shoulder: do the back width first.'],
+  ['back-width', 'shoulder-length', t`Both change the back shoulder: do the back width first.`],
   [
     'shoulder-slope',
     'forward-shoulder',
-    'Both move the shoulder tip: make them in this order and walk the armhole afterwards.',
+    t`Both move the shoulder tip: make them in this order and walk the armhole afterwards.`,
   ],
 ];
 
@@ -199,22 +205,24 @@ function proposal(wanted: Wanted, index: number, garment: Garment): Proposal {
     from: wanted.from,
     step,
     sentence: describeStep(step),
-    why: wanted.why.join(' '),
+    why: sentences(wanted.why),
     conflicts: wanted.conflicts,
     ...(refused ? { blocked: refused } : {}),
   };
 }
 
+const lineWord = (line: Observable): Part & object => word('line', line.id, line.name);
+
 function noAnswer(seen: Observation, line: Observable | undefined): Proposal {
   const why =
     seen.centre === 0 && seen.side === 0
-      ? 'It has no amount yet: measure how far the line is off at its two ends.'
+      ? t`It has no amount yet: measure how far the line is off at its two ends.`
       : line
-        ? `Known for the ${line.name}: ${line.directions.join(', ')}.`
-        : `Lines that can be stated: ${OBSERVABLES.map((o) => o.name).join(', ')}.`;
+        ? t`Known for the ${lineWord(line)}: ${listOf(line.directions.map((d) => t`${keyWord('direction', d)}`))}.`
+        : t`Lines that can be stated: ${listOf(OBSERVABLES.map((o) => t`${lineWord(o)}`))}.`;
   return {
     from: [seen.id],
-    sentence: `${seen.line}, ${seen.direction}: no alteration is known for this`,
+    sentence: t`${called(seen.line)}, ${keyWord('direction', seen.direction)}: no alteration is known for this`,
     why,
     conflicts: [],
   };

@@ -1,6 +1,6 @@
 import { sideOf, edgesOf, hasEdge } from '../../garment/index.ts';
 import type { DrawnPiece, Garment } from '../../garment/index.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { panels } from '../role/roles.ts';
 
 /** Fronts that carry the bust in darts: a piece with armhole and side seam. Refusal `no-dart-front` where the front is in panels. */
@@ -9,10 +9,7 @@ export function dartFronts(garment: Garment): DrawnPiece[] {
     (p) => hasEdge(p, 'armhole') && hasEdge(p, 'side') && !hasEdge(p, 'panel'),
   );
   if (found.length === 0) {
-    throw new Refusal(
-      'no-dart-front',
-      'The front of this pattern is not one piece from centre to side; use the bust alteration for panel seams.',
-    );
+    throw new Refusal('no-dart-front', {});
   }
   return found;
 }
@@ -31,7 +28,6 @@ export function panelFronts(
       ? [{ centre, side, centreEdge: centreEdge.id, sideEdge: sideEdge.id }]
       : [];
   });
-  if (found.length === 0)
-    throw new Refusal('no-panel-seam', 'No front panel seam was found on this pattern.');
+  if (found.length === 0) throw new Refusal('no-panel-seam', {});
   return found;
 }

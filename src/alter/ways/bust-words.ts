@@ -1,6 +1,6 @@
+import { t, len, type Phrase } from '../../garment/index.ts';
 import { inch, lengthParam } from '../entry/param.ts';
 import type { Param } from '../entry/alteration.ts';
-import { say } from '../../garment/index.ts';
 
 /** What every bust alteration asks for: half of what is missing all round (trade.md 5.10). */
 export const bustWidth: Param = lengthParam('width', 'wider at the bust, on each half', {
@@ -9,7 +9,7 @@ export const bustWidth: Param = lengthParam('width', 'wider at the bust, on each
   max: 60,
   limit: {
     most: inch(1),
-    say: 'More than 2 in all round in one go: choose a larger size and narrow the shoulders, or add a second dart.',
+    say: t`More than ${len(inch(2))} all round in one go: choose a larger size and narrow the shoulders, or add a second dart.`,
     source: 'docs/trade.md 5.10 (memory)',
   },
 });
@@ -21,5 +21,5 @@ export const BUST_REACH = [
   'side seam and armhole keep their length',
 ] as const;
 
-export const sayBust = (mm: number): string =>
-  `${mm < 0 ? 'smaller' : 'larger'} bust, ${say(Math.abs(mm))} on each half (${say(Math.abs(2 * mm))} all round)`;
+export const sayBust = (mm: number): Phrase =>
+  t`${mm < 0 ? t`smaller` : t`larger`} bust, ${len(Math.abs(mm))} on each half (${len(Math.abs(2 * mm))} all round)`;

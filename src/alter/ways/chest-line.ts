@@ -1,6 +1,6 @@
-import { edgesOf, hasEdge } from '../../garment/index.ts';
 import type { DrawnPiece, Garment, Half } from '../../garment/index.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
+import { edgesOf, hasEdge } from '../../garment/index.ts';
 import { withEdge } from '../role/roles.ts';
 
 /**
@@ -10,8 +10,7 @@ import { withEdge } from '../role/roles.ts';
 export function chestLine(garment: Garment, half: Half): (piece: DrawnPiece) => number | undefined {
   const top = withEdge(garment, half, 'armhole').filter((p) => hasEdge(p, 'shoulder'));
   const heights = top.flatMap((p) => edgesOf(p, 'armhole').flatMap((e) => e.path.map((q) => q.y)));
-  if (heights.length === 0)
-    throw new Refusal('no-shoulder', `No shoulder seam was found on the ${half} of this pattern.`);
+  if (heights.length === 0) throw new Refusal('no-shoulder', { role: 'shoulder', on: { half } });
   const y = (Math.min(...heights) + Math.max(...heights)) / 2;
   return (piece) => (hasEdge(piece, 'shoulder') ? y : undefined);
 }

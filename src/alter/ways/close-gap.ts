@@ -1,3 +1,4 @@
+import { alterFinding } from '../words/words-table.ts';
 import {
   angleBetween,
   distance,
@@ -11,7 +12,7 @@ import {
   unit,
 } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { say, sideOf, edgesOf, hasRole } from '../../garment/index.ts';
+import { sideOf, t, type Phrase, keyWord, len, edgesOf, hasRole } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRole, Half } from '../../garment/index.ts';
 import type { Param, Values } from '../entry/alteration.ts';
 import { ON_EDGE_MM } from '../move/carry.ts';
@@ -22,7 +23,7 @@ import { hingePart, openingAngle, openingAt } from '../move/hinge.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { withEdge } from '../role/roles.ts';
 import { outward } from '../move/run-on.ts';
 
@@ -34,7 +35,7 @@ export const gapParams = (what: string): readonly Param[] => [
     max: 40,
     limit: {
       most: inch(0.75),
-      say: 'A larger gap is bust or back width missing elsewhere.',
+      say: t`A larger gap is bust or back width missing elsewhere.`,
       source: 'common practice',
     },
   }),
@@ -44,12 +45,13 @@ export const gapParams = (what: string): readonly Param[] => [
   ]),
 ];
 
-export const sayGap = (what: string, values: Values): string =>
-  `${what}, ${values.word('half')}: gap of ${say(values.mm('gap'))} on each half folded out into the nearest dart or seam`;
+export const sayGap = (what: Phrase, values: Values): Phrase =>
+  t`${what}, ${keyWord('half', values.word('half'))}: gap of ${len(values.mm('gap'))} on each half folded out into the nearest dart or seam`;
 
 interface Fold {
   readonly hinge: Point;
   readonly other?: Point;
+  /** The dart that opens, or the edge the fold runs out at. */
   readonly into: string;
   readonly reach?: number;
 }
@@ -67,7 +69,7 @@ function foldEnd(piece: DrawnPiece, mouth: Point, role: EdgeRole): Fold {
   if (dart) {
     const d = dartOf(piece, dart.id);
     const middle = { x: (d.a.x + d.b.x) / 2, y: (d.a.y + d.b.y) / 2 };
-    return { hinge: d.point, other: middle, into: `the ${dart.name}`, reach: distance(d.point, d.a) };
+    return { hinge: d.point, other: middle, into: dart.name, reach: distance(d.point, d.a) };
   }
   // No dart: to nothing at a seam, where paper may hinge without a change of that seam's length.
   const roles: readonly EdgeRole[] = role === 'neck' ? ['panel', 'armhole'] : ['panel', 'neck'];
@@ -82,14 +84,10 @@ function foldEnd(piece: DrawnPiece, mouth: Point, role: EdgeRole): Fold {
           (hit) => distance(hit.point, mouth) > 1 && distance(hit.point, hinge) > 1,
         ),
       );
-      if (!blocked) return { hinge, into: `nothing at the ${edge.name}` };
+      if (!blocked) return { hinge, into: edge.name };
     }
   }
-  throw new Refusal(
-    'no-way-out',
-    `${piece.name} has neither a dart nor a seam into which the gap could be folded.`,
-    { piece: piece.id },
-  );
+  throw new Refusal('no-way-out', { piece: piece.name }, { piece: piece.id });
 }
 
 /** Of the two parts of a fold from an edge to a seam the one turns that has no centre line: centre and fold stay on the grain. */
@@ -134,13 +132,9 @@ function seamTakesGap(change: Change, panels: readonly DrawnPiece[], role: EdgeR
   const reached = panels.filter((p) => takenIn(p, role, gap / 2).length > 0);
   if (reached.length < 2) return false;
   for (const { id } of reached) draw(change, id, (piece) => pullEdges(piece, takenIn(piece, role, gap / 2)));
-  tell(change, {
-    code: 'gap-closed',
-    severity: 'note',
-    where: { piece: reached[0]!.id },
-    amount: gap,
-    message: `${reached.map((p) => p.name).join(' and ')}: ${say(gap)} taken in at the seam between them, from the ${role} down to nothing.`,
-  });
+  const pieces = reached.map((p) => p.name);
+  const values = { pieces, gap, to: { way: 'between' as const, role } };
+  tell(change, alterFinding('gap-closed', 'note', { piece: reached[0]!.id }, values, { amount: gap }));
   return true;
 }
 
@@ -166,15 +160,18 @@ function foldOut(change: Change, panel: DrawnPiece, role: EdgeRole, gap: number)
     const fold = foldEnd(piece, mouth, role);
     const angle = openingAngle(gap, distance(mouth, fold.hinge));
     const toDart = fold.other ? angleBetween(sub(mouth, fold.hinge), sub(fold.other, fold.hinge)) : 0;
-    tell(change, {
-      code: 'gap-closed',
-      severity: 'note',
-      where: { piece: piece.id, edge: edge.id },
-      amount: gap,
-      message: fold.reach
-        ? `${piece.name}: ${say(gap)} folded out at the ${edge.name}; ${fold.into} opens by ${say(openingAt(angle, fold.reach))}.`
-        : `${piece.name}: ${say(gap)} folded out at the ${edge.name}, to ${fold.into}.`,
-    });
+    const to =
+      fold.reach === undefined
+        ? { way: 'seam' as const, edge: edge.name, seam: fold.into }
+        : {
+            way: 'dart' as const,
+            edge: edge.name,
+            dart: fold.into,
+            opens: openingAt(angle, fold.reach),
+          };
+    const where = { piece: piece.id, edge: edge.id };
+    const values = { pieces: [piece.name], gap, to };
+    tell(change, alterFinding('gap-closed', 'note', where, values, { amount: gap }));
     // The part between mouth and dart turns; which one it is depends on the side the dart lies.
     if (fold.other) {
       return toDart > 0

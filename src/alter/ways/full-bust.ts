@@ -1,6 +1,6 @@
 import { angleBetween, distance, linePath, pathAt, sub, turnAbout } from '../../geometry/index.ts';
 import type { Motion, Point } from '../../geometry/index.ts';
-import { edgesOf, hasRole, say } from '../../garment/index.ts';
+import { edgesOf, hasRole } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { mixRun } from '../move/bridge.ts';
 import { carry } from '../move/carry.ts';
@@ -8,7 +8,7 @@ import { dartOf } from '../dart/dart.ts';
 import type { Edit } from '../follow/change.ts';
 import { notchShare } from '../role/height.ts';
 import { pullEdges } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 
 /** A dart whose point lies this near to the bust point is a bust dart: its point goes with the bust point (trade.md 5.10: darts stop up to 2 in short). */
 const OF_BUST_MM = 75;
@@ -34,10 +34,7 @@ export function bustTurn({ bust, hinge, width }: BustSlash): { angle: number; dr
   const from = Math.atan2(r.y, r.x);
   const cos = (r.x + width) / radius;
   if (Math.abs(cos) > 1) {
-    throw new Refusal(
-      'slash-too-short',
-      `The armhole hinge is too near to the bust point to open ${say(width)}.`,
-    );
+    throw new Refusal('slash-too-short', { width });
   }
   // Of the two directions with that cosine the one next to the old: below the hinge.
   const angle = -Math.acos(cos) - from;
@@ -51,20 +48,14 @@ export function bustPoint(piece: DrawnPiece): Point {
   if (mark) return mark.at;
   const dart = piece.darts.find((d) => d.serves === 'bust');
   if (dart) return dartOf(piece, dart.id).point;
-  throw new Refusal(
-    'no-bust-point',
-    `${piece.name} has neither a bust point nor a bust dart: mark the bust point first.`,
-    {
-      piece: piece.id,
-    },
-  );
+  throw new Refusal('no-bust-point', { piece: piece.name }, { piece: piece.id });
 }
 
 /** The hinge on the armhole: its front notch, else two fifths up from the underarm (trade.md 5.10: about the notch). */
 export function armholeHinge(piece: DrawnPiece): Point {
   const armhole = edgesOf(piece, 'armhole')[0];
   if (!armhole)
-    throw new Refusal('no-armhole', `No armhole was found on ${piece.name}.`, { piece: piece.id });
+    throw new Refusal('no-armhole', { role: 'armhole', on: { piece: piece.name } }, { piece: piece.id });
   const notch = notchShare(armhole, 1) ?? notchShare(armhole, 2);
   return pathAt(armhole.path, notch ?? 0.4);
 }

@@ -12,7 +12,7 @@ export function overCurve(change: Change, half: Half, length: number, width: num
   const level =
     ['hip', 'high-hip', 'waist'].find((l) => movableAt(change.garment, half, 'side', l).edges > 0) ?? 'hip';
   const found = movableAt(change.garment, half, 'side', level);
-  needLevel(found.edges, 'side seam', level);
+  needLevel(found.edges, 'side', level);
   for (const panel of found.pieces) {
     draw(change, panel.id, (piece) =>
       pullEdges(piece, widenLevel(piece, 'side', level, width / found.edges, { below: true })),

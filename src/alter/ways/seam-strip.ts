@@ -2,16 +2,15 @@ import { hasRole } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, EdgeRole, Garment } from '../../garment/index.ts';
 import { replace } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { pieceOf, seamsOf } from '../role/roles.ts';
 import { transferStrip } from '../move/transfer.ts';
 import type { StripWidth } from '../move/transfer.ts';
 
 /** The seams of a role between front and back, or a Refusal `no-<role>`. */
-export function needSeams(garment: Garment, role: EdgeRole, say: string): ReturnType<typeof seamsOf> {
+export function needSeams(garment: Garment, role: EdgeRole): ReturnType<typeof seamsOf> {
   const found = seamsOf(garment, role);
-  if (found.length === 0)
-    throw new Refusal(`no-${role}`, `No ${say} between front and back was found on this pattern.`);
+  if (found.length === 0) throw new Refusal(`no-${role}`, { role, on: 'between' });
   return found;
 }
 

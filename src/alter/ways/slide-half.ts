@@ -1,9 +1,9 @@
-import { say, sideOf } from '../../garment/index.ts';
+import { sideOf } from '../../garment/index.ts';
 import type { DrawnPiece, Half } from '../../garment/index.ts';
 import { cut } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
 import { across, adjustHeights, levelHeight } from '../role/height.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needPanels } from '../role/roles.ts';
 import { slidePart } from '../move/slide.ts';
 
@@ -40,10 +40,7 @@ function slideRun(change: Change, half: Half, panels: readonly DrawnPiece[], sli
     return [{ id: piece.id, width: right.x - left.x }];
   });
   if (found.length === 0) {
-    throw new Refusal(
-      'no-line',
-      `The ${half} has no place for this: draw its waist, bust or hip level first.`,
-    );
+    throw new Refusal('no-line', { half });
   }
   const whole = found.reduce((sum, f) => sum + f.width, 0);
   let gone = 0;
@@ -86,7 +83,7 @@ export function lineBetween(
   if (y > high - LEAVE_MM) {
     throw new Refusal(
       'fold-too-deep',
-      `${piece.name}: there are only ${say(high - low)} between those levels, too little to fold out ${say(fold)}.`,
+      { piece: piece.name, room: high - low, fold },
       { piece: piece.id },
       fold,
     );

@@ -1,7 +1,7 @@
 import { edgesOf, hasEdge, hasRole } from '../../garment/index.ts';
 import type { DrawnPiece, Garment, Half } from '../../garment/index.ts';
 import type { Pull } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { panels } from '../role/roles.ts';
 
 /** Leg pieces of both halves; Refusal `no-crotch` on anything that is not trousers. */
@@ -9,7 +9,7 @@ export function needTrousers(garment: Garment): DrawnPiece[] {
   const found = [...panels(garment, 'front'), ...panels(garment, 'back')].filter(
     (p) => hasEdge(p, 'rise') && hasEdge(p, 'inseam'),
   );
-  if (found.length === 0) throw new Refusal('no-crotch', 'No crotch seam was found on this pattern.');
+  if (found.length === 0) throw new Refusal('no-crotch', { role: 'crotch', on: null });
   return found;
 }
 

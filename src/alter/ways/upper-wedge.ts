@@ -1,5 +1,6 @@
+import { alterFinding } from '../words/words-table.ts';
 import { pathEnd, pathStart } from '../../geometry/index.ts';
-import { edgesOf, say } from '../../garment/index.ts';
+import { edgesOf } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { tell } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
@@ -26,13 +27,16 @@ export function upperBackWedge(change: Change, mm: number, excess: 'dart' | 'eas
       const centre = edgesOf(piece, 'centre')[0]!;
       const lean = Math.abs(pathStart(centre.path).x - pathEnd(centre.path).x);
       if (lean < 1) continue;
-      tell(change, {
-        code: 'centre-shaped',
-        severity: 'note',
-        where: { piece: piece.id, edge: centre.id },
-        amount: lean,
-        message: `${piece.name}: the ${centre.name} now bends at the blade line; round it off there when truing.`,
-      });
+      tell(
+        change,
+        alterFinding(
+          'centre-shaped',
+          'note',
+          { piece: piece.id, edge: centre.id },
+          { piece: piece.name, edge: centre.name },
+          { amount: lean },
+        ),
+      );
     }
     return;
   }
@@ -51,16 +55,16 @@ function takeUp(change: Change, piece: DrawnPiece, off: number, excess: 'dart' |
     return;
   }
   easeSeams(change, piece.id, [neck.id], off);
-  tell(change, {
-    code: 'neck-eased',
-    severity: Math.abs(off) > 13 ? 'warning' : 'note',
-    where: { piece: piece.id, edge: neck.id },
-    amount: off,
-    message:
-      off > 0
-        ? `${piece.name}: the neckline is ${say(off)} longer; ease it into the collar or facing.`
-        : `${piece.name}: the neckline is ${say(-off)} shorter; stretch it, or widen the neck at the shoulder by as much.`,
-  });
+  tell(
+    change,
+    alterFinding(
+      'neck-eased',
+      Math.abs(off) > 13 ? 'warning' : 'note',
+      { piece: piece.id, edge: neck.id },
+      { piece: piece.name, off },
+      { amount: off },
+    ),
+  );
 }
 
 function neckMiddle(piece: DrawnPiece): { x: number; y: number } {

@@ -8,7 +8,7 @@ import { trueDart } from '../dart/dart.ts';
 import { extent, levelHeight } from '../role/height.ts';
 import { pullEdges } from '../move/pull.ts';
 import type { Pull } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needPanels } from '../role/roles.ts';
 import { slideHalf } from './slide-half.ts';
 import { giveAtSide, onFold, uprightCentre } from './upright-centre.ts';
@@ -52,7 +52,7 @@ export function waistRise(
     edgesOf(p, 'waist').flatMap((e) => [pathStart(e.path).x, pathEnd(e.path).x]);
   const width = (p: DrawnPiece): number => Math.max(...xs(p)) - Math.min(...xs(p));
   const whole = seamed.reduce((sum, p) => sum + width(p), 0);
-  if (!(whole > 0)) throw new Refusal('no-waist', 'The waist seam of this pattern has no width.');
+  if (!(whole > 0)) throw new Refusal('waist-without-width', {});
   let gone = 0;
   for (const panel of seamed) {
     const before = gone;

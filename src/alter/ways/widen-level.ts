@@ -1,9 +1,10 @@
+import type { RoleName } from '../words/words-table.ts';
 import { timesCut, edgesOf } from '../../garment/index.ts';
 import type { DrawnPiece, Garment, Level, EdgeRole, Half } from '../../garment/index.ts';
 import { pathAt } from '../../geometry/index.ts';
 import { levelShare } from '../role/height.ts';
 import type { Pull } from '../move/pull.ts';
-import { Refusal } from '../move/refusal.ts';
+import { Refusal } from '../words/refusal.ts';
 import { needPanels } from '../role/roles.ts';
 
 /** Cut edges of a half that cross a level and may be let out: which pieces, and how many cut edges of the garment they stand for. */
@@ -20,9 +21,8 @@ export function movableAt(
 }
 
 /** A Refusal when no edge of a role meets a level anywhere. */
-export function needLevel(edges: number, role: string, level: Level): void {
-  if (edges === 0)
-    throw new Refusal('no-level', `No ${role} of this pattern crosses the ${level} level.`, { level });
+export function needLevel(edges: number, role: RoleName, level: Level): void {
+  if (edges === 0) throw new Refusal('no-level', { on: { role }, level }, { level });
 }
 
 /**
