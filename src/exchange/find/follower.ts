@@ -9,6 +9,8 @@ import {
   pathStart,
 } from '../../geometry/index.ts';
 import type { Motion, Path, Point } from '../../geometry/index.ts';
+import { languageOf, piecesSense } from './words/piece-sense.ts';
+import type { Language, PieceSense } from './words/piece-word-table.ts';
 import type { ProposedEdge, ProposedFollower, ProposedPiece } from './proposal.ts';
 
 /** A repeated line lies on its parent's within this in every size, mm. */
@@ -31,15 +33,17 @@ interface Fit {
  */
 export function findFollowers(pieces: readonly ProposedPiece[]): ProposedFollower[] {
   const followers: ProposedFollower[] = [];
+  const language = languageOf(pieces.map((piece) => piece.name));
+  const roles = new Map(pieces.map((piece) => [piece, roleOf(piece, language)] as const));
   for (const piece of pieces) {
-    const role = roleOf(piece);
+    const role = roles.get(piece)!;
     let best: Fit | null = null;
     for (const parent of pieces) {
-      if (parent === piece || roleOf(parent) !== null) continue;
+      if (parent === piece || roles.get(parent) !== null) continue;
       const m = middle(piece.areas);
       const small = piece.areas[m]! < 0.5 * parent.areas[middle(parent.areas)]!;
       if (!role && !small) continue;
-      const fit = bestFit(piece, parent);
+      const fit = bestFit(piece, parent, isOpeningPiece(piece, language));
       if (fit && (!best || fit.repeated > best.repeated)) best = fit;
     }
     if (!best) continue;
@@ -59,21 +63,24 @@ export function findFollowers(pieces: readonly ProposedPiece[]): ProposedFollowe
 
 const middle = (list: readonly unknown[]): number => Math.floor(list.length / 2);
 
-function roleOf(piece: ProposedPiece): ProposedFollower['role'] | null {
-  const words = `${piece.name} ${piece.cloth}`;
-  if (/interfac|fusible/i.test(words)) return 'interfacing';
-  if (/facing/i.test(words) || isOpeningPiece(piece)) return 'facing';
-  if (/lining/i.test(words)) return 'lining';
-  if (/pocket/i.test(words)) return 'pocket';
+function roleOf(piece: ProposedPiece, language: Language | null): ProposedFollower['role'] | null {
+  const says = sensesOf(piece, language);
+  if (says.has('interfacing') || piece.cloth === 'interfacing') return 'interfacing';
+  if (says.has('facing') || says.has('fly')) return 'facing';
+  if (says.has('lining') || piece.cloth === 'lining') return 'lining';
+  if (says.has('pocket')) return 'pocket';
   return null;
 }
 
+const sensesOf = (piece: ProposedPiece, language: Language | null): ReadonlySet<PieceSense> =>
+  new Set(piecesSense([piece.name], language).map((one) => one.sense));
+
 /** A fly's facing or shield, a placket: it finishes an opening that may end half way along an edge. */
-export const isOpeningPiece = (piece: ProposedPiece): boolean =>
-  /\b(?:fly|placket|zip(?:per)?)\b/i.test(piece.name);
+export const isOpeningPiece = (piece: ProposedPiece, language: Language | null): boolean =>
+  sensesOf(piece, language).has('fly');
 
 /** The motion under which most of the piece's outline lies on the parent's. */
-function bestFit(piece: ProposedPiece, parent: ProposedPiece): Fit | null {
+function bestFit(piece: ProposedPiece, parent: ProposedPiece, finishes: boolean): Fit | null {
   let best = null as Fit | null;
   const m = middle(piece.areas);
   const consider = (onto: readonly Motion[]): void => {
@@ -99,7 +106,7 @@ function bestFit(piece: ProposedPiece, parent: ProposedPiece): Fit | null {
     }
   }
   // What finishes an opening repeats only parts of two edges: their common corner begins the fit.
-  if (isOpeningPiece(piece)) for (const onto of cornerMotions(piece, parent)) consider(onto);
+  if (finishes) for (const onto of cornerMotions(piece, parent)) consider(onto);
   return best;
 }
 

@@ -1,6 +1,7 @@
 import { movePoint, nearestPlace, pathEnd, pathStart, shareAtPlace } from '../../geometry/index.ts';
 import { cutEdge } from './cut-edge.ts';
 import { isOpeningPiece } from './follower.ts';
+import { languageOf } from './words/piece-sense.ts';
 import type { ProposedEdge, ProposedFollower, ProposedPiece } from './proposal.ts';
 
 /** An opening ends between these shares of the edge: what is left is more than a rounding or an allowance. */
@@ -15,11 +16,12 @@ export function splitAtOpenings(
   pieces: readonly ProposedPiece[],
   followers: readonly ProposedFollower[],
 ): { pieces: ProposedPiece[]; followers: ProposedFollower[] } {
+  const language = languageOf(pieces.map((piece) => piece.name));
   let split = [...pieces];
   let moved = [...followers];
   for (const follower of followers) {
     const piece = pieces.find((one) => one.id === follower.piece)!;
-    if (!isOpeningPiece(piece)) continue;
+    if (!isOpeningPiece(piece, language)) continue;
     for (const pair of follower.edges) {
       const parent = split.find((one) => one.id === follower.parent)!;
       const own = piece.edges.find((edge) => edge.id === pair.own)!;

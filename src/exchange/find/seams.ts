@@ -3,11 +3,14 @@ import { wellBegun } from './begin.ts';
 import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
 import { foldedOut, rimParts, rims } from './rim.ts';
 import type { Settled } from './rim.ts';
+import { layerOf } from './layer.ts';
+import type { Layer } from './layer.ts';
 import { roleFactor } from './role/sewn-meaning.ts';
 import { chainBackwards, chainRefs, sewnEdges, single } from './seam-edge.ts';
 import type { SeamChain, SewnEdge } from './seam-edge.ts';
 import { seamFit } from './seam-score.ts';
 import type { Lap, SeamFit } from './seam-score.ts';
+import { languageOf } from './words/piece-sense.ts';
 
 /** Below this a fit is not proposed at all, below the second not as a first choice. */
 const LEAST = 0.3;
@@ -35,9 +38,6 @@ interface Candidate {
   readonly fit: SeamFit;
 }
 
-/** Layers of the garment that are sewn among themselves first. */
-type Layer = 'shell' | 'facing' | 'lining' | 'none';
-
 /**
  * Proposes which edges are sewn together: the best fit is settled first, then rims that run over settled seams are compared with what
  * is still open, until nothing fits. Layers (shell, facings, lining) are each settled by themselves; what the pieces of a follower
@@ -48,12 +48,14 @@ export function findSeams(
   followers: readonly ProposedFollower[],
 ): LappedSeam[] {
   const edges = sewnEdges(pieces);
+  const language = languageOf(pieces.map((piece) => piece.name));
   const layers = new Map(
     pieces.map((piece) => [
       piece.id,
       layerOf(
         piece,
         followers.find((one) => one.piece === piece.id),
+        language,
       ),
     ]),
   );
@@ -100,17 +102,6 @@ export function findSeams(
     seams.push({ ...seam, rank });
   }
   return seams;
-}
-
-/** A patch is sewn onto its place, none of its edges to another; the parts of a pocket within a seam are. */
-const PATCH = /\bpocket(?!.*\b(?:bag|facing|lining|welt|side)\b)|\bpatch\b/i;
-
-function layerOf({ name, cloth }: ProposedPiece, follower: ProposedFollower | undefined): Layer {
-  if (!follower && PATCH.test(name)) return 'none';
-  if (cloth === 'interfacing' || follower?.role === 'interfacing') return 'none';
-  if (cloth === 'lining' || follower?.role === 'lining') return 'lining';
-  if (follower?.role === 'facing') return 'facing';
-  return 'shell';
 }
 
 function settleLayer(edges: readonly SewnEdge[]): { taken: Candidate[]; offered: Candidate[] } {

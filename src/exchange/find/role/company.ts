@@ -32,11 +32,37 @@ export function joinsOf(pieces: readonly RunPiece[], seams: readonly ProposedSea
         const b = where.get(`${q.piece} ${q.edge}`);
         if (!a || !b) continue;
         const key = [`${a.piece}.${a.run}`, `${b.piece}.${b.run}`].toSorted().join(' ');
-        if (!known.has(key)) known.set(key, { a, b, weight: seam.score, whole: isWhole(seam, pieces) });
+        if (known.has(key)) continue;
+        const join = { a, b, weight: seam.score, whole: isWhole(seam, pieces) };
+        known.set(key, join);
+        for (const [one, other] of [
+          [a, b],
+          [b, a],
+        ] as const) {
+          const twin = twinOf(pieces[one.piece]!, one.run);
+          if (twin === null || one.piece === other.piece) continue;
+          const a2 = { piece: one.piece, run: twin };
+          known.set(`${key} ${one.piece}`, { ...join, a: a2, b: other, weight: seam.score * TWIN });
+        }
       }
     }
   }
   return [...known.values()];
+}
+
+/** Of two edges of a band that are quite alike the one may be sewn as well as the other; a little less, so that something is chosen. */
+const TWIN = 0.9;
+const ALIKE_MM = 0.3;
+
+/** The other long edge of a band of which nothing tells the two apart; null where there is none. */
+function twinOf({ runs }: RunPiece, run: number): number | null {
+  const own = runs[run]!;
+  if (runs.length !== 4 || own.notches.length > 0 || own.fold) return null;
+  const across = (run + 2) % 4;
+  const other = runs[across]!;
+  const ends = Math.max(runs[(run + 1) % 4]!.long, runs[(run + 3) % 4]!.long);
+  const alike = own.lengths.every((long, k) => Math.abs(long - other.lengths[k]!) < ALIKE_MM);
+  return alike && ends < own.long && other.notches.length === 0 ? across : null;
 }
 
 /** Whether one side of a seam is walked through both halves; null where its pieces have no other half. */
@@ -47,7 +73,7 @@ function isWhole({ a, b }: ProposedSeam, pieces: readonly RunPiece[]): boolean |
     const piece = pieces.find((one) => one.piece.id === ref.piece)?.piece;
     return piece && (piece.cut.mirrored || piece.edges.some((edge) => edge.kind === 'fold'));
   });
-  return halved && chain.length > 1 ? false : null;
+  return halved ? false : null;
 }
 
 /** What a run is in a guess. */
@@ -95,6 +121,8 @@ export function fits(a: Meaning, b: Meaning): 'yes' | 'halves' | 'no' {
   ] as const)
     if (band.role === 'attached' && !(ATTACHED_TO[band.piece] ?? [other.role]).includes(other.role))
       return 'no';
+  if ([a, b].some((one) => one.role === 'outer' && one.piece !== 'collar-stand') && a.role !== b.role)
+    return 'no';
   if (halves === 'any' || !a.half || !b.half) return 'yes';
   return (a.half === b.half) === (halves === 'same') ? 'yes' : 'halves';
 }
@@ -105,6 +133,9 @@ const BAD = 3.2;
 const HALVES = 1.6;
 const ALONE = 0.8;
 
+/** Edges that are sewn to another of their own piece, which closes it to a tube, or to its other half. */
+const CLOSES = new Set<EdgeRole>(['underarm', 'inseam', 'rise', 'centre', 'end']);
+
 /** A half band on what is walked through both halves, or a whole one on one half. */
 const WRONG_HALF = 1.6;
 /** Two pieces sewn side by side of which one ends at the waist and the other at the hem. */
@@ -112,12 +143,14 @@ const OTHER_FOOT = 1.2;
 const UPRIGHT = new Set<EdgeRole>(['side', 'panel', 'centre']);
 
 /** The cost of sewing two runs as the guesses see them. */
-export function joinCost(a: Meaning | null, b: Meaning | null, { weight, whole }: Join): number {
+export function joinCost(a: Meaning | null, b: Meaning | null, join: Join): number {
+  const { weight, whole } = join;
   if (!a && !b) return 0;
   if (!a || !b) return ALONE * weight;
-  const fit = fits(a, b);
+  const fit = join.a.piece === join.b.piece && !CLOSES.has(a.role) ? 'no' : fits(a, b);
   const band = a.role === 'attached' ? a : b.role === 'attached' ? b : null;
-  const half = band && whole !== null && band.halved === whole ? WRONG_HALF : 0;
+  const round = a.role === 'neck' || b.role === 'neck' || a.role === 'waist' || b.role === 'waist';
+  const half = band && round && whole !== null && band.halved === whole ? WRONG_HALF : 0;
   const foot = UPRIGHT.has(a.role) && UPRIGHT.has(b.role) && a.foot !== b.foot ? OTHER_FOOT : 0;
   return weight * ((fit === 'yes' ? GOOD : fit === 'halves' ? HALVES : BAD) + half + foot);
 }

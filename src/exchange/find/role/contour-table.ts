@@ -432,7 +432,7 @@ function band(
       role,
       half,
       region,
-      rare: rare + 0.5,
+      rare: rare + 0.1,
       band: true,
       slots: [
         { ...attached, long: [long[0] / 2, long[1] / 2] },
@@ -646,10 +646,24 @@ export const CONTOURS: readonly Contour[] = [
     role: 'pocket',
     half: 'none',
     region: 'any',
-    rare: 3,
+    rare: 4,
     slots: [
       slot('attached', { face: -90, wide: 20, bow: 0.11, slack: 0.03, long: [200, 700] }, { corners: true }),
       slot('opening', { face: 90, wide: 15, bow: 0, slack: 0.02, long: [70, 260] }),
+    ],
+  },
+  {
+    id: 'pocket on the fold',
+    role: 'pocket',
+    half: 'none',
+    region: 'any',
+    rare: 3,
+    slots: [
+      slot('attached', { face: -90, wide: 18, bow: 0, slack: 0.03, long: [60, 260] }),
+      slot('attached', { face: 0, wide: 20, bow: 0, slack: 0.03, long: [20, 200] }, { lacks: 0.3 }),
+      slot('opening', { face: 40, wide: 25, bow: 0, slack: 0.06, long: [60, 260] }),
+      slot('attached', { face: 90, wide: 15, bow: 0, slack: 0.03, long: [40, 200] }),
+      slot('centre', { ...CENTRE, long: [80, 360] }),
     ],
   },
   {
@@ -657,11 +671,11 @@ export const CONTOURS: readonly Contour[] = [
     role: 'hood',
     half: 'both',
     region: 'head',
-    rare: 1.5,
+    rare: 2,
     slots: [
       slot('attached', { face: -90, wide: 22, bow: 0, slack: 0.06, long: [120, 340] }),
       slot('opening', { face: 0, wide: 22, bow: 0, slack: 0.04, long: [180, 420] }),
-      slot('centre', { face: 130, wide: 25, bow: 0.12, slack: 0.05, long: [300, 760] }, { corners: true }),
+      slot('centre', { face: 130, wide: 25, bow: 0.12, slack: 0.05, long: [300, 760] }),
     ],
   },
   ...band('waistband', 'waistband', 'both', 'any', [300, 1250], 0),

@@ -2,6 +2,7 @@ import type { EdgeRole, Half, PieceHalf, PieceRole } from '../../../garment/inde
 import type { ProposedEdge, ProposedFollower, ProposedPiece, ProposedSeam } from '../proposal.ts';
 import { languageOf, piecesSense } from '../words/piece-sense.ts';
 import { joinsOf } from './company.ts';
+import type { Contour } from './contour-table.ts';
 import { followParent } from './follow.ts';
 import { guesses } from './guess.ts';
 import type { Guess } from './match.ts';
@@ -36,8 +37,10 @@ export function findRoles(
   const words = new Map(
     pieces.map((piece) => [piece.id, wordsOf(piecesSense([piece.name], language))] as const),
   );
-  const parents = pieces.filter((piece) => !followers.some((one) => one.piece === piece.id));
+  const following = followers.filter((one) => !isNamedForItself(words.get(one.piece)!));
+  const parents = pieces.filter((piece) => !following.some((one) => one.piece === piece.id));
   const own = runPieces(parents);
+  const foldsKnown = pieces.some((piece) => piece.edges.some((edge) => edge.kind === 'fold'));
   const ways = own.map((piece) => {
     const said = told[piece.piece.id];
     return guesses(
@@ -46,7 +49,7 @@ export function findRoles(
         (said?.role && contour && contour.role !== said.role) ||
         (said?.half && contour && contour.half !== said.half)
           ? Infinity
-          : wordCost(words.get(piece.piece.id)!, contour),
+          : wordCost(words.get(piece.piece.id)!, contour) + (foldsKnown ? unfoldedCost(piece, contour) : 0),
       (guess) => agrees(piece, guess, said?.edges ?? {}),
     );
   });
@@ -60,7 +63,7 @@ export function findRoles(
     }),
   );
   return pieces.map((piece) => {
-    const follower = followers.find((one) => one.piece === piece.id);
+    const follower = following.find((one) => one.piece === piece.id);
     const parent = follower && known.get(follower.parent);
     const found = parent
       ? followParent(piece, follower, parent, words.get(piece.id)!)
@@ -68,6 +71,20 @@ export function findRoles(
     return asTold(found, told[piece.id]);
   });
 }
+
+/** Where folds are marked at all, a band without one is hardly a half. */
+const UNFOLDED = 1.2;
+
+const unfoldedCost = ({ runs }: RunPiece, contour: Contour | null): number =>
+  contour?.band && contour.slots.some((slot) => slot.role === 'centre') && !runs.some((run) => run.fold)
+    ? UNFOLDED
+    : 0;
+
+/** A cuff may repeat the end of a longer band by chance: what is called something of its own, and no facing or lining, follows nothing. */
+const isNamedForItself = ({ roles, senses }: Words): boolean =>
+  roles.length > 0 &&
+  !roles.some((role) => role === 'pocket' || role === 'pocket-bag' || role === 'fly-shield') &&
+  !(['facing', 'lining', 'interfacing'] as const).some((sense) => senses.has(sense));
 
 /** Whether a guess says of each edge what a person said of it. */
 function agrees(

@@ -26,7 +26,7 @@ const UNLIKE = 2;
 const loose = ({ edges }: Run): boolean =>
   edges.every((edge) => edge.kind === 'hem' || edge.kind === 'free' || edge.kind === 'opening');
 
-/** A piece in one pose: its spans of one to three runs, each once for all contours. */
+/** A piece in one pose: its spans of one to four runs, each once for all contours. */
 export interface Laid {
   readonly pose: Pose;
   /** By place round the outline our way, and by how many more runs follow. */
@@ -74,7 +74,7 @@ export function lay({ spans, runs, round, moves }: RunPiece, pose: Pose): Laid {
 }
 
 /**
- * The best way to lay a contour round a piece in one pose: slots in order round the outline, each on one to three runs, runs left over at a
+ * The best way to lay a contour round a piece in one pose: slots in order round the outline, each on one to four runs, runs left over at a
  * cost. Null where a slot that may not lack finds nothing, or where it would cost more than `most`.
  */
 export function match(

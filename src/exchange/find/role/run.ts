@@ -13,6 +13,8 @@ const LOOK_MM = 1;
 export interface Run {
   readonly edges: readonly ProposedEdge[];
   readonly fold: boolean;
+  /** How many darts open in it. */
+  readonly darts: number;
   /** mm, middle size. */
   readonly long: number;
   /** Per size. */
@@ -46,7 +48,7 @@ export interface RunPiece {
 }
 
 /** So many runs in a row are taken for one role at most. */
-const MOST_RUNS = 3;
+const MOST_RUNS = 4;
 
 /** Every piece as its runs. */
 export function runPieces(pieces: readonly ProposedPiece[]): RunPiece[] {
@@ -81,6 +83,7 @@ function withRuns(piece: ProposedPiece, lists: readonly (readonly ProposedEdge[]
     return {
       edges,
       fold: edges.every((edge) => edge.kind === 'fold'),
+      darts: dartsIn(piece, edges),
       long,
       lengths: piece.areas.map((_, k) => edges.reduce((sum, edge) => sum + edge.lengths[k]!, 0)),
       face,
@@ -108,6 +111,16 @@ function withRuns(piece: ProposedPiece, lists: readonly (readonly ProposedEdge[]
     round: runs.reduce((sum, run) => sum + run.long, 0),
     moves: Math.max(0, ...runs.map((run) => Math.abs(run.moves))),
   };
+}
+
+/** Darts whose first leg follows one of the edges, with another of them behind its second. */
+function dartsIn(piece: ProposedPiece, edges: readonly ProposedEdge[]): number {
+  const at = (id: string, by: number) => {
+    const n = piece.edges.length;
+    return piece.edges[(piece.edges.findIndex((edge) => edge.id === id) + by + n) % n]!;
+  };
+  return piece.darts.filter(({ legs }) => edges.includes(at(legs[0], -1)) && edges.includes(at(legs[1], 1)))
+    .length;
 }
 
 /** Turns the grain upright. */

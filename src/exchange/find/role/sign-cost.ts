@@ -2,7 +2,7 @@ import type { Slot } from './contour-table.ts';
 import type { Guess } from './match.ts';
 import { ownRiseCost } from './compare.ts';
 import { posed } from './pose.ts';
-import type { RunPiece } from './run.ts';
+import type { Run, RunPiece } from './run.ts';
 
 /** Two teeth say back, one says front or nothing, three the centre back: *common practice*, though not every maker keeps it. */
 const TWO_ON_FRONT = 1.6;
@@ -29,7 +29,7 @@ const TELLING = new Set([
 export function signCost(piece: RunPiece, guess: Guess): number {
   const { contour } = guess;
   if (!contour) return 0;
-  let cost = 0;
+  let cost = footCost(piece, guess) + bandCost(piece, guess);
   piece.runs.forEach((drawn, i) => {
     const slot = guess.slots[i];
     if (!slot || !TELLING.has(slot.role)) return;
@@ -43,6 +43,37 @@ export function signCost(piece: RunPiece, guess: Guess): number {
     else if (slot.role === 'cap') cost += capCost(run.notches, run.turns);
   });
   return Math.max(-MOST, Math.min(MOST, cost)) + ownRiseCost({ piece, guess });
+}
+
+/** Notches of a band are on the edge that is sewn; a shaped one is longer there, below the waist. */
+const NOTCHED = 1.5;
+const SHAPED = 0.4;
+const SHAPED_MM = 4;
+
+/** What tells the two long edges of a band apart. */
+function bandCost({ runs }: RunPiece, { contour, slots }: Guess): number {
+  if (!contour!.band) return 0;
+  const of = (role: string) => runs.filter((_, i) => slots[i]?.role === role);
+  const [attached, outer] = [of('attached'), of('outer')];
+  const notches = (list: readonly Run[]) => list.reduce((sum, run) => sum + run.notches.length, 0);
+  const long = (list: readonly Run[]) => list.reduce((sum, run) => sum + run.long, 0);
+  if (attached.length === 0 || outer.length === 0) return 0;
+  const told = Math.sign(Math.min(1, notches(outer)) - Math.min(1, notches(attached)));
+  const longer = long(outer) - long(attached);
+  const shaped = contour!.role === 'waistband' && Math.abs(longer) > SHAPED_MM ? Math.sign(longer) : 0;
+  return NOTCHED * told + SHAPED * shaped;
+}
+
+/** Darts open at a waist, hardly ever at a hem. */
+const DART_AT_WAIST = -1.5;
+const DART_AT_HEM = 2;
+
+/** What darts in the lowest edge of a trunk say. */
+function footCost({ runs }: RunPiece, { contour, slots }: Guess): number {
+  const foot = contour!.slots[0]!;
+  if (contour!.region !== 'trunk' || (foot.role !== 'hem' && foot.role !== 'waist')) return 0;
+  const darted = runs.some((run, i) => slots[i] === foot && run.darts > 0);
+  return darted ? (foot.role === 'waist' ? DART_AT_WAIST : DART_AT_HEM) : 0;
 }
 
 const halfOf = (slot: Slot, half: string): 'front' | 'back' | null =>

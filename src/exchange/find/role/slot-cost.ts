@@ -68,7 +68,7 @@ const SEWN = new Set<string>([
 /** What was found to be sewn to nothing, or to be an opening. */
 function kindCost({ edges }: Run, slot: Slot): number {
   const kinds = edges.map((edge) => edge.kind);
-  if (slot.kind) return kinds.every((kind) => kind === slot.kind) ? -0.5 : 4;
+  if (slot.kind) return kinds.every((kind) => kind === slot.kind) ? -0.5 : slot.kind === 'opening' ? 1.8 : 4;
   if (kinds.includes('opening')) return slot.role === 'opening' ? 0 : 2.5;
   const loose = kinds.every((kind) => kind === 'hem' || kind === 'free');
   if (!loose) return 0;

@@ -14,6 +14,7 @@ const NOUNS: readonly (readonly [PieceSense, readonly PieceRole[]])[] = [
   ['hem-band', ['hem-band']],
   ['hood', ['hood']],
   ['collar', ['collar', 'collar-stand']],
+  ['stand', ['collar-stand', 'collar']],
   ['gusset', ['gusset', 'sleeve-gusset']],
   ['godet', ['godet']],
   ['peplum', ['peplum']],
@@ -50,8 +51,6 @@ export function wordsOf(heard: readonly Heard[]): Words {
   const noun = NOUNS.find(([sense]) => senses.has(sense));
   let roles = noun?.[1] ?? [];
   if (noun?.[0] === 'pocket' && senses.has('bag')) roles = ['pocket-bag'];
-  if (noun?.[0] === 'collar' && senses.has('under') === false && senses.has('stand'))
-    roles = ['collar-stand', 'collar'];
   if (noun?.[0] === 'sleeve' && senses.has('upper')) roles = ['upper-sleeve'];
   if (noun?.[0] === 'sleeve' && senses.has('under')) roles = ['under-sleeve'];
   const region = REGIONS.find(([sense]) => senses.has(sense))?.[1] ?? null;

@@ -23,8 +23,8 @@ const SENSES: readonly {
       PIECE_WORDS[sense][language]
         .split(' ')
         .map((word) => {
-          const letters = word.replaceAll('*', '').replaceAll('-', ' ');
-          const open = word.endsWith('*') ? '\\p{L}*' : PLURAL;
+          const letters = word.replaceAll(/[*+]/g, '').replaceAll('-', ' ');
+          const open = word.endsWith('*') ? '\\p{L}*' : word.endsWith('+') ? '\\p{L}+' : PLURAL;
           return `(?<![\\p{L}])${word.startsWith('*') ? '\\p{L}*?' : ''}${letters}${open}(?![\\p{L}])`;
         })
         .join('|'),

@@ -1,0 +1,59 @@
+// The knit tee drawn without semantics and without words; what it truly is, its sample says.
+import { describe, expect, it } from 'vitest';
+import { pathStart } from '../../geometry/index.ts';
+import { sample } from '../../samples/index.ts';
+import { recognise } from '../find/recognise.ts';
+import { patternSheet } from '../write/sheet.ts';
+import { patternFrom } from './pattern.ts';
+import { rolesAsTold } from './told.ts';
+
+const TEE = sample('knit-tee');
+const bare = () => recognise({ ...patternSheet(TEE, { semantics: false }).drawing, texts: [] });
+
+describe('a role that a person says', () => {
+  it('stands, and the rest of the pattern follows it', () => {
+    const proposal = bare();
+    const fronts = proposal.pieces.filter((piece) => piece.role === 'front');
+    expect(fronts.length).toBe(1);
+    const { pieces } = rolesAsTold(proposal, { pieces: { [fronts[0]!.id]: { role: 'back', half: 'back' } } });
+    const [told, other] = [
+      pieces.find((piece) => piece.id === fronts[0]!.id)!,
+      pieces.find((piece) => piece.role === 'front')!,
+    ];
+    expect(told).toMatchObject({ role: 'back', half: 'back', confidence: 1, because: 'as told' });
+    expect(other.id).toBe(proposal.pieces.find((piece) => piece.role === 'back')!.id);
+  });
+
+  it('of an edge keeps its neighbours in order', () => {
+    const proposal = bare();
+    const front = proposal.pieces.find((piece) => piece.role === 'front')!;
+    const side = front.edges.find((edge) => edge.role === 'side')!;
+    const { pieces } = rolesAsTold(proposal, {
+      pieces: { [front.id]: { edges: { [side.id]: { role: 'panel' } } } },
+    });
+    const again = pieces.find((piece) => piece.id === front.id)!;
+    expect(again.edges.find((edge) => edge.id === side.id)).toMatchObject({ role: 'panel', confidence: 1 });
+    expect(again.edges.map((edge) => edge.role).filter((role) => role === 'armhole')).toEqual(['armhole']);
+  });
+});
+
+describe('a piece drawn the other way round', () => {
+  it('is turned over by itself: its centre lies at the smaller x, and its seams still meet', () => {
+    const { drawing } = patternSheet(TEE, { semantics: false });
+    const wide = drawing.pages[0]!.width;
+    const turned = recognise({
+      ...drawing,
+      texts: drawing.texts.map((text) => ({ ...text, at: { ...text.at, x: wide - text.at.x - text.width } })),
+      strokes: drawing.strokes.map((stroke) => ({
+        ...stroke,
+        path: stroke.path.map(({ x, y }) => ({ x: wide - x, y })),
+      })),
+    });
+    const { pattern } = patternFrom(turned, { garment: 'top' });
+    for (const piece of pattern.pieces.filter(({ half }) => half === 'front' || half === 'back')) {
+      const x = (role: string) => pathStart(piece.edges.find((edge) => edge.role === role)!.path[0]!).x;
+      expect(x('centre'), piece.name).toBeLessThan(x('side'));
+    }
+    expect(pattern.seams.length).toBe(turned.seams.filter((seam) => seam.rank === 1).length);
+  });
+});
