@@ -106,7 +106,7 @@ describe('the whole job with the keyboard alone', () => {
     await page.locator('nav a', { hasText: 'Pieces' }).focus();
     await page.keyboard.press('Enter');
     await page.locator('.piece').first().waitFor({ timeout: 60_000 });
-    await tabTo(page, /^1 Centre front, cut/);
+    await tabTo(page, /^1 Centre front\. Cut/);
     await page.keyboard.press('Enter');
     await tabTo(page, /^hem, hem, /);
     await page.keyboard.press(' ');
