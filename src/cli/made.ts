@@ -1,7 +1,6 @@
 import {
   tellLength,
   renderPhrase,
-  told,
   levelName,
   cautionsFor,
   type Finding,
@@ -38,8 +37,8 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
       table(['level', 'size', 'pieces measure', 'target'], rows(tell)),
       '',
       `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
-      ...steps.map((s) => `step ${s.id}: ${told(s.sentence, tell)}`),
-      ...cautionsFor(fitting.pattern.cautions).map((c) => `Caution: ${told(c.words, tell)}`),
+      ...steps.map((s) => `step ${s.id}: ${renderPhrase(s.sentence, tell)}`),
+      ...cautionsFor(fitting.pattern.cautions).map((c) => `Caution: ${renderPhrase(c.words, tell)}`),
       ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),
     ].join('\n');
   return {

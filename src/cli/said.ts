@@ -19,7 +19,7 @@ export function say(finding: Finding, tell: Tell): string {
 }
 
 const isFinding = (value: object): value is Finding =>
-  'code' in value && 'severity' in value && 'where' in value && !('message' in value && !('values' in value));
+  'code' in value && 'severity' in value && 'values' in value;
 
 /**
  * An answer for programs: sentences are made, and a finding carries its sentence beside its code and its values, so that a reader

@@ -1,8 +1,7 @@
 import {
-  asPhrase,
   called,
   t,
-  told,
+  renderPhrase,
   writeFitting,
   type Body,
   type Fitting,
@@ -25,7 +24,8 @@ export function freshId(fitting: Fitting, kind: Step['kind']): string {
 function tellRefused({ step, sentence, findings }: StepResult, { show }: Body): Answer {
   return {
     json: { step, sentence, refused: true, touched: [], changes: [], findings },
-    text: (tell) => `Not done: ${told(sentence, tell)}.\nNothing was changed and nothing was written.`,
+    text: (tell) =>
+      `Not done: ${renderPhrase(sentence, tell)}.\nNothing was changed and nothing was written.`,
     show,
     findings,
   };
@@ -49,7 +49,7 @@ export async function addStep(
     return tellRefused(result, fitting.body);
   if (out !== undefined) await io.writeFile(out, writeFitting(longer));
   const { touched, changes } = result;
-  const sentence = asPhrase(result.sentence);
+  const sentence = result.sentence;
   return tellStep({ fitting: longer, before, after, sentence, touched, changes, step, wrote: out });
 }
 
@@ -67,6 +67,6 @@ export async function dropStep(
   if (out !== undefined) await io.writeFile(out, writeFitting(shorter));
   const old = new Map(before.garment.pieces.map((p) => [p.id, p]));
   const touched = after.garment.pieces.filter((p) => old.get(p.id) !== p).map((p) => p.id);
-  const sentence = t`Taken back: ${gone ? asPhrase(gone.sentence) : called(id)}`;
+  const sentence = t`Taken back: ${gone ? gone.sentence : called(id)}`;
   return tellStep({ fitting: shorter, before, after, sentence, touched, changes: [], wrote: out });
 }

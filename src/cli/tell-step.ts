@@ -58,7 +58,7 @@ function sayChange(c: Change): string {
 
 /** Those that were not there before, and every error. */
 function newFindings(before: Made, after: Made): readonly Finding[] {
-  const key = (f: Finding): string => JSON.stringify([f.code, f.where, f.values, f.message]);
+  const key = (f: Finding): string => JSON.stringify([f.code, f.where, f.values]);
   const old = new Set(before.findings.map(key));
   return after.findings.filter((f) => f.severity === 'error' || !old.has(key(f)));
 }

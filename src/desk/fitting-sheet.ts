@@ -2,7 +2,7 @@ import {
   cautionsFor,
   TELL_BOTH,
   tellIn,
-  told,
+  renderPhrase,
   type Fitting,
   type PaperChoices,
   type Pattern,
@@ -15,7 +15,7 @@ import { sizeWords } from '../pipeline/index.ts';
 type OnPaper = Pick<SheetChoices, 'notes' | 'allowances' | 'nest' | 'pieces'>;
 
 const onPaper = (pattern: Pattern, paper: PaperChoices, tell: Tell): OnPaper => ({
-  notes: cautionsFor(pattern.cautions).map((c) => told(c.words, tell)),
+  notes: cautionsFor(pattern.cautions).map((c) => renderPhrase(c.words, tell)),
   allowances: paper.allowances,
   ...(paper.nest === 'faint' ? { nest: pattern } : {}),
   ...(paper.pieces ? { pieces: paper.pieces } : {}),

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { cautionsFor } from './caution-table.ts';
-import { TELL_CM, TELL_IN, told } from './index.ts';
+import { TELL_CM, TELL_IN, renderPhrase } from './index.ts';
 
 const words = (topics: readonly string[], tell = TELL_IN): string[] =>
-  cautionsFor(topics).map((c) => told(c.words, tell));
+  cautionsFor(topics).map((c) => renderPhrase(c.words, tell));
 
 describe('cautions', () => {
   it('say how far a cord may hang in the person’s own unit: 3 in, 75 mm (16 CFR 1120)', () => {

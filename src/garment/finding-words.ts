@@ -28,7 +28,7 @@ export const findingMaker =
 
 /** What a finding says to one person. */
 export function sayFinding(table: WordsTable, finding: Finding, tell: Tell): string {
-  return finding.message ?? renderPhrase(phraseOf(table, finding.code, finding.values), tell);
+  return renderPhrase(phraseOf(table, finding.code, finding.values), tell);
 }
 
 /** A level by its name: `high hip`. */

@@ -28,9 +28,7 @@ export interface Finding {
   /** mm (or mm² / degrees where its sentence says so). */
   readonly amount?: number;
   /** What its sentence says; the room's table of words makes the sentence of it at the face. */
-  readonly values?: FindingValues;
-  /** The sentence itself, where it is not made of values yet. */
-  readonly message?: string;
+  readonly values: FindingValues;
   /** Steps that would settle it, and the words for the button. */
-  readonly remedy?: { readonly say: Phrase | string; readonly steps: readonly Step[] };
+  readonly remedy?: { readonly say: Phrase; readonly steps: readonly Step[] };
 }

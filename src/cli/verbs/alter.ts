@@ -6,7 +6,7 @@ import {
   type Alteration,
   type Param,
 } from '../../alter/index.ts';
-import { nearestWord, tellLength, told, type ParamValue, type Tell } from '../../garment/index.ts';
+import { nearestWord, tellLength, renderPhrase, type ParamValue, type Tell } from '../../garment/index.ts';
 import { toTrue } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
@@ -132,7 +132,7 @@ async function steps({ io, pipeline }: Call, file: string): Promise<Answer> {
   const text = (tell: Tell): string =>
     [
       `${fitting.title}: ${done.length === 0 ? 'nothing was altered yet.' : `${done.length} ${done.length === 1 ? 'step' : 'steps'}, in this order.`}`,
-      ...done.map((s) => `${s.id}: ${told(s.sentence, tell)}${s.off ? ' (left out for now)' : ''}`),
+      ...done.map((s) => `${s.id}: ${renderPhrase(s.sentence, tell)}${s.off ? ' (left out for now)' : ''}`),
     ].join('\n');
   return { json: { title: fitting.title, steps: done }, text, show: fitting.body.show, findings: [] };
 }

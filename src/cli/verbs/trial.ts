@@ -12,7 +12,7 @@ import {
   type Observation,
   type Step,
   tellIn,
-  told,
+  renderPhrase,
   type Tell,
 } from '../../garment/index.ts';
 import { stepsAdded, type Made } from '../../pipeline/index.ts';
@@ -77,7 +77,7 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
       {
         ...proposal.step,
         id: freshId(so, 'alter'),
-        note: told(proposal.why, tellIn(fitting.body.show)).slice(0, 2_000),
+        note: renderPhrase(proposal.why, tellIn(fitting.body.show)).slice(0, 2_000),
       },
       proposal,
     );
@@ -94,10 +94,10 @@ function tell(
   const findings = made.findings.filter((f) => f.severity === 'error');
   const lines = (tell: Tell): string[] =>
     proposals.flatMap((p, i) => [
-      `${i + 1}  ${told(p.sentence, tell)}`,
-      `   ${told(p.why, tell)}`,
+      `${i + 1}  ${renderPhrase(p.sentence, tell)}`,
+      `   ${renderPhrase(p.why, tell)}`,
       ...(answeredBy(fitting.steps, p) ? ['   accepted'] : []),
-      ...p.conflicts.map((c) => `   mind: ${told(c, tell)}`),
+      ...p.conflicts.map((c) => `   mind: ${renderPhrase(c, tell)}`),
       ...(p.blocked === undefined ? [] : [`   can't be done here: ${say(p.blocked, tell)}`]),
     ]);
   const text = (tell: Tell): string =>

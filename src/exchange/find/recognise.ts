@@ -175,15 +175,8 @@ function liesInside(nest: Nest, other: Nest): boolean {
   );
 }
 
-function sayDoubled(allowance: number): Finding {
-  return {
-    code: 'cut-and-stitching-lines',
-    severity: 'note',
-    where: {},
-    amount: allowance,
-    message: `The pieces are drawn twice, one line mostly ${allowance.toFixed(1)} mm inside the other: the outer ones were taken for cutting lines, the inner ones for stitching lines.`,
-  };
-}
+const sayDoubled = (allowance: number): Finding =>
+  exchangeFinding('cut-and-stitching-lines', 'note', {}, { allowance }, { amount: allowance });
 
 /** As one reads: from the top, left to right. */
 function byPlace(a: Nest, b: Nest): number {

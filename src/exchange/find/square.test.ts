@@ -37,7 +37,7 @@ describe('a known length', () => {
     const plain = sheet(100, '<path d="M20 20h$"/>');
     expect(findScale(plain).scale.evidence).toMatch(/^Lengths are as .* has them\.$/);
     const code = 'units-assumed';
-    const assumed = { ...plain, findings: [{ code, severity: 'warning', where: {}, message: '' } as const] };
+    const assumed = { ...plain, findings: [{ code, severity: 'warning', where: {}, values: {} } as const] };
     expect(findScale(assumed).scale.evidence).toBe('Nothing proves the lengths.');
   });
 

@@ -183,13 +183,13 @@ function withWhatFileSays(said: Corrections, asks: Asks): Corrections {
 function askFindings(said: Corrections, { included }: Asks): Finding[] {
   if (said.included !== undefined || included.offered === null) return [];
   return [
-    {
-      code: 'lines-by-file',
-      severity: 'note',
-      where: {},
-      amount: included.offered,
-      message: `${included.evidence} ${included.offered === 0 ? 'So its lines are taken for stitching lines.' : `So its lines are taken for cutting lines with ${Math.round(included.offered * 10) / 10} mm of allowance inside them.`} Say so if that is not right.`,
-    },
+    exchangeFinding(
+      'lines-by-file',
+      'note',
+      {},
+      { evidence: included.evidence, allowance: included.offered },
+      { amount: included.offered },
+    ),
   ];
 }
 

@@ -24,6 +24,14 @@ export const EXCHANGE_WORDS = {
     t`The drawn lines are taken for stitching lines, with the usual allowances outside of them. If they are cut lines, say how much allowance they include.`,
   'allowance-too-wide': ({ piece, edges }: { piece: string; edges: readonly string[] }) =>
     t`${called(piece)}: the allowance said to be inside the cut line leaves nothing of ${calledAll(edges)}. Check the allowance, and whether that line is a cut line.`,
+  'lines-by-file': ({ evidence, allowance }: { evidence: string; allowance: number }) =>
+    t`${called(evidence)} ${
+      allowance === 0
+        ? t`So its lines are taken for stitching lines.`
+        : t`So its lines are taken for cutting lines with ${len(allowance)} of allowance inside them.`
+    } Say so if that is not right.`,
+  'cut-and-stitching-lines': ({ allowance }: { allowance: number }) =>
+    t`The pieces are drawn twice, one line mostly ${len(allowance)} inside the other: the outer ones were taken for cutting lines, the inner ones for stitching lines.`,
   'levels-guessed': ({ pieces }: { pieces: readonly string[] }) =>
     t`No bust, waist or hip line was found on ${calledAll(pieces, ';')}: corners there were given their levels by the name and shape of the piece. Check them before blending sizes.`,
   'kind-assumed': ({ kind, wearer, woven }: { kind: string; wearer: string; woven: boolean }) =>

@@ -97,9 +97,5 @@ export const capital = (phrase: Phrase): Part & object => ({ capital: phrase });
 export const sentences = (phrases: readonly (Phrase | null)[]): Phrase =>
   phrases.filter((p) => p !== null).reduce((all, p, i) => (i === 0 ? p : t`${all} ${p}`), t``);
 
-/** A sentence made already, as a phrase. */
-export const asPhrase = (said: Phrase | string): Phrase =>
-  typeof said === 'string' ? { phrase: [said] } : said;
-
 export const isPhrase = (value: unknown): value is Phrase =>
   typeof value === 'object' && value !== null && Array.isArray((value as { phrase?: unknown }).phrase);

@@ -99,10 +99,6 @@ export function renderPhrase({ phrase }: Phrase, tell: Tell): string {
   return phrase.map((part) => sayPart(part, tell)).join('');
 }
 
-/** A sentence that may be made already. */
-export const told = (said: Phrase | string, tell: Tell): string =>
-  typeof said === 'string' ? said : renderPhrase(said, tell);
-
 /** What went wrong, for one person: in their unit where the error still knows its phrase. */
 export function tellError(error: Error, tell: Tell): string {
   const phrase: unknown = 'phrase' in error ? error.phrase : undefined;

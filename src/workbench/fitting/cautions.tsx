@@ -1,4 +1,4 @@
-import { cautionsFor, told, tellIn, type Fitting } from '../../garment/index.ts';
+import { cautionsFor, renderPhrase, tellIn, type Fitting } from '../../garment/index.ts';
 
 /** Where work can hurt, it is said, once and at the top. */
 export function Cautions({ fitting }: { fitting: Fitting }) {
@@ -8,7 +8,7 @@ export function Cautions({ fitting }: { fitting: Fitting }) {
     <section className="said cautions" aria-label="Cautions for this garment">
       <ul>
         {cautions.map(({ id, words }) => (
-          <li key={id}>{told(words, tellIn(fitting.body.show))}</li>
+          <li key={id}>{renderPhrase(words, tellIn(fitting.body.show))}</li>
         ))}
       </ul>
     </section>

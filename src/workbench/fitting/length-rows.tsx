@@ -1,4 +1,11 @@
-import { MEASURES, type LengthPlan, type MeasureId, tellIn, told, MM_PER } from '../../garment/index.ts';
+import {
+  MEASURES,
+  type LengthPlan,
+  type MeasureId,
+  tellIn,
+  renderPhrase,
+  MM_PER,
+} from '../../garment/index.ts';
 import { FINISHED_MM } from '../../geometry/index.ts';
 import { lengthAlteration } from '../../pipeline/index.ts';
 import { Amount } from '../parts/amount.tsx';
@@ -75,7 +82,7 @@ function LengthDeed({ plan, bench, name }: { plan: LengthPlan; bench: ReadyBench
   if (remedy)
     return (
       <button type="button" className="act" onClick={() => takeRemedy(bench, remedy)}>
-        {told(remedy.say, tellIn(bench.show))}
+        {renderPhrase(remedy.say, tellIn(bench.show))}
       </button>
     );
   if (Math.abs(plan.residual) <= FINISHED_MM) return null;

@@ -1,4 +1,4 @@
-import { tellIn, told } from '../../garment/index.ts';
+import { tellIn, renderPhrase } from '../../garment/index.ts';
 import type { Step } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { AngleField } from '../parts/angle-field.tsx';
@@ -150,7 +150,7 @@ function AmountParam({
       {limited && (
         <p className="small limit">
           Beyond {param.kind === 'length' ? amountText(param.limit!.most, show) : `${param.limit!.most}°`}:{' '}
-          {told(param.limit!.say, tellIn(show))} <em>({param.limit!.source})</em>
+          {renderPhrase(param.limit!.say, tellIn(show))} <em>({param.limit!.source})</em>
         </p>
       )}
     </div>

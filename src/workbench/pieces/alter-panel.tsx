@@ -1,5 +1,5 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { tellIn, told } from '../../garment/index.ts';
+import { tellIn, renderPhrase } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
 import type { Step } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -81,7 +81,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
                 {s.off ? (
                   <s>{nameOf(s, catalogue)}</s>
                 ) : result ? (
-                  told(result.sentence, tell)
+                  renderPhrase(result.sentence, tell)
                 ) : (
                   nameOf(s, catalogue)
                 )}

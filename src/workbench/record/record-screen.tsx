@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { writeFitting, tellIn, told } from '../../garment/index.ts';
+import { writeFitting, tellIn, renderPhrase } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
 import type { DocKey, Version } from '../store/kinds.ts';
@@ -65,7 +65,7 @@ function Decided({ bench }: { bench: ReadyBench }) {
       <li>{sizesSentence(made.plan, fitting.pattern)}</li>
       {made.steps.map((s) => (
         <li key={s.step.id}>
-          {s.step.off ? <s>{told(s.sentence, tell)}</s> : told(s.sentence, tell)}
+          {s.step.off ? <s>{renderPhrase(s.sentence, tell)}</s> : renderPhrase(s.sentence, tell)}
           {s.step.kind === 'alter' && s.step.answers && <small> — from the trial notes</small>}
           {s.step.note && <small> — {s.step.note}</small>}
         </li>

@@ -1,5 +1,13 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { bodyValue, MEASURE_IDS, MEASURES, tellIn, told, levelName, MM_PER } from '../../garment/index.ts';
+import {
+  bodyValue,
+  MEASURE_IDS,
+  MEASURES,
+  tellIn,
+  renderPhrase,
+  levelName,
+  MM_PER,
+} from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
 
@@ -79,7 +87,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
         {made.steps
           .filter((s) => !s.step.off)
           .map((s) => (
-            <li key={s.step.id}>{told(s.sentence, tellIn(show))}</li>
+            <li key={s.step.id}>{renderPhrase(s.sentence, tellIn(show))}</li>
           ))}
       </ol>
       <h3>To check on the test garment</h3>

@@ -1,5 +1,5 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { bodyValue, type Finding, type Severity, tellIn, told } from '../../garment/index.ts';
+import { bodyValue, type Finding, type Severity, tellIn, renderPhrase } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Empty } from '../parts/empty.tsx';
 import { Sign, severityWord } from '../parts/sign.tsx';
@@ -68,7 +68,7 @@ function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }
         )}
         {remedy && remedy.steps.length > 0 && (
           <button type="button" className="act main" onClick={() => takeRemedy(bench, remedy)}>
-            {told(remedy.say, tell)}
+            {renderPhrase(remedy.say, tell)}
           </button>
         )}
         {where.measure && (untaken || !place.href) && (

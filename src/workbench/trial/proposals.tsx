@@ -1,5 +1,5 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { tellIn, told } from '../../garment/index.ts';
+import { tellIn, renderPhrase } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
 import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -29,15 +29,15 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
       <ol className="proposals">
         {proposals.map((p) => {
           const taken = answeredBy(fitting.steps, p);
-          const sentence = told(p.sentence, tell);
+          const sentence = renderPhrase(p.sentence, tell);
           return (
             <li key={sentence} className="stack tight">
               <p>
                 <strong>{sentence}</strong>
               </p>
-              <p className="small">{told(p.why, tell)}</p>
+              <p className="small">{renderPhrase(p.why, tell)}</p>
               {p.conflicts
-                .map((c) => told(c, tell))
+                .map((c) => renderPhrase(c, tell))
                 .map((c) => (
                   <p key={c} className="small limit">
                     {c}
