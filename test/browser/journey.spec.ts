@@ -57,7 +57,7 @@ describe('from a tape measure to paper', () => {
     const field = page.getByLabel('at centre back', { exact: true });
     await field.fill('-1');
     const sentence = page.locator('.step-name').first();
-    await expect.poll(() => sentence.textContent(), { timeout: 20_000 }).toMatch(/shorten 25 mm \(1 in\)/);
+    await expect.poll(() => sentence.textContent(), { timeout: 20_000 }).toMatch(/shorten 1 in above/);
     const grip = page.locator('[data-param="back"]').first();
     await grip.waitFor({ timeout: 20_000 });
     const param = await grip.getAttribute('data-param');
@@ -74,7 +74,7 @@ describe('from a tape measure to paper', () => {
       .toBeLessThan(-1);
     const back = page.getByRole('button', { name: 'Undo' });
     await back.click();
-    await expect.poll(() => sentence.textContent(), { timeout: 20_000 }).toMatch(/shorten 25 mm \(1 in\)/);
+    await expect.poll(() => sentence.textContent(), { timeout: 20_000 }).toMatch(/shorten 1 in above/);
   });
 
   it('measures between two corners, and round the garment', async () => {
@@ -120,7 +120,7 @@ describe('from a tape measure to paper', () => {
     await accept.click();
     await page.getByText('Accepted:').first().waitFor();
     await walkTo(page, 'Record');
-    await expect.poll(() => page.locator('.decided').first().textContent()).toMatch(/19 mm \(3\/4 in\)/);
+    await expect.poll(() => page.locator('.decided').first().textContent()).toMatch(/lengthen 3\/4 in below/);
   });
 
   it('shows what still disagrees, leads there, and settles it', async () => {

@@ -121,11 +121,11 @@ describe('the whole job with the keyboard alone', () => {
     await page.keyboard.type('-1/2');
     await expect
       .poll(() => page.locator('.step-name').first().textContent(), { timeout: 20_000 })
-      .toMatch(/shorten 13 mm \(1\/2 in\)/);
+      .toMatch(/shorten 1\/2 in above/);
     await page.keyboard.press('ArrowUp');
     await expect
       .poll(() => page.locator('.step-name').first().textContent(), { timeout: 20_000 })
-      .toMatch(/\(3\/8 in\)/);
+      .toMatch(/shorten 3\/8 in above/);
   });
 
   it('moves the view with arrows, plus and minus', async () => {

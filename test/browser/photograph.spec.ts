@@ -82,7 +82,7 @@ describe('a photograph of a piece', () => {
       return Math.hypot(u - x, v - y);
     });
     for (const [i, long] of (await traced(page)).entries()) {
-      // 0.5 % is the bound of the issue over 400 mm; a click is no nearer than a millimetre to its corner.
+      // 0.5 % over 400 mm is what docs/formats.md says; a click is no nearer than a millimetre to its corner.
       expect(Math.abs(long - truth[i]!), `run ${i + 1}: ${long} of ${truth[i]} mm`).toBeLessThan(
         0.005 * truth[i]! + 1.7,
       );
