@@ -35,6 +35,28 @@ import { sample } from '../src/samples/index.ts';
 const IN = 25.4;
 const deg = (radians: number): number => (radians * 180) / Math.PI;
 
+/** What the pieces and edges drawn here are, by the ids that they are given here. */
+const PIECES: Readonly<Record<string, Pick<DrawnPiece, 'role' | 'half'>>> = {
+  front: { role: 'front', half: 'front' },
+  back: { role: 'back', half: 'back' },
+  sleeve: { role: 'sleeve', half: 'arm' },
+};
+const EDGES: Readonly<Record<string, Pick<Edge<'one'>, 'role' | 'half'>>> = {
+  hem: { role: 'hem' },
+  waist: { role: 'waist' },
+  side: { role: 'side' },
+  'side-low': { role: 'side' },
+  'side-up': { role: 'side' },
+  armhole: { role: 'armhole' },
+  shoulder: { role: 'shoulder' },
+  neck: { role: 'neck' },
+  centre: { role: 'centre' },
+  'cap-front': { role: 'cap', half: 'front' },
+  'cap-back': { role: 'cap', half: 'back' },
+  'underarm-front': { role: 'underarm', half: 'front' },
+  'underarm-back': { role: 'underarm', half: 'back' },
+};
+
 type Corner = readonly [number, number, string, EdgeKind?, string?];
 
 /** A straight-sided piece from corners in inches: x, y, id of the edge that leaves it. */
@@ -44,6 +66,7 @@ function piece(id: string, corners: readonly Corner[], more: Partial<DrawnPiece>
     return {
       id: name,
       name,
+      ...EDGES[name],
       kind,
       path: linePath({ x: x * IN, y: y * IN }, { x: nx * IN, y: ny * IN }),
       from,
@@ -55,6 +78,7 @@ function piece(id: string, corners: readonly Corner[], more: Partial<DrawnPiece>
   return {
     id,
     name: id,
+    ...PIECES[id],
     number: 1,
     cloth: 'shell',
     worn: wornPair(),
