@@ -9,7 +9,7 @@ import { CAST, sample } from '../src/samples/index.ts';
 import { openPage } from '../test/browser/open-page.ts';
 import { manyPieces } from './many-pieces.ts';
 
-/** The bounds: an answer to every key or drag within 100 ms; sixty pieces in fifteen sizes at 30 frames a second. */
+/** What is promised: an answer to every key or drag within 100 ms; sixty pieces in fifteen sizes at 30 frames a second. */
 const ANSWER_MS = 100;
 const FRAMES = 30;
 

@@ -1,4 +1,4 @@
-// Held to the issue's bounds: at least 95 % of the edges' roles are right by themselves, and on drawings unlike our own no wrong one is above 0.8 sure.
+// Promised: at least 95 % of the edges' roles are right by themselves, and on drawings unlike our own no wrong one is above 0.8 sure.
 // Truth: fixtures/role-drawings, whose drafter wrote the roles down beside each drawing; our samples' own roles, taken out of what is read.
 import { describe, expect, it } from 'vitest';
 import type { Pattern } from '../garment/index.ts';

@@ -2,7 +2,7 @@ import { gzipSync } from 'node:zlib';
 import { afterEach, expect, it } from 'vitest';
 import { openPage, type Opened } from './open-page.ts';
 
-/** kB of 1000 bytes, as the issue counts. */
+/** kB of 1000 bytes, as a network counts. */
 const FIRST_LOAD_KB = 250;
 
 let opened: Opened | null = null;

@@ -1,4 +1,4 @@
-// Expected answers come from the issue's own order: lines, cloth, wearer, bust; allowances as patterns are printed with (trade.md 7.6).
+// Expected answers come from the order in which it is asked: lines, cloth, wearer, bust; allowances as patterns are printed with (trade.md 7.6).
 import { describe, expect, it } from 'vitest';
 import { MM_PER } from '../../garment/index.ts';
 import { allowanceWords, bustChoices, clothChoices, linesChoices, wearerChoices } from './import-choices.ts';
