@@ -11,7 +11,9 @@ export { findAssembly, type Assembly, type AssemblyCorrections } from './tiles/a
 export { assemble } from './tiles/compose.ts';
 export { assemblyPicture } from './tiles/picture.ts';
 export { patternFrom } from './make/pattern.ts';
-export { guessGarment } from './make/garment-kind.ts';
+export { rolesAsTold } from './make/told.ts';
+export { liesAs, uprightMotion } from './make/pose.ts';
+export { guessGarment, type GarmentGuess } from './make/garment-kind.ts';
 export type { Corrections, EdgeCorrection, PieceCorrection } from './make/corrections.ts';
 export { patternSheet, sizeLayer, type PatternSheet } from './write/sheet.ts';
 export { drawingSvg, writeSvg } from './write/svg.ts';

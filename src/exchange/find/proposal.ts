@@ -61,6 +61,8 @@ export interface ProposedEdge {
   /** How sure role and half are, 0..1, and why they are thought so. */
   readonly confidence?: number;
   readonly because?: Evidence;
+  /** What else it may be, the likeliest first. */
+  readonly otherwise?: readonly { readonly role: EdgeRole; readonly half?: Half }[];
 }
 
 export interface ProposedLine {
@@ -105,6 +107,8 @@ export interface ProposedPiece {
   /** How sure role and half are, 0..1, and why they are thought so. */
   readonly confidence?: number;
   readonly because?: Evidence;
+  /** What else it may be, the likeliest first. */
+  readonly otherwise?: readonly { readonly role: PieceRole; readonly half?: PieceHalf }[];
   /** How it was drawn, seen from our custom (grain upright, centre on the left): turned over, and turned so many quarters to the left. */
   readonly drawn?: { readonly over: boolean; readonly quarter: 0 | 1 | 2 | 3 };
 }

@@ -80,7 +80,7 @@ export function findSizes(
     sizes: keys.map((k, i) => ({
       id: named.names[i]!,
       label: named.names[i]!,
-      evidence: `told by ${word}: ${k || 'none'}`,
+      evidence: toldBy(word, k),
     })),
     // Too short for its dashes to show, a tick is drawn unbroken in every size: it then belongs to whichever outline it stands on.
     sizeOf: (stroke) => (word === 'dash' && stroke.dash.length === 0 ? -1 : (index.get(key(stroke)) ?? -1)),
@@ -88,6 +88,10 @@ export function findSizes(
     findings,
   };
 }
+
+/** How a size's lines are known, in words; what a dash or a colour is like tells nobody anything. */
+const toldBy = (word: string, key: string): string =>
+  `told by ${word}: ${word === 'layer' ? `its lines are on “${key}”` : 'each size is drawn in its own'}`;
 
 /** Share of the outlines that the teller gives a key of their own in their nest, less a little for every key it needs. */
 function tellerFit(key: (stroke: Stroke) => string, nests: readonly Nest[]): number {

@@ -14,6 +14,8 @@ import type {
 
 /** What a person says about one proposed edge. */
 export interface EdgeCorrection {
+  /** Left open what it is: no role is kept, whatever was thought likely. */
+  readonly open?: boolean;
   readonly name?: string;
   /** What it is; the rest of the pattern is looked at again with that in mind. */
   readonly role?: EdgeRole;
@@ -27,6 +29,8 @@ export interface EdgeCorrection {
 }
 
 export interface PieceCorrection {
+  /** Left open what it is: no role is kept, whatever was thought likely. */
+  readonly open?: boolean;
   readonly name?: string;
   /** What it is and where it is worn; the rest of the pattern is looked at again with that in mind. */
   readonly role?: PieceRole;

@@ -103,11 +103,13 @@ export function makePiece(
       id: edgeIds.get(edge.id)!,
       name: correction?.name ?? edge.name,
       kind,
-      ...said({
-        role: correction?.role ?? edge.role,
-        also: correction?.also ?? edge.also,
-        half: correction?.half ?? edge.half,
-      }),
+      ...(correction?.open
+        ? {}
+        : said({
+            role: correction?.role ?? edge.role,
+            also: correction?.also ?? edge.also,
+            half: correction?.half ?? edge.half,
+          })),
       path: paths.map((path, k) => turnedOver(moved(path, motions[k]!), flipped)),
       from:
         own.edges?.[flipped ? proposed.edges[(i + 1) % proposed.edges.length]!.id : edge.id]?.from ??
@@ -141,7 +143,7 @@ export function makePiece(
     piece: {
       id,
       name,
-      ...said({ role: own.role ?? proposed.role, half: own.half ?? proposed.half }),
+      ...(own.open ? {} : said({ role: own.role ?? proposed.role, half: own.half ?? proposed.half })),
       number,
       cloth: own.cloth ?? proposed.cloth,
       worn: wornFromCut(

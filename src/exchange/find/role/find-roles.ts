@@ -131,6 +131,7 @@ function withRoles(
         return same?.role === slot.role && same.half === slot.half;
       }),
       because: sayEdge(piece, guess, run, seams, pieces),
+      otherwise: others(slot, ways, odds, (other) => other.slots[run] ?? null),
     };
   });
   const { contour, pose } = guess;
@@ -146,8 +147,32 @@ function withRoles(
       (other) => other.contour?.role === contour?.role && other.contour?.half === contour?.half,
     ),
     because: sayPiece(guess, words),
+    ...(contour ? { otherwise: others(contour, ways, odds, (other) => other.contour) } : {}),
     ...(contour ? { drawn: pose } : {}),
   };
+}
+
+/** Less likely than this it is not worth a question. */
+const LEAST_ODDS = 0.01;
+
+/** What else one thing may be by the ways to see its piece, the likeliest first. */
+function others<One extends { readonly role: string; readonly half?: string }>(
+  best: One,
+  ways: readonly Guess[],
+  odds: readonly number[],
+  of: (way: Guess) => One | null,
+): { role: One['role']; half?: NonNullable<One['half']> }[] {
+  const sums = new Map<string, { one: One; odds: number }>();
+  ways.forEach((way, i) => {
+    const one = of(way);
+    if (!one || (one.role === best.role && one.half === best.half)) return;
+    const key = `${one.role} ${one.half ?? ''}`;
+    sums.set(key, { one, odds: (sums.get(key)?.odds ?? 0) + odds[i]! });
+  });
+  return [...sums.values()]
+    .filter((entry) => entry.odds > LEAST_ODDS)
+    .toSorted((a, b) => b.odds - a.odds)
+    .map(({ one }) => ({ role: one.role, ...(one.half ? { half: one.half } : {}) }));
 }
 
 const round = (value: number): number => Math.round(value * 1000) / 1000;

@@ -1,3 +1,4 @@
+import { EDGE_NAMES } from '../../../garment/index.ts';
 import type { ProposedPiece, ProposedSeam } from '../proposal.ts';
 import type { Slot } from './contour-table.ts';
 import type { Guess } from './match.ts';
@@ -18,7 +19,7 @@ export function sayEdge(
 ): string {
   const run = runs[at]!;
   const around = [neighbour(slots, at, -1), neighbour(slots, at, 1)].filter(Boolean);
-  const between = around.length === 2 ? ` between ${around[0]} and ${around[1]}` : '';
+  const between = around.length === 2 ? ` between ${around.join(' and ')}` : '';
   const notches = run.notches.length > 0 ? `; ${notchWords(run)}` : '';
   return `${form(run, slots[at]!)}${between}${notches}${sewn(piece, run, seams, pieces)}`;
 }
@@ -35,7 +36,7 @@ function neighbour(slots: readonly (Slot | null)[], at: number, step: 1 | -1): s
   const n = slots.length;
   for (let i = 1; i < n; i++) {
     const slot = slots[(at + step * i + n * i) % n];
-    if (slot && slot !== slots[at]) return slot.role;
+    if (slot && slot !== slots[at]) return EDGE_NAMES[slot.role];
     if (!slot) return '';
   }
   return '';
@@ -68,7 +69,8 @@ function sewn(
 export function sayPiece({ contour, pose }: Guess, { heard }: Words): string {
   const called = heard.length > 0 ? `called ${heard.map((one) => `“${one.word}”`).join(', ')}` : '';
   if (!contour) return called;
-  const outline = `its outline is that of: ${contour.id} (${contour.slots.map((slot) => slot.role).join(', ')})`;
+  const edges = [...new Set(contour.slots.map((slot) => EDGE_NAMES[slot.role]))];
+  const outline = `its outline goes with ${edges.join(', ')}`;
   const turned = [
     pose.quarter === 2 ? 'drawn upside down' : pose.quarter % 2 === 1 ? 'drawn lying' : '',
     pose.over ? 'drawn turned over' : '',
