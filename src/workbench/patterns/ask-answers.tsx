@@ -56,6 +56,7 @@ function Lines({ asks, doubled, answers, onAnswers, show }: Props) {
         field: (mm, say) => (
           <LengthField
             label="Allowance inside the cutting lines"
+            bare
             mm={mm}
             show={show}
             narrow
@@ -82,7 +83,7 @@ function Cloth({ asks, answers, onAnswers }: Props) {
         words: 'A knit with another stretch',
         field: (cloth, say) => (
           <label className="field narrow">
-            <span className="label">It stretches by, %</span>
+            <span className="unseen">It stretches by, %</span>
             <input
               type="number"
               min={1}
@@ -130,6 +131,7 @@ function BustDifference({ asks, answers, onAnswers, show }: Props) {
         field: (mm, say) => (
           <LengthField
             label="Full bust less upper bust"
+            bare
             mm={mm ?? undefined}
             show={show}
             narrow

@@ -2,6 +2,7 @@ import { middleOf } from '../../garment/index.ts';
 import type { PieceCorrection } from '../../exchange/index.ts';
 import { boxAround, pathBox } from '../../geometry/index.ts';
 import { pathD } from '../drawing/path-d.ts';
+import { FoundRoles } from './found-roles.tsx';
 import type { FoundPiece } from './read-worker.ts';
 
 /** One proposed piece in all its sizes, with why it was taken for one; to be named, left out or turned over. */
@@ -53,6 +54,7 @@ export function FoundCard({
         turn it over
       </label>
       <p className="small">{piece.evidence}</p>
+      <FoundRoles piece={piece} said={said} onSay={onSay} />
     </li>
   );
 }

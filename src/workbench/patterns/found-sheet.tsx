@@ -7,12 +7,15 @@ import { usualUnit } from '../station/usual-unit.ts';
 import { store } from '../store/use-store.ts';
 import { AskAnswers } from './ask-answers.tsx';
 import { FoundCard } from './found-card.tsx';
+import { DoubtAsked } from './doubt-asked.tsx';
+import { doubtsOf, withDoubtAnswer } from './doubts.ts';
 import { allowanceWords } from './import-choices.ts';
 import { ImportFindings } from './import-findings.tsx';
 import { answered, stillMissing, type Answers } from './import-questions.ts';
 import type { Found, ReadDoings } from './read-worker.ts';
 import { ScaleAsked } from './scale-asked.tsx';
 import { SeamTicks } from './seam-ticks.tsx';
+import { useFoundAgain } from './use-found-again.ts';
 
 /** What a person said of the pattern as a whole; it outlives a correction of scale or pages. */
 export interface About {
@@ -46,13 +49,15 @@ const PAUSE_MS = 250;
 export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: Props) {
   const show = usualUnit(navigator.languages);
   const { name, answers } = about;
-  const garment = about.garment ?? found.garment.offered;
   const [pieces, setPieces] = useState<Readonly<Record<string, PieceCorrection>>>({});
+  const { now, busy: looking } = useFoundAgain(found, reader, pieces);
+  const garment = about.garment ?? now.garment.offered;
   const [refused, setRefused] = useState<readonly string[]>([]);
   const [taken, setTaken] = useState<readonly string[]>([]);
   const [sizes, setSizes] = useState<Readonly<Record<string, string>>>({});
   const [made, setMade] = useState<readonly Finding[] | null>(null);
   const [busy, setBusy] = useState(false);
+  const doubts = doubtsOf(now.pieces, pieces);
   const missing = stillMissing(garment, answers);
 
   const said = useMemo(
@@ -133,13 +138,20 @@ export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: 
             ))}
           </select>
           <small id="garment-why">
-            Taken for {garmentKind(found.garment.offered).called}. {found.garment.evidence}
+            Taken for {garmentKind(now.garment.offered).called}. {now.garment.evidence}
           </small>
         </label>
       </section>
       <ScaleAsked found={found} scaleBy={scaleBy} onScale={onScale} />
+      <DoubtAsked
+        doubts={doubts}
+        pieces={now.pieces}
+        wearer={answers.wearer ?? 'woman'}
+        busy={looking}
+        onAnswer={(doubt, answer) => setPieces(withDoubtAnswer(pieces, doubt, answer))}
+      />
       <FoundPieces
-        found={found}
+        found={{ ...found, ...now }}
         pieces={pieces}
         sizes={sizes}
         onPiece={correct}
@@ -166,6 +178,8 @@ export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: 
         </a>
       </div>
       <p className="small">
+        {doubts.length > 0 &&
+          `${doubts.length} of what the pieces and edges are is still in doubt: unanswered, each is kept as what it is likeliest to be. `}
         Levels, edges, seams and what repeats what can be corrected afterwards by pointing.
       </p>
     </>

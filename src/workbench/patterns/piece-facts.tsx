@@ -21,6 +21,7 @@ import { Amount } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { follow, joinEdges, putEdge, putPiece } from '../../desk/index.ts';
 import type { ChangePattern } from './change-pattern.ts';
+import { RolePick } from './role-pick.tsx';
 
 const KINDS: Record<EdgeKind, string> = {
   seam: 'sewn to another edge',
@@ -44,35 +45,6 @@ function waysToCut(piece: NestedPiece): ReadonlyMap<string, NestedPiece['worn']>
     wornOnce('right'),
   ];
   return new Map(ways.map((worn) => [timesWords({ ...piece, worn }), worn]));
-}
-
-/** A choice among roles in plain words. `not known` stands there until one is chosen. */
-function RolePick<R extends string>({
-  label,
-  role,
-  names,
-  onRole,
-}: {
-  readonly label: string;
-  readonly role: R | undefined;
-  readonly names: Readonly<Record<R, string>>;
-  readonly onRole: (role: R) => void;
-}) {
-  return (
-    <label className="field">
-      <span className="label">{label}</span>
-      <select value={role ?? ''} onChange={(e) => onRole(e.target.value as R)}>
-        <option value="" disabled>
-          not known
-        </option>
-        {(Object.entries(names) as [R, string][]).map(([id, say]) => (
-          <option key={id} value={id}>
-            {say}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
 }
 
 interface Props {

@@ -1,23 +1,34 @@
 import {
   assemblyPicture,
   guessGarment,
+  liesAs,
   patternFrom,
   proposalSummary,
   readDrawing,
   recognise,
-  type Asked,
+  rolesAsTold,
+  uprightMotion,
   type Asks,
   type Assembly,
   type AssemblyCorrections,
   type Corrections,
   type Drawing,
+  type GarmentGuess,
   type Progress,
   type Proposal,
   type ProposalSummary,
 } from '../../exchange/index.ts';
-import { edgeName } from '../../garment/index.ts';
-import type { Finding, GarmentKind, Pattern } from '../../garment/index.ts';
-import type { Path } from '../../geometry/index.ts';
+import { edgeName, middleOf } from '../../garment/index.ts';
+import type {
+  EdgeKind,
+  EdgeRole,
+  Finding,
+  Half,
+  Pattern,
+  PieceHalf,
+  PieceRole,
+} from '../../garment/index.ts';
+import { pathMove, type Path } from '../../geometry/index.ts';
 import { answerCalls } from '../call/index.ts';
 
 /** A proposed piece as drawn on the file's sheet, for the person to say yes to. */
@@ -28,6 +39,27 @@ export interface FoundPiece {
   readonly evidence: string;
   /** Edges per size, sheet mm, y up. */
   readonly paths: readonly (readonly Path[])[];
+  /** It repeats another piece, and is what that is. */
+  readonly follows: boolean;
+  readonly found: FoundRole<PieceRole, PieceHalf>;
+  readonly edges: readonly FoundEdge[];
+}
+
+/** What something is thought to be, how surely (0..1), why, and what else it may be. */
+export interface FoundRole<Role, Half> {
+  readonly role?: Role;
+  readonly half?: Half;
+  readonly confidence: number;
+  readonly because: string;
+  readonly otherwise: readonly { readonly role: Role; readonly half?: Half }[];
+}
+export interface FoundEdge {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: EdgeKind;
+  readonly found: FoundRole<EdgeRole, Half>;
+  /** In the middle size, laid as it is thought to be worn: grain upright, centre at the smaller x. mm, y up. */
+  readonly worn: Path;
 }
 export interface Found {
   readonly name: string;
@@ -38,7 +70,7 @@ export interface Found {
   /** Stitching lines are drawn inside the cutting lines. */
   readonly doubled: boolean;
   /** The kind of garment it is taken for, and why. */
-  readonly garment: Asked<GarmentKind> & { readonly offered: GarmentKind };
+  readonly garment: GarmentGuess;
   /** How the pages lie together; null for a file of one sheet. */
   readonly tiles: Tiles | null;
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly evidence: string }[];
@@ -87,6 +119,34 @@ function tilesOf(read: Drawing, assembly: Assembly): Tiles | null {
   };
 }
 
+/** Only what is known, and how well. */
+function foundRole<Role, Half>(one: Partial<FoundRole<Role, Half>>): FoundRole<Role, Half> {
+  const { role, half, confidence = 0, because = '', otherwise = [] } = one;
+  return { confidence, because, otherwise, ...(role ? { role } : {}), ...(half ? { half } : {}) };
+}
+
+function foundPieces(p: Proposal): FoundPiece[] {
+  return p.pieces.map((x) => {
+    const upright = uprightMotion(x, liesAs(x, {}));
+    return {
+      id: x.id,
+      name: x.name,
+      words: x.words,
+      evidence: x.evidence,
+      paths: p.sizes.map((_, k) => x.edges.map((e) => e.paths[k]!)),
+      follows: p.followers.some((f) => f.piece === x.id),
+      found: foundRole(x),
+      edges: x.edges.map((e) => ({
+        id: e.id,
+        name: e.name,
+        kind: e.kind,
+        found: foundRole(e),
+        worn: pathMove(e.paths[middleOf(p.sizes.length)]!, upright),
+      })),
+    };
+  });
+}
+
 const doings = {
   read: async ({ bytes, name, scaleBy, assembly }: ReadAsk, tell: (p: Progress) => void): Promise<Found> => {
     const options = { onProgress: tell, clock: () => performance.now() };
@@ -108,13 +168,7 @@ const doings = {
       garment: guessGarment(p),
       tiles: tilesOf(drawing, p.assembly),
       sizes: p.sizes.map(({ id, label, evidence }) => ({ id, label, evidence })),
-      pieces: p.pieces.map((x) => ({
-        id: x.id,
-        name: x.name,
-        words: x.words,
-        evidence: x.evidence,
-        paths: p.sizes.map((_, k) => x.edges.map((e) => e.paths[k]!)),
-      })),
+      pieces: foundPieces(p),
       seams: p.seams.map((s) => ({
         id: s.id,
         say: `${say(s.a)} to ${say(s.b)}`,
@@ -123,6 +177,12 @@ const doings = {
         rank: s.rank,
       })),
     };
+  },
+  /** The pieces found again with what a person said of some of them, and the garment they then make. */
+  again: (corrections: Corrections): Pick<Found, 'pieces' | 'garment'> => {
+    if (!proposal) throw new Error('Nothing has been read yet.');
+    const told = rolesAsTold(proposal, corrections);
+    return { pieces: foundPieces(told), garment: guessGarment(told) };
   },
   make: (corrections: Corrections): { pattern: Pattern; findings: readonly Finding[] } => {
     if (!proposal) throw new Error('Nothing has been read yet.');

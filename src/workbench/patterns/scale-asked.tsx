@@ -19,21 +19,23 @@ export function ScaleAsked({
       <p className="small">{found.summary.assembly}</p>
       {!found.proven && (
         <form
-          className="row about ask"
+          className="ask"
           onSubmit={(e) => {
             e.preventDefault();
             onScale(scale.trim());
           }}
         >
-          <label className="field wide">
-            <span className="label">
-              A length drawn in the file whose size you know, such as “100 mm square” or “4 in square”
-            </span>
-            <input type="text" value={scale} onChange={(e) => setScale(e.target.value)} />
-          </label>
-          <button type="submit" className="act">
-            Measure by that
-          </button>
+          <div className="row about">
+            <label className="field wide">
+              <span className="label">
+                A length drawn in the file whose size you know, such as “100 mm square” or “4 in square”
+              </span>
+              <input type="text" value={scale} onChange={(e) => setScale(e.target.value)} />
+            </label>
+            <button type="submit" className="act">
+              Measure by that
+            </button>
+          </div>
         </form>
       )}
     </section>

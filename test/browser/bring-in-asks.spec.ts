@@ -1,0 +1,110 @@
+// The drawing: a raglan top with French words, fixtures/role-drawings; its truth says that the upper edge of its back is a neckline.
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openPage, type Opened } from './open-page.ts';
+
+const DRAWING = new URL('../../src/exchange/fixtures/role-drawings/raglan-top.dxf', import.meta.url);
+
+describe('what only a person can say of a drawing', () => {
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openPage({ width: 390, height: 844 });
+    const { page } = opened;
+    await page.goto(`${opened.url}#/patterns`);
+    await page.getByRole('heading', { level: 1, name: 'Patterns' }).waitFor();
+    await page.locator('.filepick input').setInputFiles({
+      name: 'raglan.dxf',
+      mimeType: 'application/octet-stream',
+      buffer: readFileSync(DRAWING),
+    });
+    await page.locator('#found-head').waitFor({ timeout: 120_000 });
+  });
+  afterAll(() => opened.close());
+
+  const doubtsLeft = async (): Promise<number> => {
+    const words = await opened.page
+      .getByRole('region', { name: 'What the pieces are' })
+      .getByRole('status')
+      .textContent();
+    return words?.startsWith('Nothing') ? 0 : Number.parseInt(words ?? '', 10);
+  };
+
+  it('is answered for nobody: the button says what is missing and leads there', async () => {
+    const { page } = opened;
+    expect(await page.getByRole('radio', { checked: true }).count()).toBe(0);
+    await page
+      .getByRole('button', { name: 'Still to be said: the printed lines, the cloth, for whom' })
+      .press('Enter');
+    const first = page.getByRole('group', { name: 'What are the printed lines?' }).getByRole('radio').first();
+    expect(await first.evaluate((radio) => radio === document.activeElement)).toBe(true);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+
+  it('is answered by keyboard alone, question after question', async () => {
+    const { page } = opened;
+    const checked = (question: string) =>
+      page.getByRole('group', { name: question }).locator('label:has(:checked)').textContent();
+    await page.keyboard.press('Space');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    expect(await checked('What are the printed lines?')).toBe('Cutting lines, 1 cm of allowance inside them');
+    await page.getByRole('button', { name: 'Still to be said: the cloth, for whom' }).press('Enter');
+    await page.keyboard.press('Space');
+    for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowDown');
+    expect(await checked('Which cloth is it drafted for?')).toBe('A knit, stretchy: it stretches by 50 %');
+    await page.getByRole('button', { name: 'Still to be said: for whom' }).press('Enter');
+    await page.keyboard.press('Space');
+    expect(await checked('For whom is it?')).toBe('A woman');
+    const bust = page.getByRole('group', { name: /full bust/ });
+    await bust.getByRole('radio', { name: 'B cup: 2 in' }).press('Space');
+    await page.getByRole('button', { name: 'Keep this pattern' }).waitFor();
+    await page
+      .getByRole('region', { name: 'What to know before keeping it' })
+      .getByText('No bust, waist or hip line was found')
+      .waitFor({ timeout: 30_000 });
+  });
+
+  it('and what is in doubt on the figure: one answer, and the rest is found again', async () => {
+    const { page } = opened;
+    const before = await doubtsLeft();
+    expect(before).toBeGreaterThan(0);
+    const question = page.getByRole('heading', { level: 3 });
+    expect(await question.textContent()).toBe('“DOS”: is this the neckline?');
+    await page
+      .getByRole('img', { name: /“DOS” laid where it is thought to be worn, seen from behind/ })
+      .waitFor();
+    await page
+      .getByRole('group', { name: /neckline/ })
+      .getByRole('button', { name: 'neckline' })
+      .press('Enter');
+    await expect.poll(doubtsLeft, { timeout: 30_000 }).toBeLessThan(before);
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent))
+      .toBe(await question.textContent());
+    expect(await question.textContent()).not.toContain('“DOS”');
+    const after = await doubtsLeft();
+    await page.getByRole('button', { name: 'Leave it open' }).press('Enter');
+    await expect.poll(doubtsLeft, { timeout: 30_000 }).toBe(after - 1);
+  });
+
+  it('is kept, and the pattern shows it', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Keep this pattern' }).press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'raglan' }).waitFor({ timeout: 60_000 });
+    await page
+      .getByText(
+        'Drafted as a top for a woman, of a knit that stretches by 50 %; the full bust is 2 in more than the upper bust.',
+      )
+      .waitFor();
+    await page.getByText('cutting lines with 1 cm of allowance inside them').waitFor();
+    await page.getByRole('group', { name: 'Pieces' }).getByRole('button', { name: /DOS/ }).press('Enter');
+    await page
+      .getByRole('list', { name: 'Edges' })
+      .getByRole('button', { name: /^edge 3 \(above\)/ })
+      .press('Enter');
+    const role = page.getByRole('combobox', { name: 'Which edge it is' });
+    expect(await role.locator('option:checked').textContent()).toBe('neckline');
+    expect(opened.strangers).toEqual([]);
+    expect(opened.complaints).toEqual([]);
+  });
+});
