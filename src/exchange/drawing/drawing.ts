@@ -41,6 +41,8 @@ export interface DrawnText {
   readonly width: number;
   readonly layer: string;
   readonly belongs?: Belongs;
+  /** Its letters are drawn as shapes or single strokes, and were read from those. */
+  readonly fromShape?: true;
 }
 
 export interface DrawnPage {

@@ -6,6 +6,7 @@ import { boxInside } from '../drawing/drawing.ts';
 import type { Stroke } from '../drawing/drawing.ts';
 import { isUprightBox } from '../tiles/window.ts';
 import { Groups } from './groups.ts';
+import { boxGap, nearBoxes } from './near-box.ts';
 
 /** Height or width of a letter, mm. */
 const LETTER_MM = [0.7, 90] as const;
@@ -21,9 +22,8 @@ const ALIKE = 0.35;
 /** So many letters side by side are a word; where there are words, a pair is one too (a size). */
 const WORD = 4;
 const PAIR = 2;
-/** With more shapes than these the sheet is no pattern; with more in one place only these are looked at. */
+/** With more shapes than these the sheet is no pattern. */
 const MOST = 60_000;
-const NEAR = 400;
 
 const CELL_MM = 30;
 
@@ -44,7 +44,11 @@ export function letterStrokes(strokes: readonly Stroke[]): ReadonlySet<Stroke> {
     return [{ stroke, box, size, area: Math.abs(pathsArea([stroke.path])) }];
   });
   if (shapes.length < WORD || shapes.length > MOST) return new Set();
-  const around = neighbours(shapes);
+  const near = nearBoxes(
+    shapes.map(({ box }) => box),
+    CELL_MM,
+  );
+  const around = (i: number) => near(i, BESIDE * shapes[i]!.size);
   const letters = shapes.flatMap((shape, i) =>
     isLetter(
       shape,
@@ -65,7 +69,7 @@ export function letterStrokes(strokes: readonly Stroke[]): ReadonlySet<Stroke> {
         if (
           cubicCount(shapes[k]!.stroke.path) > 3 &&
           shapes[k]!.size < 1.2 * shapes[i]!.size &&
-          gap(shapes[i]!, shapes[k]!) < 0.4 * shapes[i]!.size
+          boxGap(shapes[i]!.box, shapes[k]!.box) < 0.4 * shapes[i]!.size
         )
           found.add(k);
     }
@@ -86,42 +90,6 @@ function isLetter(shape: Shape, near: readonly Shape[]): boolean {
   return covered < THIN * pathLength(shape.stroke.path) ** 2;
 }
 
-const gap = (a: Shape, b: Shape): number =>
-  Math.max(
-    a.box.minX - b.box.maxX,
-    b.box.minX - a.box.maxX,
-    a.box.minY - b.box.maxY,
-    b.box.minY - a.box.maxY,
-    0,
-  );
-
-/** For each shape those that may lie within or beside it. */
-function neighbours(shapes: readonly Shape[]): (i: number) => number[] {
-  const cells = new Map<string, number[]>();
-  const range = (from: number, to: number) =>
-    Array.from(
-      { length: Math.floor(to / CELL_MM) - Math.floor(from / CELL_MM) + 1 },
-      (_, i) => Math.floor(from / CELL_MM) + i,
-    );
-  const cellsOf = ({ box }: Shape, reach: number): string[] =>
-    range(box.minX - reach, box.maxX + reach).flatMap((x) =>
-      range(box.minY - reach, box.maxY + reach).map((y) => `${x} ${y}`),
-    );
-  shapes.forEach((shape, i) => {
-    for (const key of cellsOf(shape, 0)) {
-      const list = cells.get(key);
-      if (!list) cells.set(key, [i]);
-      else if (list.length < NEAR) list.push(i);
-    }
-  });
-  return (i) => {
-    const shape = shapes[i]!;
-    const all = new Set(cellsOf(shape, BESIDE * shape.size).flatMap((key) => cells.get(key) ?? []));
-    all.delete(i);
-    return [...all];
-  };
-}
-
 function sideBySide(
   shapes: readonly Shape[],
   letters: readonly number[],
@@ -133,7 +101,7 @@ function sideBySide(
     const a = shapes[i]!;
     for (const k of around(i)) {
       const b = shapes[k]!;
-      if (!wanted.has(k) || gap(a, b) > BESIDE * Math.max(a.size, b.size)) continue;
+      if (!wanted.has(k) || boxGap(a.box, b.box) > BESIDE * Math.max(a.size, b.size)) continue;
       if (Math.min(a.size, b.size) > ALIKE * Math.max(a.size, b.size)) groups.join(i, k);
     }
   }

@@ -6,6 +6,7 @@ import type { Nest } from './nest.ts';
 import type { Outline } from './outline.ts';
 import type { ProposedSize } from './proposal.ts';
 import { sizeInWords } from './words/label-words.ts';
+import { sizeRank } from './words/size-rank.ts';
 
 /** What may tell sizes apart, plainest first. */
 const TELLERS: readonly { readonly word: string; readonly key: (stroke: Stroke) => string }[] = [
@@ -173,16 +174,6 @@ function layerSize(key: string, word: string): string {
   // `s36`, `layer size_36`, `36 (large)`: the only number in the name.
   const numbers = name.match(/\d{1,3}/g) ?? [];
   return numbers.length === 1 ? numbers[0] : '';
-}
-
-/** Letters by growing size; numbers come as they count. */
-const LETTERS = ['XXXXS', 'XXXS', 'XXS', 'XS', 'S', 'M', 'L', 'XL', 'XXL', 'XXXL', 'XXXXL', 'XXXXXL'];
-
-function sizeRank(name: string): number {
-  const many = /^([2-6])XL?$/.exec(name);
-  if (many) return LETTERS.indexOf('L') + Number(many[1]);
-  const letter = LETTERS.indexOf(name);
-  return letter >= 0 ? letter : parseInt(name, 10);
 }
 
 /** As many size names as there are sizes, standing in one row or column: the smallest is the first. Page numbers are no sizes. */
