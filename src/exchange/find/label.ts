@@ -6,6 +6,8 @@ import { cutCount, isLevelName, says, sizeInWords } from './words/label-words.ts
 
 export interface PieceLabel {
   readonly name: string;
+  /** Its number, where that was read from its shape: pieces are then numbered 1 to n. */
+  readonly number?: string;
   readonly cloth: Cloth;
   readonly cut: { readonly count: number; readonly mirrored: boolean };
   /** Where it is worn, if its words say that it is on one side only. */
@@ -54,8 +56,10 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
   const alike = !pair && says('alike', all);
   const side = sideSaid(name, all);
   const n = Math.min(20, Math.max(1, count?.count ?? (onFold || side ? 1 : 2)));
+  const number = inside.find((text) => text.fromShape)?.text;
   return {
     name,
+    ...(number === undefined ? {} : { number }),
     cloth: says('lining', all)
       ? 'lining'
       : says('interfacing', all) && !says('shell', all)
@@ -69,7 +73,9 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
     words,
     evidence: name
       ? `named by the words on it: “${name}”${count ? `, “${count.words}”` : ''}`
-      : 'no words on it',
+      : number === undefined
+        ? 'no words on it'
+        : `its number ${number} read from its shape`,
   };
 }
 

@@ -108,13 +108,23 @@ function sideBySide(
   return groups.lists(letters, (i) => i);
 }
 
-/** That words are shapes, or that there are none. */
-export function sayWords(letters: number, texts: number): Finding[] {
-  if (letters === 0 && texts > 0) return [];
+/** What was read from shapes, that words are shapes that were not, or that there are none. `unread`: strokes of letters. */
+export function sayWords(words: {
+  readonly unread: number;
+  readonly texts: number;
+  readonly sizes: readonly string[];
+  readonly numbers: readonly string[];
+}): Finding[] {
+  const { unread, texts, sizes, numbers } = words;
   const severity = texts > 0 ? 'note' : 'warning';
+  const read = sizes.length + numbers.length;
   return [
-    letters > 0
-      ? exchangeFinding('words-drawn', severity, {}, { letters, some: texts > 0 })
-      : exchangeFinding('no-words', severity, {}, {}),
+    ...(read > 0
+      ? [exchangeFinding('shapes-read', severity, {}, { sizes, numbers, all: texts > 0 || unread > 0 })]
+      : []),
+    ...(unread > 0
+      ? [exchangeFinding('words-drawn', severity, {}, { letters: unread, some: texts + read > 0 })]
+      : []),
+    ...(unread + texts + read === 0 ? [exchangeFinding('no-words', severity, {}, {})] : []),
   ];
 }

@@ -56,7 +56,7 @@ export function findPiece(
   const shared = loose.filter((run) => around.sizeOf(run) < 0);
 
   const label = readLabel(named === undefined ? rings : [boxRing(box)], texts);
-  const name = named || label.name || `Piece ${number}`;
+  const name = named || label.name || `Piece ${label.number ?? number}`;
   const where = { piece: `piece-${number}` };
   const lacking = around.sizes.filter((_, k) => !outlines[k]).map((size) => size.label);
   if (lacking.length > 0) {

@@ -28,7 +28,8 @@ import type { Proposal, ProposedPiece } from './proposal.ts';
 import { findRoles } from './role/find-roles.ts';
 import { scaled } from './scaled.ts';
 import { findSeams } from './seams.ts';
-import { findSizes } from './sizes.ts';
+import { readShapes } from './glyph/read-shapes.ts';
+import { findNamedSizes, sizeCounts } from './glyph/shape-sizes.ts';
 import { spreadPieces } from './spread.ts';
 import { findScale } from './square.ts';
 import { splitUnderlaps } from './underlap.ts';
@@ -74,7 +75,6 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   budget.report('finding outlines', 0, 3);
   const drawn = ofTheSheet(sheet, assembly, scale.factor, findings);
   const letters = letterStrokes(drawn);
-  findings.push(...sayWords(letters.size, sheet.texts.length));
   const found = findOutlines(
     drawn.filter((stroke) => !letters.has(stroke)),
     budget,
@@ -90,8 +90,19 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   const { nests: single, allowance, sewn } = withoutStitching(nests);
   if (allowance !== null) findings.push(sayDoubled(allowance));
   const ordered = single.toSorted(byPlace);
-  const sizes = findSizes(ordered, sheet.texts, sheet.strokes);
+  const shapes = readShapes(
+    drawn,
+    ordered.map((nest) => nest.outlines.map(({ ring }) => ring)),
+    sizeCounts(ordered),
+  );
+  const { found: sizes, fromShapes } = findNamedSizes(ordered, sheet.texts, shapes.sizes, sheet.strokes);
+  const numbers = shapes.numbers.map(({ text }) => text);
+  const unread = [...letters].filter((stroke) => !shapes.strokes.has(stroke)).length;
+  findings.push(...sayWords({ unread, texts: sheet.texts.length, sizes: fromShapes, numbers }));
   findings.push(...sizes.findings, ...sayOpen(found.loose, nests));
+  const isLetter = ({ style }: { readonly style: Stroke }): boolean => shapes.strokes.has(style);
+  const loose = found.loose.filter((run) => !isLetter(run));
+  const small = found.small.filter((shape) => !isLetter(shape));
   const pieces: ProposedPiece[] = [];
   ordered.forEach((_, i) => {
     budget.look();
@@ -99,9 +110,9 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     const made = findPiece(sizes.bySize[i]!, i + 1, {
       sizes: sizes.sizes,
       sizeOf: (run) => sizes.sizeOf(run.style),
-      loose: found.loose,
-      small: found.small,
-      texts: sheet.texts,
+      loose,
+      small,
+      texts: [...sheet.texts, ...shapes.numbers],
     });
     pieces.push({ ...made.piece, edges: withInside(made.piece.edges, sizes.bySize[i]!, sewn) });
     findings.push(...made.findings);

@@ -33,6 +33,8 @@ export interface SizesFound {
   readonly sizeOf: (stroke: Stroke) => number;
   /** In each nest one outline per size; null where the nest has none in that size. */
   readonly bySize: readonly (readonly (Outline | null)[])[];
+  /** Whether something on the sheet says what they are called; else they are numbered. */
+  readonly named: boolean;
   readonly findings: readonly Finding[];
 }
 
@@ -86,6 +88,7 @@ export function findSizes(
     // Too short for its dashes to show, a tick is drawn unbroken in every size: it then belongs to whichever outline it stands on.
     sizeOf: (stroke) => (word === 'dash' && stroke.dash.length === 0 ? -1 : (index.get(key(stroke)) ?? -1)),
     bySize,
+    named: named.sure,
     findings,
   };
 }
@@ -121,7 +124,8 @@ function sizesByOrder(
   const often = new Map<number, number>();
   for (const { outlines } of many) often.set(outlines.length, (often.get(outlines.length) ?? 0) + 1);
   const [count] = [...often].reduce((a, b) => (b[1] > a[1] || (b[1] === a[1] && b[0] > a[0]) ? b : a));
-  const names = namesInWords(count, texts) ?? Array.from({ length: count }, (_, i) => String(i + 1));
+  const said = namesInWords(count, texts);
+  const names = said ?? Array.from({ length: count }, (_, i) => String(i + 1));
   const sizes = names.map((name): ProposedSize => ({
     id: name,
     label: name,
@@ -135,6 +139,7 @@ function sizesByOrder(
       const inward = outlines.toSorted((a, b) => a.area - b.area);
       return sizes.map((_, i) => inward[i] ?? null);
     }),
+    named: said !== null,
     findings: [exchangeFinding('sizes-by-order', 'warning', {}, { sizes: names })],
   };
 }
@@ -144,6 +149,7 @@ function oneSize(nests: readonly Nest[]): SizesFound {
     sizes: [{ id: 'one', label: 'one size', evidence: 'every piece is drawn once' }],
     sizeOf: () => 0,
     bySize: nests.map((nest) => [nest.outlines[0]!]),
+    named: true,
     findings: [],
   };
 }

@@ -63,6 +63,16 @@ export const EXCHANGE_WORDS = {
     t`${left === 1 ? t`One line or word stands` : t`${left} lines or words stand`} kilometres away from any pattern; ${left === 1 ? t`it was` : t`they were`} left out. The file may be damaged: compare what was found with the pattern.`,
   'words-drawn': ({ letters, some }: { letters: number; some: boolean }) =>
     t`${some ? t`Some words` : t`Words`} are drawn as shapes (${letters} ${plural(letters, t`outline`, t`outlines`)} of letters) and cannot be read. ${TO_SAY}`,
+  'shapes-read': ({
+    sizes,
+    numbers,
+    all,
+  }: {
+    sizes: readonly string[];
+    numbers: readonly string[];
+    all: boolean;
+  }) =>
+    t`Read from the shapes of letters: ${sizes.length === 0 ? t`the numbers of the pieces` : numbers.length === 0 ? t`the sizes ${calledAll(sizes)}` : t`the sizes ${calledAll(sizes)} and the numbers of the pieces`}. Compare them with the sheet.${all ? t`` : t` ${TO_SAY}`}`,
   'no-words': () => t`No words were found in the file. ${TO_SAY}`,
   'outline-unclosed': ({ count, closeByHand }: { count: number; closeByHand: Phrase }) =>
     t`${count} long ${plural(count, t`line goes`, t`lines go`)} nearly round a piece without closing and ${plural(count, t`was`, t`were`)} left out: a size or a piece may be missing. ${closeByHand}`,

@@ -27,13 +27,19 @@ const ALIKE: Readonly<Record<string, string>> = {
   '7': '',
   '8': '',
   '9': 'gq',
-  S: 's',
+  S: '',
   M: '',
   L: '',
-  X: 'x',
+  X: '',
 };
+/** Small letters of the same shape as the capital, which name the same size. */
+const CAPITAL: Readonly<Record<string, string>> = { s: 'S', x: 'X' };
 
-const TABLE = DIGIT_SHAPES.map(([char, rings, text]) => ({ char, rings, shape: shapeFrom(text) }));
+const TABLE = DIGIT_SHAPES.map(([char, rings, text]) => ({
+  char: CAPITAL[char] ?? char,
+  rings,
+  shape: shapeFrom(text),
+}));
 
 /**
  * Which of the digits or of `S M L X` a shape is, null where that is not sure. `rings`: how many rings a filled letter has;

@@ -11,7 +11,7 @@ const CERTAIN = 0.5;
 const MOST = 60;
 
 /** The middle of a word on the sheet. */
-export const middleOf = ({ box, quarters }: ReadWord): Point =>
+const middleOf = ({ box, quarters }: ReadWord): Point =>
   quarterTurned({ x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 }, -quarters);
 
 /**

@@ -22,7 +22,7 @@ const ALIKE = 0.5;
 const CELL_MM = 10;
 
 /** How two letters stand beside one another on a level line, null where they do not: their gap, in heights of the higher one. */
-export function besideGap(a: Box, b: Box): number | null {
+function besideGap(a: Box, b: Box): number | null {
   const [high, other] = [a.maxY - a.minY, b.maxY - b.minY];
   const low = Math.min(high, other);
   const most = Math.max(high, other);
