@@ -35,6 +35,7 @@ const INSIDE: Record<string, Record<string, number>> = {
     dart: 3,
     follow: 4,
     entry: 5,
+    promise: 6,
     ways: 6,
     catalogue: 7,
     step: 8,

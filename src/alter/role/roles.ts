@@ -1,63 +1,26 @@
-import { edgeAt, edgesOf, halfOf, hasEdge, hasRole, leaders } from '../../garment/index.ts';
-import type {
-  DrawnPiece,
-  EdgeRef,
-  EdgeRole,
-  Garment,
-  Half,
-  PieceId,
-  PieceRole,
-  Seam,
+import {
+  edgeAt,
+  edgesOf,
+  halfOf,
+  hasEdge,
+  hasRole,
+  isSleeve,
+  leaders,
+  panels,
+  sleeves,
 } from '../../garment/index.ts';
+import type { DrawnPiece, EdgeRef, EdgeRole, Garment, Half, PieceId, Seam } from '../../garment/index.ts';
 import { pathAt } from '../../geometry/index.ts';
 import { Refusal } from '../words/refusal.ts';
 
 /** The pieces and seams that alterations work on, by what they are. */
 
+export { isSleeve, panels, sleeves };
+
 export function pieceOf(garment: Garment, id: PieceId): DrawnPiece {
   const piece = garment.pieces.find((p) => p.id === id);
   if (!piece) throw new Refusal('piece-missing', { piece: id }, { piece: id });
   return piece;
-}
-
-export const isSleeve = (piece: DrawnPiece): boolean => hasEdge(piece, 'cap');
-export const sleeves = (garment: Garment): DrawnPiece[] => leaders(garment).filter(isSleeve);
-
-/** Roles by which a piece is known to be worn round the trunk or the legs. */
-const BODY: readonly EdgeRole[] = ['side', 'panel', 'shoulder', 'rise', 'inseam'];
-/** Pieces of a half that are sewn on to those round the body, whatever edges they have. */
-const SEWN_ON: readonly (PieceRole | undefined)[] = [
-  'pocket',
-  'pocket-bag',
-  'flap',
-  'fly-shield',
-  'collar',
-  'collar-stand',
-  'lapel',
-  'cuff',
-  'waistband',
-  'hem-band',
-  'neckband',
-  'facing',
-  'strap',
-  'tab',
-];
-
-/**
- * The pieces round the body of one half, from the centre to the side. Collars, cuffs, pockets and bands do not count: they have no seam
- * that runs up and down the body.
- */
-export function panels(garment: Garment, half: Half): DrawnPiece[] {
-  const found = leaders(garment).filter(
-    (p) =>
-      !isSleeve(p) &&
-      halfOf(p) === half &&
-      BODY.some((role) => hasEdge(p, role)) &&
-      !SEWN_ON.includes(p.role),
-  );
-  const rank = (p: DrawnPiece): number =>
-    hasEdge(p, 'centre') || hasEdge(p, 'rise') ? 0 : hasEdge(p, 'side') ? 2 : 1;
-  return found.toSorted((a, b) => rank(a) - rank(b));
 }
 
 /** The half's panels, or a Refusal `no-front` / `no-back`. */

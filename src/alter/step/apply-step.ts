@@ -8,6 +8,8 @@ import { newChange } from '../follow/change.ts';
 import { foldFindings } from '../move/fold-check.ts';
 import { meetingNotches } from '../follow/meeting-notch.ts';
 import { Refusal } from '../words/refusal.ts';
+import { outcomes, promiseFindings } from '../promise/keep.ts';
+import { PROMISES, SAID_ALREADY } from '../promise/promise-table.ts';
 import { limitFindings, readParams } from '../entry/values.ts';
 import type { Alteration } from '../entry/alteration.ts';
 
@@ -67,10 +69,13 @@ export function applyStep(garment: Garment, step: AlterStep): StepOutcome {
     if (!change.capDone) capsFollow(change);
     bandsFollow(change);
     meetingNotches(change);
+    const kept = outcomes(garment, change.garment, PROMISES[alteration.id]!(values, garment));
+    const told = change.findings.flatMap((f) => SAID_ALREADY[f.code] ?? []);
     const findings = [
       ...limitFindings(alteration, values),
       ...change.findings,
       ...folds(garment, change.garment),
+      ...promiseFindings(kept, told),
     ];
     return {
       garment: change.garment,

@@ -13,6 +13,7 @@ import {
   type Level,
   type Phrase,
 } from '../../garment/index.ts';
+import { PROMISE_WORDS } from './promise-words.ts';
 
 type Of = { readonly piece: string };
 type OnEdge = Of & { readonly edge: string };
@@ -95,6 +96,7 @@ const paramWord = ({ entry, param, name }: Param): Phrase =>
 
 /** The sentences of this room: what it found, and why an alteration was refused. Pieces, edges and darts by their names. */
 export const ALTER_WORDS = {
+  ...PROMISE_WORDS,
   ...NO_ROLE,
   'no-front': noHalf,
   'no-back': noHalf,
