@@ -108,7 +108,7 @@ function sideBySide(
   return groups.lists(letters, (i) => i);
 }
 
-/** What was read from shapes, that words are shapes that were not, or that there are none. `unread`: strokes of letters. */
+/** What was read from shapes, that words are shapes that were not, or that there are none. `unread`: outlines of letters, or letters of strokes. */
 export function sayWords(words: {
   readonly unread: number;
   readonly texts: number;

@@ -97,7 +97,9 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   );
   const { found: sizes, fromShapes } = findNamedSizes(ordered, sheet.texts, shapes.sizes, sheet.strokes);
   const numbers = shapes.numbers.map(({ text }) => text);
-  const unread = [...letters].filter((stroke) => !shapes.strokes.has(stroke)).length;
+  const outlined = [...letters].filter((stroke) => !shapes.strokes.has(stroke)).length;
+  // Beside texts, single strokes in a row are as well hatches.
+  const unread = outlined > 0 || sheet.texts.length > 0 ? outlined : shapes.unread;
   findings.push(...sayWords({ unread, texts: sheet.texts.length, sizes: fromShapes, numbers }));
   findings.push(...sizes.findings, ...sayOpen(found.loose, nests));
   const isLetter = ({ style }: { readonly style: Stroke }): boolean => shapes.strokes.has(style);

@@ -62,7 +62,7 @@ export const EXCHANGE_WORDS = {
   'lines-far-away': ({ left }: { left: number }) =>
     t`${left === 1 ? t`One line or word stands` : t`${left} lines or words stand`} kilometres away from any pattern; ${left === 1 ? t`it was` : t`they were`} left out. The file may be damaged: compare what was found with the pattern.`,
   'words-drawn': ({ letters, some }: { letters: number; some: boolean }) =>
-    t`${some ? t`Some words` : t`Words`} are drawn as shapes (${letters} ${plural(letters, t`outline`, t`outlines`)} of letters) and cannot be read. ${TO_SAY}`,
+    t`${some ? t`Some words` : t`Words`} are drawn as shapes or single strokes (${letters} ${plural(letters, t`letter or outline`, t`letters or outlines`)}) and cannot be read. ${TO_SAY}`,
   'shapes-read': ({
     sizes,
     numbers,

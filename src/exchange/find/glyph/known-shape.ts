@@ -66,3 +66,15 @@ export function knownLetter(shape: Shape, rings: number | null): KnownLetter | n
   }
   return { char, doubtful };
 }
+
+/** Bare strokes, which notches and samples of lines are as well. */
+const BARE = /[1Iil]/;
+
+/** Whether a shape is like any letter that is more than a bare stroke. */
+export const looksLettered = (shape: Shape, rings: number | null): boolean =>
+  TABLE.some(
+    (known) =>
+      !BARE.test(known.char) &&
+      (rings === null || known.rings === rings) &&
+      unlikeness(shape, known.shape) < LIKE,
+  );

@@ -7,6 +7,7 @@ import { wordReader } from './read-word.ts';
 import type { ReadWord } from './read-word.ts';
 import { quarterTurned } from './shape.ts';
 import { sizeRows } from './size-row.ts';
+import { unreadLetters } from './unread.ts';
 import { drawnWords } from './word.ts';
 
 /** What was read of letters that are drawn as shapes. */
@@ -17,6 +18,8 @@ export interface ShapesRead {
   readonly numbers: readonly DrawnText[];
   /** The strokes of both. */
   readonly strokes: ReadonlySet<Stroke>;
+  /** Letters in words that were seen but not read, as far as they were counted. */
+  readonly unread: number;
 }
 
 /** Numbers and names of sizes have no more letters. */
@@ -37,8 +40,10 @@ export function readShapes(
   counts: readonly number[],
 ): ShapesRead {
   const letters = drawnLetters(strokes);
-  const short = drawnWords(letters).filter((word) => word.letters.length <= LETTERS);
-  if (short.length > MOST_WORDS) return { sizes: [], numbers: [], strokes: new Set() };
+  const all = drawnWords(letters);
+  const short = all.filter((word) => word.letters.length <= LETTERS);
+  if (short.length > MOST_WORDS)
+    return { sizes: [], numbers: [], strokes: new Set(), unread: unreadLetters(all, new Set()) };
   const read = wordReader();
   const words = short.flatMap((word) => word.quarters.flatMap((quarters) => read(word, quarters) ?? []));
   const alone = lineKeeper(letters);
@@ -65,11 +70,12 @@ export function readShapes(
     left.filter((word) => alone(word, none)),
     pieces,
   );
-  const used = [...sure.flat(), ...(numbers ?? [])];
+  const used = lettersOf([...sure.flat(), ...(numbers ?? [])]);
   return {
     sizes: sure.flatMap(textsOf),
     numbers: textsOf(numbers ?? []),
-    strokes: new Set(used.flatMap(({ word }) => word.letters.flatMap((letter) => letter.strokes))),
+    strokes: new Set([...used].flatMap((letter) => letter.strokes)),
+    unread: unreadLetters(all, used),
   };
 }
 

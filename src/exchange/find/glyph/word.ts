@@ -12,8 +12,9 @@ export interface DrawnWord {
   readonly quarters: readonly number[];
 }
 
-/** Letters of one word are no further apart than this, in heights … */
+/** Letters of one word are no further apart than this, in heights; pens write at a wider pitch … */
 const BESIDE = 0.5;
+const BESIDE_PEN = 0.65;
 /** … may run into one another by this … */
 const INTO = 0.2;
 /** … stand level by this share of the lower one, and are as high as one another by this (old figures differ). */
@@ -48,10 +49,11 @@ export function drawnWords(letters: readonly DrawnLetter[]): DrawnWord[] {
     [];
   const nearest = [0, 1].map(() => new Float64Array(letters.length).fill(Infinity));
   letters.forEach((letter, i) => {
-    for (const k of near(i, BESIDE * letter.size)) {
+    for (const k of near(i, BESIDE_PEN * letter.size)) {
       for (const across of [0, 1]) {
         const gap = besideGap(boxes[across]![i]!, boxes[across]![k]!);
-        if (gap === null || gap > BESIDE) continue;
+        const penned = letter.rings === null && letters[k]!.rings === null;
+        if (gap === null || gap > (penned ? BESIDE_PEN : BESIDE)) continue;
         nearest[across]![i] = Math.min(nearest[across]![i]!, gap);
         nearest[across]![k] = Math.min(nearest[across]![k]!, gap);
         links.push({ a: i, b: k, across, gap });
