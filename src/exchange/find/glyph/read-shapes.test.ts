@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { sayFinding, TELL_CM } from '../../../garment/index.ts';
+import { cubicCount, cubicOf, pointsBox } from '../../../geometry/index.ts';
 import type { Point } from '../../../geometry/index.ts';
 import type { Stroke } from '../../drawing/drawing.ts';
 import { readFile } from '../../read-file.ts';
@@ -49,6 +50,29 @@ describe.each([
     expect(sayFinding(EXCHANGE_WORDS, told, TELL_CM)).toMatch(
       /sizes .* and the numbers of the pieces.*Compare/,
     );
+  });
+});
+
+describe('the same letters as other programs leave them', () => {
+  const small = ({ path }: Stroke): boolean => {
+    const box = pointsBox(path);
+    return Math.max(box.maxX - box.minX, box.maxY - box.minY) < 13;
+  };
+  const inLines = (one: Stroke): Stroke[] =>
+    Array.from({ length: cubicCount(one.path) }, (_, k) => ({ ...one, path: [...cubicOf(one.path, k)] }));
+
+  it.each([
+    ['sans', 'their outlines drawn with a line', (one: Stroke): Stroke[] => [{ ...one, paint: 'line' }]],
+    ['pen', 'each straight line by itself', inLines],
+  ])('%s: %s', async (name, _, as) => {
+    const { sheet: drawn, pieces, sizes } = await sheet(name);
+    const read = readShapes(
+      drawn.strokes.flatMap((one) => (small(one) ? as(one) : [one])),
+      pieces.map(({ edges }) => sizes.map((__, k) => edges.flatMap(({ paths }) => paths[k]!))),
+      [sizes.length],
+    );
+    expect(read.sizes.map(({ text }) => text).toSorted()).toEqual(['34', '36', '38', '40', '42']);
+    expect(read.numbers.map(({ text }) => text).toSorted()).toEqual(['1', '2', '3']);
   });
 });
 
