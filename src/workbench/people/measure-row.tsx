@@ -69,7 +69,7 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
                   onEnter={toNextMeasure}
                 />
               )}
-              {reading && ((lit && TWO_SIDED.has(id)) || reading.side) && (
+              {reading && (TWO_SIDED.has(id) || reading.side) && (
                 <SideChoice
                   label={`${label}: side`}
                   side={reading.side}
@@ -95,11 +95,12 @@ interface SideProps {
   readonly onSide: (side: BodySide | undefined) => void;
 }
 
-/** On which side of the body a reading was taken: asked of whoever looks at a measure that the body has twice, shown where it was said. */
+/** On which side of the body a reading was taken: asked of whoever is at a measure that the body has twice, shown where it was said. */
 function SideChoice({ label, side, onSide }: SideProps) {
   return (
     <select
       className="side"
+      data-said={side}
       aria-label={label}
       value={side ?? ''}
       onChange={(e) => onSide(e.target.value === '' ? undefined : (e.target.value as BodySide))}
