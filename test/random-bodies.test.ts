@@ -11,7 +11,7 @@ import { randomBodies, surveyHere } from './random-body.ts';
 const { make } = createPipeline();
 
 /**
- * Issue 2, Must hold: any of 10,000 random plausible bodies on any sample gives either pieces whose seams walk within 1.5 mm and whose
+ * Must hold: any of 10,000 random plausible bodies on any sample gives either pieces whose seams walk within 1.5 mm and whose
  * girths meet their targets within 3 mm, or an error that says what can't be done. Never a crash, a self-crossing outline without a finding,
  * or NaN. An error excuses only what it is about: the same seam, level or piece. PINTRUE_BODIES sets another count.
  */

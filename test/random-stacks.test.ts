@@ -30,7 +30,7 @@ import { randomStack, randomStep } from './random-stack.ts';
 const { make } = createPipeline();
 
 /**
- * Issue 3, Must hold: 5,000 random stacks of 1 to 8 alterations on each sample, trued at the end: outline valid and seams matched, or an
+ * Must hold: 5,000 random stacks of 1 to 8 alterations on each sample, trued at the end: outline valid and seams matched, or an
  * honest finding. Undoing them in any order equals never having made them. Two that touch different pieces or disjoint edges commute.
  * All 5,000 with PINTRUE_FULL=1; fewer otherwise, so that the suite stays short.
  */

@@ -163,7 +163,7 @@ describe('moving one edge', () => {
 describe('drawing the plan on the pieces', () => {
   const before = garmentAtSize(TUBE, 2);
 
-  it('six seams, 1 1/2 in all round: 1/8 in per cut edge, and every panel measures exactly that (issue 2, Must hold; common practice)', () => {
+  it('six seams, 1 1/2 in all round: 1/8 in per cut edge, and every panel measures exactly that (common practice)', () => {
     const eighth = 25.4 / 8;
     const { garment: after, findings } = shiftForPlan(
       before,
