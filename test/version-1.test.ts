@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { applyStep, CATALOGUE } from '../src/alter/index.ts';
 import { garmentAtSize, readFitting, readPattern, writeFitting } from '../src/garment/index.ts';
-import type { Pattern } from '../src/garment/index.ts';
+import type { Finding, Pattern } from '../src/garment/index.ts';
 import { make } from '../src/pipeline/index.ts';
 import { SAMPLES, demoFittings, sample } from '../src/samples/index.ts';
 import { checksum } from './version-1/checksum.ts';
@@ -45,6 +45,13 @@ const mended: Record<string, Record<string, Result>> = {
   },
 };
 
+/** The codes as they were then: `not-reached` was said of nothing, and a cap that covers a longer arm had no code of its own. */
+const codesThen = (findings: readonly Finding[]): string =>
+  findings
+    .map(({ code }) => (code === 'cap-covers-arm' ? 'cap-height-changed' : code))
+    .filter((code) => code !== 'not-reached')
+    .join(' ');
+
 /** As version 1 wrote it: no roles and halves. A follower's role was there already. */
 const stripped = (pattern: Pattern): unknown =>
   JSON.parse(
@@ -67,7 +74,7 @@ describe.each(SAMPLES.map(({ id }) => id))('%s of version 1', (id) => {
     const then = mended[id]?.[entry.id] ?? results[id]![entry.id];
     if (!then) return; // a newer alteration
     const now = applyStep(garment, { id: 's', kind: 'alter', entry: entry.id, params: entry.shows.params });
-    expect([now.findings.map((f) => f.code).join(' '), now.touched.join(' ')]).toEqual(then.slice(0, 2));
+    expect([codesThen(now.findings), now.touched.join(' ')]).toEqual(then.slice(0, 2));
     expect(checksum(now.garment)).toBeCloseTo(then[2], 5);
   });
 
