@@ -1,9 +1,17 @@
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { format, resolveConfig } from 'prettier';
-import { CATALOGUE, GROUPS } from '../src/alter/index.ts';
+import {
+  CATALOGUE,
+  GROUPS,
+  PROMISES,
+  SCHEMATIC,
+  changeWords,
+  quantityWords,
+  readParams,
+} from '../src/alter/index.ts';
 import type { Alteration, Limit, Param } from '../src/alter/index.ts';
-import { renderPhrase, TELL_BOTH, tellLength } from '../src/garment/index.ts';
+import { renderPhrase, t, TELL_BOTH, tellLength } from '../src/garment/index.ts';
 import { toTrue } from '../src/pipeline/index.ts';
 import { alterationPicture } from './alteration-picture.ts';
 
@@ -20,7 +28,8 @@ Made from the catalogue by \`npx tsx scripts/alterations-page.ts\`; a test check
 The drawings are made by the alteration itself, done with exaggerated amounts on a plain garment of straight lines: before in dots, after in a whole line.
 
 Amounts are typed in inches or centimetres (\`1 1/4in\`, \`32mm\`, \`3.2cm\`); a minus sign turns the direction round. Beyond a limit the alteration is
-made all the same, with a warning that says why. What it cannot reach it says. After your alterations, true the seams once; what truing had to mend
+made all the same, with a warning that says why. What an alteration promises is measured on your own pieces whenever it is made; what is off by more than 0.2 mm
+(0.2° of a dart) is told, with what was wanted and what was reached. After your alterations, true the seams once; what truing had to mend
 after an alteration on the garment of its drawing stands with each, so that you know where to look.
 
 How sure a source is: seen (read in the source), memory (trade knowledge not looked up again), derived (worked out from geometry),
@@ -66,6 +75,20 @@ const sayToTrue = (a: Alteration): string => {
     : `To true after it: ${words.join('; ')}.`;
 };
 
+/** What the entry promises with the amounts of its drawing. */
+function sayPromises(a: Alteration): string {
+  const promised = PROMISES[a.id]!(readParams(a, a.shows.params), SCHEMATIC[a.shows.on]);
+  const stays = promised.filter((p) => p.by === 0).map((p) => renderPhrase(quantityWords(p.of), TELL_BOTH));
+  const changes = promised
+    .filter((p) => p.by !== 0)
+    .map((p) => renderPhrase(t`${quantityWords(p.of)}: ${changeWords(p.of, p.by)}`, TELL_BOTH));
+  const said = [
+    ...(changes.length > 0 ? [`Promises, with the amounts of the drawing: ${changes.join('; ')}.`] : []),
+    ...(stays.length > 0 ? [`Stays: ${stays.join('; ')}.`] : []),
+  ];
+  return said.join(' ');
+}
+
 const entry = (a: Alteration): string =>
   [
     `### ${a.name}`,
@@ -73,6 +96,7 @@ const entry = (a: Alteration): string =>
     `![${a.name}, before and after](pictures/alterations/${a.id}.svg)`,
     a.params.map(paramLine).join('\n'),
     `Goes along: ${a.reach.join('; ')}.`,
+    sayPromises(a),
     sayToTrue(a),
     `Source: ${a.source}.`,
   ].join('\n\n');

@@ -1,4 +1,14 @@
-import { LEVELS, edgeHalf, hasEdge, hasRole, isOnFold, isSleeve, panels, sleeves } from '../garment/index.ts';
+import {
+  LEVELS,
+  edgeHalf,
+  edgesOf,
+  hasEdge,
+  hasRole,
+  isOnFold,
+  isSleeve,
+  panels,
+  sleeves,
+} from '../garment/index.ts';
 import type { BodySide, DrawnPiece, Edge, EdgeRole, Garment, Half, Level } from '../garment/index.ts';
 import {
   nearestPlace,
@@ -36,6 +46,15 @@ const counts = (piece: DrawnPiece, edge: Edge<'one'>, role: EdgeRole): boolean =
 export const wornOn = (piece: DrawnPiece, side: BodySide): boolean =>
   isOnFold(piece) || piece.worn.some((w) => w.side === side || w.side === 'both');
 
+/** Whether a piece across the middle is drawn whole, with the edges of both sides: it has no centre line, and more than one such edge. */
+const drawnWhole = (piece: DrawnPiece, role: EdgeRole): boolean =>
+  piece.worn.some((w) => w.side === 'both') &&
+  !isOnFold(piece) &&
+  !isSleeve(piece) &&
+  !hasEdge(piece, 'centre') &&
+  !hasEdge(piece, 'rise') &&
+  edgesOf(piece, role).length > 1;
+
 /** Pieces on whose edges of a role a half is measured, on one side of the body. Linings and facings follow and do not count. */
 export function measuredPieces(
   garment: Garment,
@@ -57,7 +76,7 @@ export function spanLength(garment: Garment, span: EdgeSpan, side: BodySide): nu
   let sum = 0;
   let met = false;
   for (const piece of measuredPieces(garment, span.role, span.half, side)) {
-    const across = !isOnFold(piece) && piece.worn.some((w) => w.side === 'both') && !isSleeve(piece);
+    const across = drawnWhole(piece, span.role);
     for (const edge of piece.edges) {
       if (edge.kind === 'dart' || !counts(piece, edge, span.role)) continue;
       if (span.half && edgeHalf(piece, edge) !== span.half) continue;

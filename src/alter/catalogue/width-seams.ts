@@ -1,8 +1,10 @@
-import { t, len, keyWord, percent } from '../../garment/index.ts';
+import { countOf, keyWord, len, percent, t } from '../../garment/index.ts';
+import type { Half, Phrase } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
 import { pullEdges } from '../move/pull.ts';
+import { movedEdges } from '../ways/moved-edges.ts';
 import { movableAt, needLevel, widenLevel } from '../ways/widen-level.ts';
 
 const LEVELS = [
@@ -51,7 +53,9 @@ export const widthSeams: Alteration = {
     const front = movableAt(change.garment, 'front', 'side', level);
     const back = movableAt(change.garment, 'back', 'side', level);
     needLevel(front.edges + back.edges, 'side', level);
-    const share = { front: values.mm('front'), back: 1 - values.mm('front') };
+    // Where one half has no side seam at that level, the other takes the whole.
+    const inFront = back.edges === 0 ? 1 : front.edges === 0 ? 0 : values.mm('front');
+    const share = { front: inFront, back: 1 - inFront };
     for (const [half, found] of [
       ['front', front],
       ['back', back],
@@ -63,8 +67,25 @@ export const widthSeams: Alteration = {
       }
     }
   },
-  sentence(values) {
+  sentence(values, done) {
     const total = values.mm('total');
-    return t`Side seams: ${wider(total)} the ${keyWord('level', values.word('level'))} by ${len(Math.abs(total))} all round, ${len(Math.abs(total) / 4)} at each of four cut edges${values.mm('front') === 0.5 ? t`` : t` on average (front ${percent(values.mm('front'))})`}`;
+    const asked = t`Side seams: ${wider(total)} the ${keyWord('level', values.word('level'))} by ${len(Math.abs(total))} all round`;
+    const moved = {
+      front: done ? movedEdges(done, 'front', 'side') : 0,
+      back: done ? movedEdges(done, 'back', 'side') : 0,
+    };
+    return t`${asked}${perEdge(Math.abs(total), values.mm('front'), moved)}`;
   },
 };
+
+/** What each cut edge takes; where front and back take different amounts, those of each. Before anything is done, only the shares. */
+function perEdge(total: number, share: number, { front, back }: Record<Half, number>): Phrase {
+  const edges = front + back;
+  const each = (mm: number, n: number): Phrase =>
+    t`${len(mm)} at each of ${countOf(n, t`cut edge`, t`cut edges`)}`;
+  if (edges === 0) return share === 0.5 ? t`` : t`, ${percent(share)} of it in front`;
+  const inFront = back === 0 ? 1 : front === 0 ? 0 : share;
+  if (Math.abs(inFront / front - (1 - inFront) / back) < 1e-9 || inFront === 0 || inFront === 1)
+    return t`, ${each(total / edges, edges)}`;
+  return t`, ${each((total * inFront) / front, front)} in front and ${each((total * (1 - inFront)) / back, back)} at the back`;
+}

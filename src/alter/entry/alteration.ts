@@ -1,4 +1,4 @@
-import type { ParamValue, Phrase } from '../../garment/index.ts';
+import type { Garment, ParamValue, Phrase } from '../../garment/index.ts';
 import type { Change } from '../follow/change.ts';
 
 /** Chapters of the catalogue, in the order a fitter works: length first, then shoulder, then width. */
@@ -70,6 +70,12 @@ export interface Values {
   readonly word: (id: string) => string;
 }
 
+/** The garment before and after an alteration was made. */
+export interface Done {
+  readonly before: Garment;
+  readonly after: Garment;
+}
+
 /** A catalogue entry: the same five parts in the same order in every file. */
 export interface Alteration {
   // 1 what it is
@@ -90,6 +96,6 @@ export interface Alteration {
   };
   // 4 geometry: a composition of primitives on the change
   readonly make: (change: Change, values: Values) => void;
-  // 5 sentence
-  readonly sentence: (values: Values) => Phrase;
+  // 5 sentence: what was asked, and where `done` says what came of it, in the counts that were really moved
+  readonly sentence: (values: Values, done?: Done) => Phrase;
 }

@@ -81,7 +81,7 @@ export function applyStep(garment: Garment, step: AlterStep): StepOutcome {
       garment: change.garment,
       findings: findings.map((f) => ({ ...f, where: { ...f.where, step: step.id } })),
       touched: [...change.touched].toSorted(),
-      sentence: alteration.sentence(values),
+      sentence: alteration.sentence(values, { before: garment, after: change.garment }),
     };
   } catch (error) {
     if (error instanceof Refusal) return refused(garment, step, [error.finding()]);
