@@ -53,7 +53,8 @@ export const backWidth: Alteration = {
     for (const panel of needPanels(change.garment, 'back').filter(carriesBack)) {
       cut(change, panel.id, (piece) => {
         const shoulder = edgesOf(piece, 'shoulder')[0];
-        const x = clearUpright(piece, shoulder ? pathAt(shoulder.path, 0.5).x : extent(piece).right / 2, [
+        const { left, right } = extent(piece);
+        const x = clearUpright(piece, shoulder ? pathAt(shoulder.path, 0.5).x : (left + right) / 2, [
           'armhole',
         ]);
         const { low, high } = upDown(piece, x);

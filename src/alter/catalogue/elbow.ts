@@ -22,7 +22,9 @@ const backSeam = (piece: DrawnPiece): Edge<'one'> => {
   return found;
 };
 
-const elbowHeight = (piece: DrawnPiece): number => levelHeight(piece, 'elbow') ?? extent(piece).low / 2;
+/** The elbow's own level, else half way between the hem and the underarm. */
+const elbowHeight = (piece: DrawnPiece): number =>
+  levelHeight(piece, 'elbow') ?? (extent(piece).low + (levelHeight(piece, 'bust') ?? 0)) / 2;
 
 export const elbow: Alteration = {
   id: 'elbow',
