@@ -7,16 +7,19 @@ import { says } from './words/label-words.ts';
 
 interface Cross {
   readonly at: Point;
-  readonly runs: readonly [LooseRun, LooseRun];
+  readonly runs: readonly LooseRun[];
 }
 
 /** Small crosses: two short straight strokes that halve one another squarely. */
 function crossesIn(runs: readonly LooseRun[]): Cross[] {
+  // Formats with a layer for such places have one stroke at each.
+  const said = runs.filter((run) => run.style.belongs?.part?.startsWith('drill'));
   const short = runs.filter((run) => {
+    if (said.includes(run)) return false;
     const long = pathLength(run.path);
     return long > 2 && long < 16 && pathIsStraight(run.path);
   });
-  const crosses: Cross[] = [];
+  const crosses: Cross[] = said.map((run) => ({ at: middle(run), runs: [run] }));
   short.forEach((a, i) => {
     const p = middle(a);
     for (const b of short.slice(i + 1)) {

@@ -43,7 +43,9 @@ export function findFollowers(pieces: readonly ProposedPiece[]): ProposedFollowe
       const m = middle(piece.areas);
       const small = piece.areas[m]! < 0.5 * parent.areas[middle(parent.areas)]!;
       if (!role && !small) continue;
-      const fit = bestFit(piece, parent, isOpeningPiece(piece, language));
+      const fit =
+        bestFit(piece, parent, isOpeningPiece(piece, language)) ??
+        (role === 'pocket' ? betweenNotches(piece, parent) : null);
       if (fit && (!best || fit.repeated > best.repeated)) best = fit;
     }
     if (!best) continue;
@@ -54,7 +56,7 @@ export function findFollowers(pieces: readonly ProposedPiece[]): ProposedFollowe
       parent: best.parent.id,
       role: role ?? 'facing',
       onto: best.onto,
-      edges: [...best.edges, ...rest.flatMap((edge) => apart(edge, piece, best!))],
+      edges: [...best.edges, ...(role === 'pocket' ? [] : rest.flatMap((edge) => apart(edge, piece, best!)))],
       evidence: `${best.edges.length} edges (${names.join(', ')}) repeat ${best.parent.name} in every size`,
     });
   }
@@ -127,6 +129,34 @@ function cornerMotions(piece: ProposedPiece, parent: ProposedPiece): Motion[][] 
       ];
     }),
   );
+}
+
+/** A pocket's mouth is as long as between its two notches within this, mm. */
+const MOUTH_MM = 1;
+
+/** A pocket in a seam repeats the stretch of it between two notches, in every size: one edge is enough, its notches say where. */
+function betweenNotches(piece: ProposedPiece, parent: ProposedPiece): Fit | null {
+  const m = middle(piece.areas);
+  for (const own of piece.edges) {
+    for (const other of parent.edges) {
+      for (const [i, first] of other.notches.entries()) {
+        for (const last of other.notches.slice(i + 1)) {
+          const mouths = other.paths.map((path, k) => pathPart(path, first.at[k]!, last.at[k]!));
+          if (mouths.some((mouth, k) => Math.abs(pathLength(mouth) - own.lengths[k]!) > MOUTH_MM)) continue;
+          const onto = own.paths.map((path, k) => motionOnto(path, mouths[k]!));
+          if (!own.paths.every((path, k) => liesOn(path, other.paths[k]!, onto[k]!))) continue;
+          return {
+            piece,
+            parent,
+            onto,
+            edges: [{ own: own.id, parent: other.id }],
+            repeated: own.lengths[m]!,
+          };
+        }
+      }
+    }
+  }
+  return null;
 }
 
 function motionOnto(path: Path, target: Path): Motion {

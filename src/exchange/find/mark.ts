@@ -212,6 +212,30 @@ const middleOf = (path: Path): Point => {
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 };
 
+/** Words stand so near to the line they speak of, mm. */
+const BESIDE_MM = 12;
+
+/** The words beside each line: each belongs to the line it stands nearest to. */
+function wordsBeside(lines: readonly Path[], texts: readonly DrawnText[]): string[][] {
+  const beside: string[][] = lines.map(() => []);
+  for (const text of texts) {
+    const offs = lines.map((line) => nearestPlace(line, text.at).distance);
+    const i = offs.indexOf(Math.min(...offs));
+    if (i >= 0 && offs[i]! < BESIDE_MM) beside[i]!.push(text.text);
+  }
+  return beside;
+}
+
+/** Whether a line runs across the grain or along it. */
+function lies(path: Path, grain: Path | null): 'across' | 'along' {
+  const way = (p: Path): Point => ({
+    x: pathEnd(p).x - pathStart(p).x,
+    y: pathEnd(p).y - pathStart(p).y,
+  });
+  const [a, b] = [way(path), grain ? way(grain) : { x: 0, y: 1 }];
+  return Math.abs(a.x * b.y - a.y * b.x) > Math.abs(a.x * b.x + a.y * b.y) ? 'across' : 'along';
+}
+
 /** What else is drawn inside: lengthen-or-shorten double lines, girth levels, fold and placement lines. */
 export function findLines(
   rings: readonly Ring[],
@@ -233,20 +257,21 @@ export function findLines(
     .filter(wanted)
     .map((run) => ({ paths: bySize.map(() => run.path), style: run }));
   lines.push(...matchLines(own));
-  return lines.map(({ paths: drawn, style }, i): ProposedLine => {
-    const paths = drawn.map(straightened);
-    const path = paths[Math.floor(paths.length / 2)]!;
-    const near = texts.filter((text) => nearestPlace(path, text.at).distance < 12).map((text) => text.text);
+  const straight = lines.map(({ paths: drawn }) => drawn.map(straightened));
+  const middles = straight.map((paths) => paths[Math.floor(paths.length / 2)]!);
+  const beside = wordsBeside(middles, texts);
+  return lines.map(({ style }, i): ProposedLine => {
+    const paths = straight[i]!;
+    const path = middles[i]!;
+    const near = beside[i]!;
     const id = `line-${i + 1}`;
     if (style.style.belongs?.part === 'line:fold')
       return { id, kind: 'fold', paths, evidence: 'marked so in the file' };
-    const twin = lines.some(
-      (other, k) => k !== i && isTwin(path, other.paths[Math.floor(paths.length / 2)]!),
-    );
-    if (twin || near.some((text) => says('adjust', text))) {
-      return { id, kind: 'adjust', paths, evidence: twin ? 'a double line' : 'words beside it' };
-    }
     const level = near.map(levelInWords).find((found) => found !== null);
+    const adjusts = near.some((text) => says('adjust', text));
+    const twin = !level && middles.some((other, k) => k !== i && isTwin(path, other));
+    if ((twin || adjusts) && !(level && !adjusts) && lies(path, grain) === 'across')
+      return { id, kind: 'adjust', paths, evidence: twin ? 'a double line' : 'words beside it' };
     if (level) return { id, kind: 'level', level, paths, evidence: 'words beside it' };
     return { id, kind: 'placement', paths, evidence: 'a line inside the piece' };
   });

@@ -75,7 +75,14 @@ export function findPiece(
   });
   const signs = bySize.map(signsOf);
   const sharedSigns = signsOf(shared, -1);
-  const allLines = withGrain(findLines(rings, bySize, shared, texts, grain.path), grain, around.sizes.length);
+  // Where every size has words of its own, those of the size whose lines are looked at.
+  const size = middle.style.belongs?.size;
+  const ownTexts = texts.filter((text) => !text.belongs?.size || !size || text.belongs.size === size);
+  const allLines = withGrain(
+    findLines(rings, bySize, shared, ownTexts, grain.path),
+    grain,
+    around.sizes.length,
+  );
   const start = firstCorner(aligned.corners, middle);
   const corners = [...aligned.corners.slice(start), ...aligned.corners.slice(0, start)];
   const drawnRuns = full.map((outline, k) =>

@@ -5,7 +5,7 @@ import { foldedOut, rimParts, rims } from './rim.ts';
 import type { Settled } from './rim.ts';
 import { layerOf } from './layer.ts';
 import type { Layer } from './layer.ts';
-import { roleFactor } from './role/sewn-meaning.ts';
+import { roleFactor, roundFactor } from './role/sewn-meaning.ts';
 import { chainBackwards, chainRefs, sewnEdges, single } from './seam-edge.ts';
 import type { SeamChain, SewnEdge } from './seam-edge.ts';
 import { seamFit } from './seam-score.ts';
@@ -242,7 +242,7 @@ function bestWay(a: SeamChain, b: SeamChain, sewn: ReadonlySet<string>): Candida
   const la = a.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
   const lb = b.steps.reduce((sum, step) => sum + step.edge.lengths[0]!, 0);
   if (la > 2.7 * lb || lb > 2.7 * la) return null;
-  const together = togetherness(a, b) * roleFactor(a, b);
+  const together = togetherness(a, b) * roleFactor(a, b) * roundFactor(a, b);
   let best: Candidate | null = null;
   for (const other of [b, chainBackwards(b)]) {
     const fit = seamFit(a, other);

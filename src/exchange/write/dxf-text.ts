@@ -148,8 +148,8 @@ function writeBlock(out: Out, pen: Pen, source: DxfBlockSource): void {
     if (words) pen.text(L.annotation, pathAt(line.path, 0.5), 3, words);
   }
   for (const mark of piece.marks) {
-    if (mark.kind === 'drill') pen.point(L.drill, mark.at);
-    else pen.text(L.annotation, mark.at, 3, mark.kind);
+    pen.point(L.drill, mark.at);
+    if (mark.kind !== 'drill') pen.text(L.annotation, mark.at, 3, mark.kind);
   }
   out(0, 'ENDBLK');
   out(8, '1');

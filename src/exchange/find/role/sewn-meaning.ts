@@ -77,3 +77,23 @@ function capFactor(a: SeamChain, b: SeamChain): number {
   const ease = cap.steps[0]!.edge.lengths.map((_, k) => long(cap, k) - long(hole, k));
   return ease.every((mm) => mm > -SHORT_MM && mm < EASE_MM) ? 1 : NO_CAP;
 }
+
+/** A band cut once and whole goes all round: sewn to a walk that ends on a fold it would go round half the garment. */
+const HALF_ROUND = 0.5;
+
+/** By how much that speaks against sewing the two together. */
+export const roundFactor = (a: SeamChain, b: SeamChain): number =>
+  (isWholeBand(a) && endsOnFold(b)) || (isWholeBand(b) && endsOnFold(a)) ? HALF_ROUND : 1;
+
+function isWholeBand({ steps }: SeamChain): boolean {
+  const [step] = steps;
+  if (steps.length !== 1 || !step || step.edge.folds.some(Boolean)) return false;
+  const { piece, edges } = step.edge;
+  return edges[0]!.role === 'attached' && piece.cut.count === 1;
+}
+
+function endsOnFold({ ring, steps }: SeamChain): boolean {
+  const [first, last] = [steps[0]!, steps.at(-1)!];
+  if (ring) return false;
+  return first.edge.folds[first.backwards ? 1 : 0] || last.edge.folds[last.backwards ? 0 : 1];
+}

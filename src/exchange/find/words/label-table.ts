@@ -127,7 +127,7 @@ export const LABEL_WORDS = {
     pl: ['wydluz\\w*', 'skroc\\w*'],
   },
   bustPoint: {
-    en: ['bust point', 'apex'],
+    en: ['bust[ -]point', 'apex'],
     de: ['brustpunkt', 'brustspitze'],
     fr: ['pointe de (?:la )?poitrine', 'saillant de poitrine'],
     es: ['punto de busto', 'punto de pecho', 'vertice del busto'],
