@@ -13,71 +13,49 @@ export interface PieceLevels {
   /** Level of the corner where each edge starts. */
   readonly from: readonly string[];
   readonly crossings: readonly (readonly { level: string; at: readonly number[] }[])[];
-  /** True when no level line was drawn and all rests on the piece's roles and shape. */
+  /** True when no level line was drawn and all rests on what the piece and its edges are. */
   readonly guessed: boolean;
 }
 
 /** A corner this near to a level line lies on it, mm. */
 const ON_MM = 22;
 
-/** The corner under the arm lies so high above the bust line at most, mm; a sleeve's hem so far below its lowest line when it belongs to that. */
-const UNDERARM_MM = 90;
-const SHORT_SLEEVE_MM = 150;
+/** A hem so near below the lowest level is judged at that level, mm: a top that ends at the hip, a short sleeve at the upper arm. */
+const HEM_MM = 75;
+const SLEEVE_HEM_MM = 150;
 
-type Kind = 'trunk' | 'lower' | 'sleeve' | 'other';
-
-function kindOf(piece: ProposedPiece): Kind {
-  const has = (...roles: EdgeRole[]) => piece.edges.some((edge) => edge.role && roles.includes(edge.role));
-  if (has('cap')) return 'sleeve';
-  if (has('inseam', 'outseam')) return 'lower';
-  if (has('armhole', 'shoulder')) return 'trunk';
-  return has('waist') && has('hem', 'side') ? 'lower' : 'other';
+interface Drawn {
+  readonly level: string;
+  /** Height above the foot of the piece, along its grain. */
+  readonly up: number;
+  readonly paths: readonly Path[];
 }
 
-/** Levels of the corners between edges of two roles, in whichever order they follow one another. *Common practice*; as our samples have it. */
-const BETWEEN: readonly (readonly [EdgeRole, EdgeRole, string])[] = [
-  ['side', 'armhole', 'bust'],
-  ['underarm', 'cap', 'bust'],
-  ['cap', 'cap', 'armhole'],
-  ['panel', 'armhole', 'armhole'],
-  ['yoke', 'armhole', 'armhole'],
-  ['yoke', 'centre', 'armhole'],
-  ['shoulder', 'armhole', 'shoulder'],
-  ['shoulder', 'panel', 'shoulder'],
-  ['shoulder', 'neck', 'neck'],
-  ['neck', 'centre', 'neck'],
-  ['neck', 'armhole', 'neck'],
-  ['neck', 'cap', 'neck'],
-  ['rise', 'inseam', 'crotch'],
-];
-
-/** The level of the corner between the edge at `i` and the one before, by what both are; undefined where that does not decide it. */
-function levelBetween({ edges }: ProposedPiece, i: number): string | undefined {
-  const [here, before] = [edges[i]!.role, edges.at(i - 1)!.role];
-  if (!here || !before) return undefined;
-  return BETWEEN.find(([p, q]) => (p === here && q === before) || (q === here && p === before))?.[2];
-}
+/** Levels of arms and legs are no trunk's, and the other way round. */
+const ARM = new Set(['upper-arm', 'elbow', 'wrist']);
 
 /**
- * Gives every corner the level of the body it belongs to: by what the edges that meet there are, by the level lines drawn on the
- * piece where there are any, else by the corner's height. Upper corners (neck, shoulder, armhole) all take the base size, so that telling them apart matters little.
+ * Gives every corner the level of the body it belongs to, by what the two edges are that meet there; where that says nothing, by the nearest level
+ * line drawn on the piece. `height`: how high a point of the middle size lies once the piece is upright, mm.
  */
-export function pieceLevels(piece: ProposedPiece): PieceLevels {
+export function pieceLevels(piece: ProposedPiece, height: (point: Point) => number): PieceLevels {
   const m = Math.floor(piece.areas.length / 2);
   const drawn = piece.lines
     .filter((line) => line.kind === 'level' && line.level !== undefined)
-    .map((line) => ({
+    .map((line): Drawn => ({
       level: line.level!,
-      y: (pathStart(line.paths[m]!).y + pathEnd(line.paths[m]!).y) / 2,
+      up: (height(pathStart(line.paths[m]!)) + height(pathEnd(line.paths[m]!))) / 2,
       paths: line.paths,
-    }));
-  const kind = kindOf(piece);
-  const corners = piece.edges.map((edge) => pathStart(edge.paths[m]!));
-  const from = corners.map((corner, i) => cornerLevel(corner, i, piece, drawn, kind));
+    }))
+    .toSorted((a, b) => a.up - b.up);
+  const from = piece.edges.map((edge, i) => {
+    const before = piece.edges[(i + piece.edges.length - 1) % piece.edges.length]!;
+    return cornerLevel(piece, before, edge, height(pathStart(edge.paths[m]!)), drawn);
+  });
   const crossings = piece.edges.map((edge, i) => {
     const to = from[(i + 1) % from.length]!;
     return drawn
-      .filter((line) => line.level !== from[i] && line.level !== to)
+      .filter((line) => runsThrough(line.level, edge, from[i]!, to))
       .flatMap((line) => {
         const at = edge.paths.map((path, k) => crossingShare(path, line.paths[k]!));
         return at.every((share): share is number => share !== null) ? [{ level: line.level, at }] : [];
@@ -87,48 +65,113 @@ export function pieceLevels(piece: ProposedPiece): PieceLevels {
   return { from, crossings, guessed: drawn.length === 0 };
 }
 
+const has = (edge: ProposedEdge, ...roles: readonly EdgeRole[]): boolean =>
+  roles.some((role) => edge.role === role || edge.also === role);
+
+/** Edges that run down the body from level to level; an armhole or a neck lies within one. */
+const UPRIGHT: readonly EdgeRole[] = [
+  'centre',
+  'side',
+  'outseam',
+  'inseam',
+  'panel',
+  'rise',
+  'underarm',
+  'opening',
+];
+
+/** Which levels an edge takes its size from on its way: those between its corners, and one of its corners' own where it runs on past the line to a hem. */
+function runsThrough(level: string, edge: ProposedEdge, from: string, to: string): boolean {
+  if (edge.kind === 'dart' || (edge.role !== undefined && !has(edge, ...UPRIGHT))) return false;
+  if (has(edge, 'underarm')) return level !== 'upper-arm';
+  if (has(edge, 'rise')) return level !== from && level !== to;
+  return level === from || level === to ? PASSED.has(level) : true;
+}
+
+/** Levels at which garments end. */
+const HEM_LEVELS = new Set(['high-hip', 'hip']);
+/** Edges may pass these and end beyond them on a corner that goes with them: a hem below the hip, an underarm above the bust line. */
+const PASSED = new Set([...HEM_LEVELS, 'bust']);
+
+/** By the edges that meet: the first that both of them answer to. */
+const MEETING: readonly (readonly [EdgeRole, readonly EdgeRole[], string])[] = [
+  ['cap', ['cap'], 'armhole'],
+  ['cap', ['underarm'], 'bust'],
+  ['armhole', ['side', 'underarm'], 'bust'],
+  ['armhole', ['shoulder'], 'shoulder'],
+  ['neck', ['shoulder', 'centre', 'opening', 'neck', 'armhole'], 'neck'],
+  ['armhole', ['panel', 'yoke', 'centre', 'armhole', 'opening'], 'armhole'],
+  ['yoke', ['centre', 'side', 'panel', 'opening', 'yoke'], 'armhole'],
+  ['shoulder', ['panel', 'shoulder'], 'shoulder'],
+  ['rise', ['inseam'], 'crotch'],
+  ['rise', ['rise', 'centre', 'opening'], 'hip'],
+];
+
+/** On pieces that lie at one level throughout. */
+const AT_ONE: Readonly<Partial<Record<NonNullable<ProposedPiece['role']>, string>>> = {
+  collar: 'neck',
+  'collar-stand': 'neck',
+  lapel: 'neck',
+  neckband: 'neck',
+  hood: 'neck',
+  waistband: 'waist',
+  cuff: 'wrist',
+  'hem-band': 'hem',
+  pocket: 'hip',
+};
+
 function cornerLevel(
-  corner: Point,
-  i: number,
   piece: ProposedPiece,
-  drawn: readonly { level: string; y: number }[],
-  kind: Kind,
+  before: ProposedEdge,
+  after: ProposedEdge,
+  at: number,
+  drawn: readonly Drawn[],
 ): string {
-  const between = levelBetween(piece, i);
-  if (between !== undefined) return between;
-  const nearest = drawn.toSorted((a, b) => Math.abs(a.y - corner.y) - Math.abs(b.y - corner.y))[0];
-  const up = nearest ? corner.y - nearest.y : 0;
-  // The corners under the arm go with the bust, on bodice and sleeve, so that the cap follows the armhole.
-  if (kind === 'sleeve' && nearest?.level === 'upper-arm' && up > 0 && up < UNDERARM_MM) return 'bust';
-  if (nearest && Math.abs(nearest.y - corner.y) <= ON_MM) return nearest.level;
-  const { minY, maxY, minX, maxX } = piece.box;
-  const high = (corner.y - minY) / Math.max(maxY - minY, 1);
-  const right = (corner.x - minX) / Math.max(maxX - minX, 1);
-  if (kind === 'sleeve') {
-    if (high < 0.15) return nearest && -up < SHORT_SLEEVE_MM ? nearest.level : 'wrist';
-    return high > 0.9 ? 'armhole' : 'bust';
+  const one = piece.role && AT_ONE[piece.role];
+  if (one !== undefined) return one;
+  if (isDartPoint(piece, after)) return dartLevel(piece, after, drawn);
+  if (has(before, 'hem', 'wrist') || has(after, 'hem', 'wrist')) return hemLevel(piece, at, drawn);
+  for (const [role, others, level] of MEETING) {
+    if ((has(before, role) && has(after, ...others)) || (has(after, role) && has(before, ...others)))
+      return level;
   }
-  if (kind === 'lower') {
-    if (isDartPoint(piece, i)) return 'hip';
-    return high > 0.6 ? 'waist' : high < 0.15 ? 'hem' : (nearest?.level ?? 'hip');
+  for (const [role, level] of [
+    ['waist', 'waist'],
+    ['neck', 'neck'],
+    ['shoulder', 'shoulder'],
+    ['armhole', 'armhole'],
+  ] as const) {
+    if (has(before, role) || has(after, role)) return level;
   }
-  if (kind === 'trunk') {
-    // Below the lowest drawn level, or at the foot of the piece.
-    const below = drawn.filter((line) => line.y < corner.y);
-    if (high < 0.12) return nearest?.level ?? 'hem';
-    if (nearest?.level === 'bust' && up > 0 && up < UNDERARM_MM && right > 0.6) return 'bust';
-    if (high > 0.85) return right > 0.55 ? 'shoulder' : 'neck';
-    if (drawn.some((line) => line.level === 'bust' && corner.y > line.y))
-      return right > 0.45 ? 'armhole' : 'neck';
-    if (below.length === 0 && nearest) return nearest.level;
-    return high > 0.5 ? (right > 0.6 ? 'bust' : 'armhole') : (nearest?.level ?? 'waist');
-  }
-  return 'neck';
+  const nearest = drawn.toSorted((a, b) => Math.abs(a.up - at) - Math.abs(b.up - at))[0];
+  if (nearest) return nearest.level;
+  const follows = [before, after].some((edge) => has(edge, 'rise', 'outseam', 'inseam'));
+  return follows || piece.role === 'fly-shield' || piece.role === 'pocket-bag' ? 'hip' : 'neck';
+}
+
+/** The level at which a hem is judged: the lowest that is drawn, where that is near; else its own. */
+function hemLevel(piece: ProposedPiece, at: number, drawn: readonly Drawn[]): string {
+  const sleeve = piece.half === 'arm' || drawn.some((line) => ARM.has(line.level));
+  const lowest = drawn[0];
+  const near = lowest !== undefined && lowest.up - at < (sleeve ? SLEEVE_HEM_MM : HEM_MM);
+  if (near && (sleeve || HEM_LEVELS.has(lowest.level))) return lowest.level;
+  if (lowest !== undefined && Math.abs(lowest.up - at) <= ON_MM) return lowest.level;
+  return sleeve ? 'wrist' : 'hem';
 }
 
 /** Inside a dart both its legs meet: the start of the second leg. */
-const isDartPoint = (piece: ProposedPiece, i: number): boolean =>
-  piece.darts.some((dart) => dart.legs[1] === piece.edges[i]!.id);
+const isDartPoint = (piece: ProposedPiece, edge: ProposedEdge): boolean =>
+  piece.darts.some((dart) => dart.legs[1] === edge.id);
+
+/** A dart's point moves with the fullness it serves. */
+function dartLevel(piece: ProposedPiece, second: ProposedEdge, drawn: readonly Drawn[]): string {
+  const first = piece.darts.find((dart) => dart.legs[1] === second.id)!.legs[0];
+  return dartServes(
+    piece,
+    piece.edges.find((edge) => edge.id === first)!,
+    drawn.map((line) => line.level),
+  );
+}
 
 /** Share of the edge at which it crosses a level line, prolonged; null where it does not, or not once. */
 function crossingShare(edge: Path, line: Path): number | null {
@@ -138,9 +181,13 @@ function crossingShare(edge: Path, line: Path): number | null {
   return share > 0.001 && share < 0.999 ? share : null;
 }
 
-/** What a dart serves: the nearest girth below a dart that opens at the top of the piece, else the bust. */
-export function dartServes(piece: ProposedPiece, first: ProposedEdge, from: readonly string[]): string {
+/** What a dart serves: one that opens at a waist and points away from the bust the hip (the high hip, where no hip is drawn); every other the bust. */
+export function dartServes(piece: ProposedPiece, first: ProposedEdge, levels: readonly string[]): string {
   const i = piece.edges.indexOf(first);
-  const mouth = from[i]!;
-  return mouth === 'waist' || mouth === 'hip' || mouth === 'high-hip' ? 'waist' : 'bust';
+  const before = piece.edges[(i + piece.edges.length - 1) % piece.edges.length]!;
+  const sleeve = piece.half === 'arm';
+  if (sleeve) return 'elbow';
+  const upper = piece.edges.some((edge) => has(edge, 'armhole', 'neck', 'shoulder'));
+  if (!has(before, 'waist') || upper) return 'bust';
+  return levels.includes('hip') ? 'hip' : levels.includes('high-hip') ? 'high-hip' : 'hip';
 }

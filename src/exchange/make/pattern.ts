@@ -14,12 +14,15 @@ import type {
 } from '../../garment/index.ts';
 import type { Asks } from '../find/ask.ts';
 import type { Proposal, ProposedFollower, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
+import { withCapHalves } from './cap-halves.ts';
+import { cornerNotches } from './corner-notch.ts';
 import type { Corrections } from './corrections.ts';
 import { guessGarment } from './garment-kind.ts';
 import { pairNotches } from './notch-pair.ts';
 import { freshId, makePiece, slug } from './piece.ts';
 import type { MadePiece } from './piece.ts';
 import { liesAs, uprightMotion } from './pose.ts';
+import { withRiseParts } from './rise-parts.ts';
 import { rolesAsTold } from './told.ts';
 
 /** A plain seam's sides differ by less in every size, mm. */
@@ -36,8 +39,9 @@ export function patternFrom(
 ): { pattern: Pattern; findings: readonly Finding[] } {
   if (given.whole && saysNothingNew(said, given.whole))
     return { pattern: { ...given.whole, name: said.name ?? given.whole.name }, findings: [] };
-  const proposal = rolesAsTold(given, said);
-  const corrections = withWhatFileSays(said, proposal.asks);
+  const halved = withCapHalves(rolesAsTold(given, said), said);
+  const { proposal, said: whole } = withRiseParts(halved.proposal, halved.said);
+  const corrections = withWhatFileSays(whole, proposal.asks);
   const findings: Finding[] = askFindings(said, proposal.asks);
   // Stitching lines that are drawn say how wide each allowance is, as long as nobody says another width.
   const asDrawn = corrections.included === proposal.asks.included.offered;
@@ -107,9 +111,13 @@ export function patternFrom(
     return { piece: to.piece.id, edge: to.edgeIds.get(edge)!, ...(back ? { backwards: true } : {}) };
   };
   const seams = seamsOf(proposal, corrections, made, ref);
-  const pieces = pairNotches(
-    [...made.values()].map((one) => one.piece),
-    seams.map((one) => one.seam),
+  const sewn = seams.map((one) => one.seam);
+  const pieces = cornerNotches(
+    pairNotches(
+      [...made.values()].map((one) => one.piece),
+      sewn,
+    ),
+    sewn,
   );
   const chart = chartOf(proposal, corrections);
   const pattern: Pattern = {

@@ -67,7 +67,11 @@ export function makePiece(
     const kind = kindOf(edge.id, edge.kind);
     return kind === 'fold' || kind === 'dart' ? 0 : (edge.inside ?? corrections.included ?? 0);
   };
-  const levels = pieceLevels(proposed);
+  const m = Math.floor(motions.length / 2);
+  const levels = pieceLevels(
+    proposed,
+    (point) => motions[m]!.reduce((p, motion) => movePoint(p, motion), point).y,
+  );
   const taken = new Set<string>();
   const edgeIds = new Map(
     proposed.edges.map((edge) => [edge.id, freshId(slug(own.edges?.[edge.id]?.name ?? edge.name), taken)]),
@@ -162,7 +166,7 @@ export function makePiece(
           serves: dartServes(
             proposed,
             proposed.edges.find((edge) => edge.id === legs[0])!,
-            levels.from,
+            proposed.lines.flatMap((line) => line.level ?? []),
           ),
         };
       }),
@@ -172,7 +176,7 @@ export function makePiece(
         ...(line.level === undefined ? {} : { level: line.level }),
         path: sameTopology(line.paths).paths.map((path, k) => moved(path, motions[k]!)),
       })),
-      marks: proposed.marks.map((mark) => ({
+      marks: bustPointOf(proposed).map((mark) => ({
         id: mark.id,
         kind: mark.kind,
         level:
@@ -181,6 +185,25 @@ export function makePiece(
       })),
     },
   };
+}
+
+/** A cross on a front so near to its bust line is the bust point, mm. */
+const BUST_MM = 25;
+
+/** The marks, the cross nearest to the bust line of a front taken for its bust point where no words say which is. */
+function bustPointOf({ half, marks, lines }: ProposedPiece): ProposedPiece['marks'] {
+  const line = lines.find((one) => one.kind === 'level' && one.level === 'bust');
+  if (half !== 'front' || !line || marks.some((mark) => mark.kind === 'bust-point')) return marks;
+  const m = Math.floor(line.paths.length / 2);
+  const off = (mark: ProposedPiece['marks'][number]): number =>
+    mark.kind === 'dot' ? nearestPlace(line.paths[m]!, mark.at[m]!).distance : Infinity;
+  const nearest = marks.toSorted((a, b) => off(a) - off(b))[0];
+  if (!nearest || off(nearest) > BUST_MM) return marks;
+  return marks.map((mark) =>
+    mark === nearest
+      ? { ...mark, kind: 'bust-point', evidence: 'a cross at the bust line of a front' }
+      : mark,
+  );
 }
 
 /** Only what is known. */
