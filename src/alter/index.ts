@@ -15,7 +15,6 @@ export type { Alteration, Group, Limit, Param, Values } from './entry/alteration
 export { CATALOGUE } from './catalogue/index.ts';
 export { alterationOf, applyStep } from './step/apply-step.ts';
 export type { AlterStep, StepOutcome } from './step/apply-step.ts';
-export { KEPT_WITHIN, outcomes } from './promise/keep.ts';
 export type { Outcome } from './promise/keep.ts';
 export { PROMISES } from './promise/promise-table.ts';
 export type { Promised, Promises } from './promise/promised.ts';

@@ -56,7 +56,7 @@ const drawnWhole = (piece: DrawnPiece, role: EdgeRole): boolean =>
   edgesOf(piece, role).length > 1;
 
 /** Pieces on whose edges of a role a half is measured, on one side of the body. Linings and facings follow and do not count. */
-export function measuredPieces(
+function measuredPieces(
   garment: Garment,
   role: EdgeRole,
   half: Half | undefined,
@@ -128,7 +128,7 @@ const cornerAfter = (piece: DrawnPiece, edge: Edge<'one'>): Level =>
  * Share of an edge's length at which it meets a level: where the drawn level line ends on it, else where its crossing says, or the corner of that
  * level. Undefined where it does not meet it.
  */
-export function levelOnEdge(piece: DrawnPiece, edge: Edge<'one'>, level: Level): number | undefined {
+function levelOnEdge(piece: DrawnPiece, edge: Edge<'one'>, level: Level): number | undefined {
   const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
   if (line) {
     const found = [pathStart(line.path), pathEnd(line.path)]

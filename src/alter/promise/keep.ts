@@ -5,7 +5,7 @@ import type { Promised } from './promised.ts';
 import { alterFinding } from '../words/words-table.ts';
 
 /** A promise is kept within this, mm; an angle within so many degrees. */
-export const KEPT_WITHIN = 0.2;
+const KEPT_WITHIN = 0.2;
 
 /** A promise, and what came of it. */
 export type Outcome =
