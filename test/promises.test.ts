@@ -161,4 +161,23 @@ describe('an alteration keeps its word', () => {
     expect(girths).toBeGreaterThan(1_000);
     expect(total('reached')).toBeGreaterThan(RUNS / 3);
   }, 120_000);
+
+  const short = (id: string, entry: string, params: Record<string, number | string>): unknown[] =>
+    applyStep(garmentAtSize(sample(id)!, 3), { id: 's', kind: 'alter', entry, params })
+      .findings.filter((f) => f.code === 'not-reached')
+      .map((f) => f.values?.['of']);
+
+  it('lets a hem down without a change above it, on pieces whose side is one line from the underarm', () => {
+    for (const id of ['knit-tee', 'stage-bodice', 'work-trousers'])
+      expect(short(id, 'skirt-length', { amount: 38, where: 'hem' }), id).toEqual([]);
+  });
+
+  it('leaves bust and waist as wide as they were where a wedge is made on pieces that run through the waist', () => {
+    for (const [id, entry] of [
+      ['knit-tee', 'seat'],
+      ['knit-tee', 'abdomen'],
+    ] as const)
+      for (const level of ['bust', 'waist'])
+        expect(short(id, entry, { amount: 25 }), `${id} ${entry}`).not.toContainEqual({ is: 'girth', level });
+  });
 });

@@ -59,8 +59,9 @@ export const swayback: Alteration = {
       return Math.max(most, off);
     }, 0);
     const straight = values.word('centre') === 'straight';
-    const off = uprightCentre(change, 'back', 'bottom', (p) => straight || onFold(p));
-    if (off !== 0) giveAtSide(change, 'back', -off);
+    const upright = uprightCentre(change, 'back', 'bottom', (p) => straight || onFold(p));
+    const off = upright.most;
+    if (off !== 0) giveAtSide(change, 'back', upright);
     tell(change, alterFinding('centre-swings', 'note', {}, { swing, off }, { amount: swing }));
   },
   sentence(values) {

@@ -1,6 +1,6 @@
-import { scale, sub, unit } from '../../geometry/index.ts';
+import { pathLength, scale, sub, unit } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import type { DrawnPiece } from '../../garment/index.ts';
+import type { DrawnPiece, Edge } from '../../garment/index.ts';
 import type { Pull } from './pull.ts';
 
 /** Direction in which an edge leaves its end (or start), outwards. */
@@ -9,7 +9,19 @@ export function outward(path: readonly Point[], end: 'start' | 'end'): Point {
   return end === 'end' ? unit(sub(path[n]!, path[n - 1]!)) : unit(sub(path[0]!, path[1]!));
 }
 
-/** Both corners of an edge run on along the edges beside it by `mm` (negative: drawn back): a hem let down, its sides continued. */
+/** A level this near to a drawn-back corner can no longer hold the line there, mm. */
+const ROOM_MM = 5;
+
+/** The edge stays where it crosses its levels, those left out that the corner is drawn back to or past. */
+const stills = (edge: Edge<'one'>, end: 'start' | 'end', mm: number): Pull[] =>
+  edge.crossings
+    .filter((c) => (end === 'start' ? c.at : 1 - c.at) * pathLength(edge.path) > Math.max(0, -mm) + ROOM_MM)
+    .map((c) => ({ edge: edge.id, at: c.at, by: { x: 0, y: 0 }, smooth: true }));
+
+/**
+ * Both corners of an edge run on along the edges beside it by `mm` (negative: drawn back): a hem let down, its sides continued. From the next level on those
+ * stay as they are.
+ */
 export function runOn(piece: DrawnPiece, edgeId: string, mm: number): Pull[] {
   const n = piece.edges.length;
   const i = piece.edges.findIndex((e) => e.id === edgeId);
@@ -18,6 +30,8 @@ export function runOn(piece: DrawnPiece, edgeId: string, mm: number): Pull[] {
   return [
     { edge: edgeId, at: 0, by: scale(outward(before.path, 'end'), mm) },
     { edge: edgeId, at: 1, by: scale(outward(after.path, 'start'), mm) },
+    ...stills(before, 'end', mm),
+    ...stills(after, 'start', mm),
   ];
 }
 

@@ -21,7 +21,7 @@ const NECK_DART_MM = 75;
 export function upperBackWedge(change: Change, mm: number, excess: 'dart' | 'ease'): void {
   const line = chestLine(change.garment, 'back');
   slideHalf(change, 'back', { line, centre: mm, side: 0, moves: 'above' });
-  const off = uprightCentre(change, 'back', 'top', onFold);
+  const off = uprightCentre(change, 'back', 'top', onFold).most;
   if (off === 0) {
     for (const piece of withEdge(change.garment, 'back', 'centre')) {
       const centre = edgesOf(piece, 'centre')[0]!;

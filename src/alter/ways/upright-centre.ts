@@ -1,6 +1,6 @@
-import { linePath, pathEnd, pathStart } from '../../geometry/index.ts';
+import { linePath, pathAt, pathEnd, pathLength, pathStart } from '../../geometry/index.ts';
 import { edgesOf, hasRole } from '../../garment/index.ts';
-import type { DrawnPiece, Half } from '../../garment/index.ts';
+import type { DrawnPiece, Edge, Half, Level } from '../../garment/index.ts';
 import { anchorLevels } from '../move/anchor.ts';
 import { levelsHeld } from '../move/carry.ts';
 import { draw } from '../follow/change.ts';
@@ -12,17 +12,27 @@ import { panels, withEdge } from '../role/roles.ts';
 /** A centre line leaning by less than this is upright enough to lie on a fold (fold-check.ts). */
 const LEAN_MM = 0.05;
 
+/** What a wedge made the centre lean, by level; the corner at the leaning end is under its own level. mm, away from the upright. */
+type Lean = ReadonlyMap<Level, number>;
+
+export interface Upright {
+  /** The greatest amount moved; positive where cloth was added at the top. 0: nothing leaned. */
+  readonly most: number;
+  readonly lean: Lean;
+}
+
 /**
  * Brings the leaning end of the centre line back over (or under) its other end, after a wedge: what it was off is added to the neckline (or the hem).
- * Only centre lines on a fold, or all when `always`. Gives the greatest amount moved, positive where cloth was added.
+ * Below a wedge the centre keeps its length (above one the neckline keeps its height), and what it was off at every level is told, so that the side can give as much there.
  */
 export function uprightCentre(
   change: Change,
   half: Half,
   leaning: 'top' | 'bottom',
   straightens: (piece: DrawnPiece) => boolean,
-): number {
+): Upright {
   let most = 0;
+  const lean = new Map<Level, number>();
   for (const panel of withEdge(change.garment, half, 'centre')) {
     // A piece this alteration did not touch leans for another's sake: under a yoke the body's wedge is not the yoke's business.
     if (!change.touched.has(panel.id) || !straightens(panel)) continue;
@@ -35,14 +45,24 @@ export function uprightCentre(
       const off = end.x - still.x;
       if (Math.abs(off) < LEAN_MM) return piece;
       if (Math.abs(off) > Math.abs(most)) most = off;
+      const offs = centre.crossings.map((c) => ({ ...c, off: pathAt(centre.path, c.at).x - still.x }));
+      for (const c of offs) lean.set(c.level, c.off);
+      lean.set(leansAtStart ? centre.from : cornerAfter(piece, centre), off);
+      const longer = leaning === 'top' ? 0 : pathLength(centre.path) - Math.abs(end.y - still.y);
       const upright = pullEdges(piece, [
-        { edge: centre.id, at: leansAtStart ? 0 : 1, by: { x: -off, y: 0 } },
+        { edge: centre.id, at: leansAtStart ? 0 : 1, by: { x: -off, y: end.y > still.y ? longer : -longer } },
+        ...(centre.kind === 'fold'
+          ? []
+          : offs.map((c) => ({ edge: centre.id, at: c.at, by: { x: -c.off, y: 0 }, smooth: true }))),
       ]);
       return centre.kind === 'fold' ? ruled(upright, centre.id) : upright;
     });
   }
-  return most;
+  return { most, lean };
 }
+
+const cornerAfter = (piece: DrawnPiece, edge: Edge<'one'>): Level =>
+  piece.edges[(piece.edges.indexOf(edge) + 1) % piece.edges.length]!.from;
 
 /** A fold ruled straight from corner to corner; its levels keep their heights. */
 function ruled(piece: DrawnPiece, id: string): DrawnPiece {
@@ -54,19 +74,23 @@ function ruled(piece: DrawnPiece, id: string): DrawnPiece {
   return anchorLevels(piece, { ...piece, edges });
 }
 
-/** The lower end of a half's side moved out by mm: what was cut off at the centre of the hem is given back there. */
-export function giveAtSide(change: Change, half: Half, mm: number): void {
+/** The side of a half moved by what was cut off or added at the centre, at every level as much as there: no width changes. */
+export function giveAtSide(change: Change, half: Half, { most, lean }: Upright): void {
   for (const panel of panels(change.garment, half)) {
     draw(change, panel.id, (piece) => {
       const n = piece.edges.length;
-      const pulls = edgesOf(piece, 'hem').flatMap((hem): Pull[] => {
-        const i = piece.edges.indexOf(hem);
-        return (['start', 'end'] as const).flatMap((end): Pull[] => {
-          const beside = piece.edges[end === 'start' ? (i + n - 1) % n : (i + 1) % n]!;
-          return hasRole(beside, 'side')
-            ? [{ edge: hem.id, at: end === 'start' ? 0 : 1, by: { x: mm, y: 0 } }]
-            : [];
-        });
+      const pulls = edgesOf(piece, 'side').flatMap((side): Pull[] => {
+        const i = piece.edges.indexOf(side);
+        const corner = (at: 0 | 1): Pull[] => {
+          const beside = piece.edges[(i + (at === 0 ? n - 1 : 1)) % n]!;
+          return hasRole(beside, 'hem') ? [{ edge: side.id, at, by: { x: -most, y: 0 } }] : [];
+        };
+        const inner = side.crossings.flatMap((c): Pull[] =>
+          lean.has(c.level)
+            ? [{ edge: side.id, at: c.at, by: { x: -lean.get(c.level)!, y: 0 }, smooth: true }]
+            : [],
+        );
+        return [...corner(0), ...inner, ...corner(1)];
       });
       return pullEdges(piece, pulls);
     });

@@ -43,9 +43,9 @@ export function waistRise(
       return y !== undefined && y - low > 30 && high - y > 30 ? y : levelHeight(piece, 'waist');
     };
     slideHalf(change, half, { line, centre, side, moves: 'below', ...(only ? { only } : {}) });
-    // A wedge swings the centre below it; on a fold that cannot be, so it is made upright and the hem's side gives as much.
-    const off = uprightCentre(change, half, 'bottom', onFold);
-    if (off !== 0) giveAtSide(change, half, -off);
+    // A wedge swings the centre below it; on a fold that cannot be, so it is made upright and the side gives as much.
+    const upright = uprightCentre(change, half, 'bottom', onFold);
+    if (upright.most !== 0) giveAtSide(change, half, upright);
     return;
   }
   const xs = (p: DrawnPiece): number[] =>
