@@ -4,11 +4,14 @@ import {
   nearestPlace,
   pathAt,
   pathEnd,
+  pathJoin,
   pathLength,
   pathPart,
   pathStart,
 } from '../../geometry/index.ts';
 import type { Motion, Path, Point } from '../../geometry/index.ts';
+import { cutEdge } from './cut-edge.ts';
+import { sameTopology } from './topology.ts';
 import { languageOf, piecesSense } from './words/piece-sense.ts';
 import type { Language, PieceSense } from './words/piece-word-table.ts';
 import type { ProposedEdge, ProposedFollower, ProposedPiece } from './proposal.ts';
@@ -131,20 +134,14 @@ function cornerMotions(piece: ProposedPiece, parent: ProposedPiece): Motion[][] 
   );
 }
 
-/** A pocket's mouth is as long as between its two notches within this, mm. */
-const MOUTH_MM = 1;
-
 /** A pocket in a seam repeats the stretch of it between two notches, in every size: one edge is enough, its notches say where. */
 function betweenNotches(piece: ProposedPiece, parent: ProposedPiece): Fit | null {
   const m = middle(piece.areas);
   for (const own of piece.edges) {
     for (const other of parent.edges) {
-      for (const [i, first] of other.notches.entries()) {
-        for (const last of other.notches.slice(i + 1)) {
-          const mouths = other.paths.map((path, k) => pathPart(path, first.at[k]!, last.at[k]!));
-          if (mouths.some((mouth, k) => Math.abs(pathLength(mouth) - own.lengths[k]!) > MOUTH_MM)) continue;
-          const onto = own.paths.map((path, k) => motionOnto(path, mouths[k]!));
-          if (!own.paths.every((path, k) => liesOn(path, other.paths[k]!, onto[k]!))) continue;
+      for (const mouth of mouthsOf(other)) {
+        const onto = mouthMotion(own.paths, mouth, other);
+        if (onto)
           return {
             piece,
             parent,
@@ -152,6 +149,103 @@ function betweenNotches(piece: ProposedPiece, parent: ProposedPiece): Fit | null
             edges: [{ own: own.id, parent: other.id }],
             repeated: own.lengths[m]!,
           };
+      }
+    }
+  }
+  return null;
+}
+
+/** A pocket's mouth is as long as between its two notches within this, mm. */
+const MOUTH_MM = 1;
+
+/** A mouth leaves the line between its ends by more than this, mm. */
+const BOW_MM = 1.5;
+
+function bow(path: Path): number {
+  const [a, b] = [pathStart(path), pathEnd(path)];
+  const p = pathAt(path, 0.5);
+  return Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / Math.max(1e-9, distance(a, b));
+}
+
+/** The stretches of an edge between two of its notches, per size. */
+const mouthsOf = ({ notches, paths }: ProposedEdge): Path[][] =>
+  notches.flatMap((first, i) =>
+    notches.slice(i + 1).map((last) => paths.map((path, k) => pathPart(path, first.at[k]!, last.at[k]!))),
+  );
+
+/** How the runs lie on the mouth; null where they do not in every size. */
+function mouthMotion(own: readonly Path[], mouth: readonly Path[], on: ProposedEdge): Motion[] | null {
+  if (mouth.some((path, k) => Math.abs(pathLength(path) - pathLength(own[k]!)) > MOUTH_MM)) return null;
+  // A straight stretch fits along all of a straight seam, and the side of a patch as well: that says nothing.
+  if (!own.some((path) => bow(path) > BOW_MM)) return null;
+  const onto = own.map((path, k) => motionOnto(path, mouth[k]!));
+  return own.every((path, k) => liesOn(path, on.paths[k]!, onto[k]!)) ? onto : null;
+}
+
+/** Pockets whose outline runs on smoothly past their mouth are cut there, so that the mouth is an edge. */
+export function withPocketMouths(pieces: readonly ProposedPiece[]): ProposedPiece[] {
+  const language = languageOf(pieces.map((piece) => piece.name));
+  const roles = new Map(pieces.map((piece) => [piece, roleOf(piece, language)] as const));
+  const parents = pieces.filter((piece) => roles.get(piece) === null);
+  return pieces.map((piece) =>
+    roles.get(piece) === 'pocket' && !parents.some((parent) => betweenNotches(piece, parent))
+      ? (mouthCut(piece, parents) ?? piece)
+      : piece,
+  );
+}
+
+/** The outline turns by less than this where two edges are one, radians. */
+const SMOOTH_TURN = 0.2;
+
+/** What runs on smoothly beside the mouth is one edge: an outline with a single corner was cut somewhere for want of a second. */
+function smoothJoined(piece: ProposedPiece, mouth: string): ProposedPiece {
+  const i = piece.edges.findIndex((edge, k) => {
+    const next = piece.edges[(k + 1) % piece.edges.length]!;
+    return edge.id !== mouth && next.id !== mouth && Math.abs(edge.turns[1]) < SMOOTH_TURN;
+  });
+  const [edge, next] = [piece.edges[i], piece.edges[(i + 1) % piece.edges.length]];
+  if (!edge || !next || edge === next || edge.kind !== next.kind) return piece;
+  const { paths, off } = sameTopology(edge.paths.map((path, k) => pathJoin([path, next.paths[k]!])));
+  const lengths = paths.map(pathLength);
+  const shareOf = (at: readonly number[], of: ProposedEdge, from: readonly number[]): number[] =>
+    at.map((share, k) => (from[k]! + share * of.lengths[k]!) / lengths[k]!);
+  const joined: ProposedEdge = {
+    ...edge,
+    paths,
+    lengths,
+    turns: [edge.turns[0], next.turns[1]],
+    notches: [
+      ...edge.notches.map((one) => ({
+        ...one,
+        at: shareOf(
+          one.at,
+          edge,
+          edge.lengths.map(() => 0),
+        ),
+      })),
+      ...next.notches.map((one) => ({ ...one, at: shareOf(one.at, next, edge.lengths) })),
+    ],
+    off: Math.max(off, edge.off, next.off),
+  };
+  const edges = piece.edges.filter((one) => one !== next).map((one) => (one === edge ? joined : one));
+  return smoothJoined({ ...piece, edges }, mouth);
+}
+
+function mouthCut(piece: ProposedPiece, parents: readonly ProposedPiece[]): ProposedPiece | null {
+  for (const own of piece.edges) {
+    for (const other of parents.flatMap((parent) => parent.edges)) {
+      for (const mouth of mouthsOf(other)) {
+        const shares = mouth.map((path, k) => pathLength(path) / own.lengths[k]!);
+        if (shares.some((share) => share > 0.95 || share < 0.05)) continue;
+        for (const first of [true, false]) {
+          const part = own.paths.map((path, k) =>
+            first ? pathPart(path, 0, shares[k]!) : pathPart(path, 1 - shares[k]!, 1),
+          );
+          if (!mouthMotion(part, mouth, other)) continue;
+          const at = first ? shares : shares.map((share) => 1 - share);
+          const half = { kind: own.kind, evidence: own.evidence };
+          const { piece: made, ids } = cutEdge(piece, own, at, [half, half]);
+          return smoothJoined(made, first ? ids[0] : ids[1]);
         }
       }
     }

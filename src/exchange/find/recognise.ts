@@ -15,7 +15,7 @@ import { isUprightBox } from '../tiles/window.ts';
 import { withInside, withoutStitching } from './doubled.ts';
 import { withoutFar } from './far.ts';
 import { findAsks, wholeAsks } from './ask.ts';
-import { findFollowers } from './follower.ts';
+import { findFollowers, withPocketMouths } from './follower.ts';
 import { letterStrokes, sayWords } from './lettering.ts';
 import { findNests } from './nest.ts';
 import type { Nest } from './nest.ts';
@@ -120,7 +120,8 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     findings.push(...made.findings);
   });
   budget.look();
-  const split = splitAtOpenings(pieces, findFollowers(pieces));
+  const mouthed = withPocketMouths(pieces);
+  const split = splitAtOpenings(mouthed, findFollowers(mouthed));
   // What edges are says what may be sewn together, and what is sewn together what they are: each is asked twice.
   const first = findRoles(split.pieces, findSeams(split.pieces, split.followers), split.followers);
   const { pieces: cut, seams } = splitUnderlaps(first, findSeams(first, split.followers));

@@ -1,13 +1,8 @@
-import {
-  nearestPlace,
-  pathEnd,
-  pathLineIntersections,
-  pathStart,
-  shareAtPlace,
-} from '../../geometry/index.ts';
+import { pathEnd, pathStart } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import type { EdgeRole } from '../../garment/index.ts';
 import type { ProposedEdge, ProposedPiece } from '../find/proposal.ts';
+import { crossingShare } from './crossing.ts';
 
 export interface PieceLevels {
   /** Level of the corner where each edge starts. */
@@ -23,6 +18,9 @@ const ON_MM = 22;
 /** A hem so near below the lowest level is judged at that level, mm: a top that ends at the hip, a short sleeve at the upper arm. */
 const HEM_MM = 75;
 const SLEEVE_HEM_MM = 150;
+
+/** A crossing so near to an edge's end is that corner, as a share. */
+const ENDS = 0.001;
 
 interface Drawn {
   readonly level: string;
@@ -58,7 +56,9 @@ export function pieceLevels(piece: ProposedPiece, height: (point: Point) => numb
       .filter((line) => runsThrough(line.level, edge, from[i]!, to))
       .flatMap((line) => {
         const at = edge.paths.map((path, k) => crossingShare(path, line.paths[k]!));
-        return at.every((share): share is number => share !== null) ? [{ level: line.level, at }] : [];
+        return at.every((share): share is number => share !== null && share > ENDS && share < 1 - ENDS)
+          ? [{ level: line.level, at }]
+          : [];
       })
       .toSorted((a, b) => a.at[m]! - b.at[m]!);
   });
@@ -171,14 +171,6 @@ function dartLevel(piece: ProposedPiece, second: ProposedEdge, drawn: readonly D
     piece.edges.find((edge) => edge.id === first)!,
     drawn.map((line) => line.level),
   );
-}
-
-/** Share of the edge at which it crosses a level line, prolonged; null where it does not, or not once. */
-function crossingShare(edge: Path, line: Path): number | null {
-  const hits = pathLineIntersections(edge, pathStart(line), pathEnd(line));
-  if (hits.length !== 1) return null;
-  const share = shareAtPlace(edge, nearestPlace(edge, hits[0]!.point).place);
-  return share > 0.001 && share < 0.999 ? share : null;
 }
 
 /** What a dart serves: one that opens at a waist and points away from the bust the hip (the high hip, where no hip is drawn); every other the bust. */

@@ -22,6 +22,7 @@ import { pairNotches } from './notch-pair.ts';
 import { freshId, makePiece, slug } from './piece.ts';
 import type { MadePiece } from './piece.ts';
 import { liesAs, uprightMotion } from './pose.ts';
+import { roundChains } from './round-chain.ts';
 import { withRiseParts } from './rise-parts.ts';
 import { rolesAsTold } from './told.ts';
 
@@ -111,14 +112,12 @@ export function patternFrom(
     return { piece: to.piece.id, edge: to.edgeIds.get(edge)!, ...(back ? { backwards: true } : {}) };
   };
   const seams = seamsOf(proposal, corrections, made, ref);
-  const sewn = seams.map((one) => one.seam);
-  const pieces = cornerNotches(
-    pairNotches(
-      [...made.values()].map((one) => one.piece),
-      sewn,
-    ),
-    sewn,
+  const drawn = [...made.values()].map((one) => one.piece);
+  const sewn = roundChains(
+    drawn,
+    seams.map((one) => one.seam),
   );
+  const pieces = cornerNotches(pairNotches(drawn, sewn), sewn);
   const chart = chartOf(proposal, corrections);
   const pattern: Pattern = {
     format: 'pintrue-pattern',
@@ -132,7 +131,7 @@ export function patternFrom(
     ...(typeof corrections.bustDifference === 'number' ? { bustDifference: corrections.bustDifference } : {}),
     chart,
     pieces,
-    seams: seams.map((one) => one.seam),
+    seams: sewn,
     followers: followers.map((one): Follower => ({
       piece: ids.get(one.piece)!,
       parent: ids.get(one.parent)!,
@@ -143,10 +142,7 @@ export function patternFrom(
         ...(edge.apart ? { apart: true } : {}),
       })),
     })),
-    bands: bandsOf(
-      pieces,
-      seams.map((one) => one.seam),
-    ),
+    bands: bandsOf(pieces, sewn),
     levels: levelsOf(
       pieces,
       followers.map((one) => ids.get(one.piece)!),
