@@ -154,6 +154,8 @@ function isCentre(edge: SewnEdge): boolean {
   const { piece, chord } = edge;
   const m = Math.floor(edge.lengths.length / 2);
   return (
+    piece.role !== 'pocket-bag' &&
+    piece.role !== 'pocket' &&
     piece.cut.mirrored &&
     Math.abs(chord.y) > 0.7 * Math.hypot(chord.x, chord.y) &&
     edge.lengths[m]! > 40 &&
