@@ -45,6 +45,12 @@ const mended: Record<string, Record<string, Result>> = {
   },
 };
 
+/**
+ * Entries that did not keep what they promise, and were mended: what a wedge makes the centre lean is given at the side level by level. They reach the same
+ * pieces as then, but other lines; what they promise is held to in promises.test.ts.
+ */
+const REDRAWN: ReadonlySet<string> = new Set(['swayback', 'abdomen', 'seat']);
+
 /** The codes as they were then: `not-reached` was said of nothing, and a cap that covers a longer arm had no code of its own. */
 const codesThen = (findings: readonly Finding[]): string =>
   findings
@@ -75,7 +81,7 @@ describe.each(SAMPLES.map(({ id }) => id))('%s of version 1', (id) => {
     if (!then) return; // a newer alteration
     const now = applyStep(garment, { id: 's', kind: 'alter', entry: entry.id, params: entry.shows.params });
     expect([codesThen(now.findings), now.touched.join(' ')]).toEqual(then.slice(0, 2));
-    expect(checksum(now.garment)).toBeCloseTo(then[2], 5);
+    if (!REDRAWN.has(entry.id)) expect(checksum(now.garment)).toBeCloseTo(then[2], 5);
   });
 
   it('says by its names what the sample says by its roles', () => {
