@@ -1,3 +1,4 @@
+import { SEAM_WARNING_MM } from '../../geometry/index.ts';
 import { isMissing, measure } from '../../measure/index.ts';
 import type { Measured, Missing, Quantity } from '../../measure/index.ts';
 import type { Finding, Garment } from '../../garment/index.ts';
@@ -34,8 +35,12 @@ export function outcomes(before: Garment, after: Garment, promises: readonly Pro
 const whereOf = (of: Quantity): Finding['where'] =>
   of.is === 'girth' ? { level: of.level } : of.is === 'dart' || of.is === 'darts' ? { piece: of.piece } : {};
 
+/** Worth knowing, but nothing to stop at: less than what is warned of where two edges of a seam differ. Of an angle all is told alike. */
+const isSmall = (of: Quantity, off: number): boolean =>
+  !(of.is === 'dart' && of.as === 'angle') && Math.abs(off) < SEAM_WARNING_MM;
+
 /**
- * `not-reached` for what fell short: a warning, or a note where the entry has said so itself (`told`: of what). `not-measured`, a note, for what could not be measured; where
+ * `not-reached` for what fell short: a warning, or a note where it is small or the entry has said so itself (`told`: of what). `not-measured`, a note, for what could not be measured; where
  * an edge was only to stay as it is and there is none, there is nothing to say.
  */
 export function promiseFindings(all: readonly Outcome[], told: readonly Quantity['is'][]): Finding[] {
@@ -49,7 +54,7 @@ export function promiseFindings(all: readonly Outcome[], told: readonly Quantity
     return [
       alterFinding(
         'not-reached',
-        told.includes(of.is) ? 'note' : 'warning',
+        told.includes(of.is) || isSmall(of, outcome.got - by) ? 'note' : 'warning',
         whereOf(of),
         { of, wanted: by, got: outcome.got },
         { amount: outcome.got - by },
