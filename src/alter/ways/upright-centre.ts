@@ -47,7 +47,9 @@ export function uprightCentre(
       if (Math.abs(off) > Math.abs(most)) most = off;
       const offs = centre.crossings.map((c) => ({ ...c, off: pathAt(centre.path, c.at).x - still.x }));
       for (const c of offs) lean.set(c.level, c.off);
-      lean.set(leansAtStart ? centre.from : cornerAfter(piece, centre), off);
+      // A hem below the hip may go with the hip's level: what leaned at the hip itself stands.
+      const corner = leansAtStart ? centre.from : cornerAfter(piece, centre);
+      if (!offs.some((c) => c.level === corner)) lean.set(corner, off);
       const longer = leaning === 'top' ? 0 : pathLength(centre.path) - Math.abs(end.y - still.y);
       const upright = pullEdges(piece, [
         { edge: centre.id, at: leansAtStart ? 0 : 1, by: { x: -off, y: end.y > still.y ? longer : -longer } },

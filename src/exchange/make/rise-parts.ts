@@ -1,4 +1,4 @@
-import { distance, pathAt, pathEnd, pathLength, pathStart } from '../../geometry/index.ts';
+import { distance, pathAt, pathEnd, pathLength, pathStart, shareAtPlace } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import { cutEdge } from '../find/cut-edge.ts';
 import type { Proposal, ProposedEdge, ProposedPiece } from '../find/proposal.ts';
@@ -9,7 +9,9 @@ import { withCuts } from './cut-chain.ts';
 /** The seat seam is straight down to so near above or below the hip line, mm (common practice of drafting); else it is cut at the line itself. */
 const NEAR_HIP_MM = 60;
 /** What leaves a straight line by more is no longer part of it, mm. */
-const STRAIGHT_MM = 0.08;
+const STRAIGHT_MM = 0.03;
+/** The joint of two curves so near to where the line leaves the straight is where it was drawn to leave it, mm. */
+const JOINT_MM = 20;
 const LOOKS = 400;
 
 /**
@@ -50,6 +52,16 @@ function atWaist(piece: ProposedPiece, rise: ProposedEdge, way: 1 | -1): boolean
 const fromWaist = (piece: ProposedPiece, rise: ProposedEdge): boolean =>
   atWaist(piece, rise, -1) || atWaist(piece, rise, 1);
 
+/** The share of the joint next to a place, where one is near; else the place itself. */
+function jointNear(path: Path, share: number): number {
+  const long = pathLength(path);
+  const joints = Array.from({ length: (path.length - 1) / 3 - 1 }, (_, i) =>
+    shareAtPlace(path, { cubic: i, t: 1 }),
+  );
+  const near = joints.toSorted((a, b) => Math.abs(a - share) - Math.abs(b - share))[0];
+  return near !== undefined && Math.abs(near - share) * long <= JOINT_MM ? near : share;
+}
+
 /** Share at which the straight seam from the waist ends, where that is near the hip line; else where it crosses that line; null where it does neither. */
 function curveBegins(path: Path, down: boolean, hip: number | null): number | null {
   if (hip === null) return null;
@@ -66,6 +78,6 @@ function curveBegins(path: Path, down: boolean, hip: number | null): number | nu
     if (Math.max(...off) > STRAIGHT_MM) break;
     last = i;
   }
-  const share = at(last);
+  const share = jointNear(path, at(last));
   return Math.abs(share - hip) * pathLength(path) <= NEAR_HIP_MM ? share : hip;
 }
