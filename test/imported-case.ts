@@ -8,10 +8,10 @@ export interface Outline {
   readonly edges: readonly { readonly id: string; readonly path: Path }[];
 }
 
-export const nestOutline = (piece: NestedPiece, size: number): Outline => ({
+const nestOutline = (piece: NestedPiece, size: number): Outline => ({
   edges: piece.edges.map((e) => ({ id: e.id, path: e.path[size]! })),
 });
-export const foundOutline = (piece: Proposal['pieces'][number], size: number): Outline => ({
+const foundOutline = (piece: Proposal['pieces'][number], size: number): Outline => ({
   edges: piece.edges.map((e) => ({ id: e.id, path: e.paths[size]! })),
 });
 /** Sampled places round an outline: enough to tell two pieces of one length apart. */
