@@ -6,7 +6,6 @@ export { cutWords, timesWords } from './cut-words.ts';
 export * from './role-table.ts';
 export * from './role.ts';
 export * from './round-body.ts';
-export { namesToRoles } from './read/names-to-roles.ts';
 export * from './role-name-table.ts';
 export * from './seam.ts';
 export * from './level.ts';

@@ -1,6 +1,6 @@
 import { exchangeFinding } from '../words/words-table.ts';
 import type { Motion } from '../../geometry/index.ts';
-import { garmentKind, namesToRoles, readPattern } from '../../garment/index.ts';
+import { garmentKind, readPattern } from '../../garment/index.ts';
 import type {
   Band,
   EdgeRef,
@@ -149,8 +149,7 @@ export function patternFrom(
     ),
     cautions: [],
   };
-  // What its maker's and a person's words for pieces and edges say, where no role is known; our own names for edges say nothing.
-  return { pattern: readPattern(namesToRoles({ ...pattern })), findings };
+  return { pattern: readPattern(pattern), findings };
 }
 
 const withoutInside = (piece: ProposedPiece): ProposedPiece => ({
