@@ -472,12 +472,39 @@ describe('read and write', () => {
       expect(code).toBe(EXIT.fine);
       const found = json<{
         unitsFrom: string;
-        pieces: { name: string; sizes: { size: string; area: number; edges: { length: number }[] }[] }[];
-        seams: { a: string; b: string; score: number }[];
+        pieces: {
+          name: string;
+          role?: string;
+          half?: string;
+          confidence?: number;
+          evidence: string;
+          sizes: {
+            size: string;
+            area: number;
+            edges: { length: number; role?: string; confidence?: number; evidence: string }[];
+          }[];
+        }[];
+        seams: { a: string; b: string; score: number; role?: string }[];
+        asks: { ask: string }[];
         findings: unknown[];
       }>();
-      expect(found.pieces.length).toBeGreaterThan(3);
+      // Six pieces: front and back, their linings, waistband and pocket.
+      expect(found.pieces).toHaveLength(6);
       for (const piece of found.pieces) expect(piece.sizes).toHaveLength(10);
+      const front = found.pieces.find((piece) => piece.name === 'Skirt front')!;
+      expect(front).toMatchObject({ role: 'front', half: 'front', evidence: expect.any(String) });
+      expect(front.confidence).toBeGreaterThan(0.8);
+      expect(front.sizes[0]!.edges.flatMap((edge) => edge.role ?? [])).toEqual([
+        'hem',
+        'side',
+        'waist',
+        'waist',
+        'centre',
+      ]);
+      expect(found.seams.map((seam) => seam.role)).toEqual(expect.arrayContaining(['side', 'waist']));
+      expect(found.asks.map(({ ask }) => ask)).toEqual(['included', 'cloth', 'wearer', 'bustDifference']);
+      const { out } = await run('read', `p.${format}`);
+      expect(out).toMatch(/Skirt front +front /);
       expect(found.seams[0]).toEqual(
         expect.objectContaining({ a: expect.any(String), b: expect.any(String), score: expect.any(Number) }),
       );

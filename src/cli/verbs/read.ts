@@ -7,7 +7,14 @@ import {
   type Corrections,
   type Proposal,
 } from '../../exchange/index.ts';
-import { InputError, writePattern, middleOf, GARMENT_KINDS } from '../../garment/index.ts';
+import {
+  EDGE_NAMES,
+  GARMENT_KINDS,
+  InputError,
+  middleOf,
+  PIECE_NAMES,
+  writePattern,
+} from '../../garment/index.ts';
 import { fileName } from '../../desk/index.ts';
 import { loadChart } from '../load.ts';
 import { readHere } from '../read-apart.ts';
@@ -100,11 +107,32 @@ function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): string 
   return `${words.join(' + ')}${halves ? ' (both halves)' : ''}`;
 }
 
+/** Below this it is asked what a piece or an edge is (docs/formats.md). */
+const SURE = 0.8;
+
+/** The edges of which it is not sure what they are, one line each, and a heading; nothing where all are sure. */
+function doubts({ pieces }: Proposal): string[] {
+  const lines = pieces.flatMap((piece) =>
+    piece.edges
+      .filter((edge) => edge.kind !== 'dart' && (edge.confidence ?? (edge.role ? 1 : 0)) < SURE)
+      .map((edge) => {
+        const is = edge.role === undefined ? 'not known' : `perhaps the ${EDGE_NAMES[edge.role]}`;
+        return `  ${piece.name}, ${edge.name}: ${is}${edge.because ? ` (${edge.because})` : ''}`;
+      }),
+  );
+  return lines.length === 0
+    ? []
+    : ['Edges in doubt: bring the file in on the page to say what they are', ...lines, ''];
+}
+
 function tell(proposal: Proposal): string {
   const found = proposalSummary(proposal);
   const middle = middleOf(proposal.sizes.length);
   const pieces = found.pieces.map((p) => [
     p.name,
+    p.role === undefined
+      ? 'not known'
+      : `${(p.confidence ?? 1) < SURE ? 'perhaps ' : ''}${PIECE_NAMES[p.role]}`,
     String(p.sizes.length),
     `${((p.sizes[middle]?.area ?? 0) / 100).toFixed(0)} cm²`,
     String(p.sizes[middle]?.edges.length ?? 0),
@@ -120,8 +148,9 @@ function tell(proposal: Proposal): string {
     found.assembly,
     `Sizes: ${proposal.sizes.map((s) => s.label).join(', ')}`,
     '',
-    table(['piece', 'sizes', 'area', 'edges', 'notches', 'grain'], pieces),
+    table(['piece', 'what it is', 'sizes', 'area', 'edges', 'notches', 'grain'], pieces),
     '',
+    ...doubts(proposal),
     'Seams proposed, with their scores',
     ...seams,
     '',
