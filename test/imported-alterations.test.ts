@@ -3,7 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { CATALOGUE, applyStep } from '../src/alter/index.ts';
 import type { Alteration, AlterStep, StepOutcome } from '../src/alter/index.ts';
 import { girthAt } from '../src/measure/index.ts';
-import { patternFrom, readFile, writeDxf, writePatternPdf, writeSvg } from '../src/exchange/index.ts';
+import {
+  patternFrom,
+  patternSheet,
+  readFile,
+  recognise,
+  writeDxf,
+  writePatternPdf,
+  writeSvg,
+} from '../src/exchange/index.ts';
+import { NAMES, renamed } from '../src/exchange/renamed.test-case.ts';
 import type { Proposal } from '../src/exchange/index.ts';
 import { tiledPdf } from '../src/exchange/tiled.test-case.ts';
 import { chainLength, edgeAt, garmentAtSize } from '../src/garment/index.ts';
@@ -244,3 +253,34 @@ describe.each(['with nobody answering anything', 'with every question answered r
     });
   },
 );
+
+/** Names of pieces as far as shape and company do without them: how much is the same, least share of the cases (docs/formats.md). */
+const CALLED: readonly (readonly [string, (pattern: Pattern) => Proposal, number])[] = [
+  ['in German', (pattern) => asLines(renamed(pattern, NAMES.de)), 0.97],
+  ['in Dutch', (pattern) => asLines(renamed(pattern, NAMES.nl)), 0.97],
+  ['nothing', (pattern) => asLines(pattern, true), 0.85],
+];
+
+function asLines(pattern: Pattern, blank = false): Proposal {
+  const { drawing } = patternSheet(pattern, { semantics: false });
+  const named = (words: string): boolean => pattern.pieces.some((piece) => words.includes(piece.name));
+  return recognise(blank ? { ...drawing, texts: drawing.texts.filter(({ text }) => !named(text)) } : drawing);
+}
+
+describe('alterations on samples whose pieces are called', () => {
+  it.each(CALLED)('%s', (way, read, least) => {
+    const counts = SAMPLES.map(({ id }) => {
+      const native = sample(id);
+      return compare(native, patternFrom(read(native), { chart: native.chart }).pattern);
+    });
+    const cases = sum(counts, (one) => one.cases);
+    const equal = sum(counts, (one) => one.equal);
+    const silent = counts.flatMap((one) => one.silent);
+    if (process.env['PINTRUE_SAY'])
+      process.stdout.write(
+        `called ${way}: ${cases} cases, ${equal} equal, ${sum(counts, (one) => one.asked)} asked, ${sum(counts, (one) => one.told)} told, ${silent.length} silent\n${silent.map((one) => one.words).join('\n')}\n`,
+      );
+    expect(cases).toBeGreaterThan(220);
+    expect(equal / cases).toBeGreaterThanOrEqual(least);
+  });
+});

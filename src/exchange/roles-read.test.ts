@@ -7,6 +7,7 @@ import { SAMPLES, sample } from '../samples/index.ts';
 import type { Proposal } from './find/proposal.ts';
 import { recognise } from './find/recognise.ts';
 import { readFile } from './read-file.ts';
+import { NAMES, renamed } from './renamed.test-case.ts';
 import { ROLE_DRAWINGS, matchDrawing, readRoleDrawing } from './role-drawings.test-case.ts';
 import type { MatchedPiece } from './role-drawings.test-case.ts';
 import { tiledPdf } from './tiled.test-case.ts';
@@ -37,60 +38,6 @@ function drawingScore(name: string, matched: readonly MatchedPiece[]): Score {
   });
   return { edges: all.length, right: all.length - wrong.length, wrong };
 }
-
-/** Names of a sample's pieces in another language, word by word: longer first. From memory, as the word table. */
-const NAMES: Readonly<Record<'de' | 'nl', readonly (readonly [RegExp, string])[]>> = {
-  de: [
-    [/^Centre front/, 'Vordere Mitte'],
-    [/^Centre back/, 'Rückwärtige Mitte hinten'],
-    [/^Side front/, 'Seitliches Vorderteil'],
-    [/^Side back/, 'Seitliches Rückenteil'],
-    [/^(Front|Back) neck facing/, '$1, Beleg'],
-    [/^(Front|Back) yoke and its facing/, '$1 Passe'],
-    [/^Skirt /, 'Rock '],
-    [/^Trouser /, 'Hose '],
-    [/^(Short )?[Ss]leeve/, 'Ärmel'],
-    [/^Stand collar/, 'Stehkragen'],
-    [/^Waistband/, 'Bund'],
-    [/^Neckband/, 'Halsbündchen'],
-    [/^Patch pocket/, 'Tasche'],
-    [/^Pocket bag/, 'Taschenbeutel'],
-    [/^Fly facing/, 'Schlitzbeleg'],
-    [/^Fly shield/, 'Schlitzuntertritt'],
-    [/\bfront\b/i, 'Vorderteil'],
-    [/\bback\b/i, 'Rückenteil'],
-    [/, lining/, ', Futter'],
-  ],
-  nl: [
-    [/^Centre front/, 'Middenvoorpand'],
-    [/^Centre back/, 'Middenachterpand'],
-    [/^Side front/, 'Zijvoorpand'],
-    [/^Side back/, 'Zijachterpand'],
-    [/^(Front|Back) neck facing/, '$1, beleg'],
-    [/^(Front|Back) yoke and its facing/, '$1 schouderpas'],
-    [/^Skirt /, 'Rok '],
-    [/^Trouser /, 'Broek '],
-    [/^(Short )?[Ss]leeve/, 'Mouw'],
-    [/^Stand collar/, 'Opstaande kraag'],
-    [/^Waistband/, 'Tailleband'],
-    [/^Neckband/, 'Halsboord'],
-    [/^Patch pocket/, 'Zak'],
-    [/^Pocket bag/, 'Zakdeel'],
-    [/^Fly facing/, 'Gulpbeleg'],
-    [/^Fly shield/, 'Gulponderslag'],
-    [/\bfront\b/i, 'voorpand'],
-    [/\bback\b/i, 'achterpand'],
-    [/, lining/, ', voering'],
-  ],
-};
-
-const renamed = (pattern: Pattern, names: (typeof NAMES)['de']): Pattern => ({
-  ...pattern,
-  pieces: pattern.pieces.map((piece) => ({
-    ...piece,
-    name: names.reduce((name, [word, other]) => name.replace(word, other), piece.name),
-  })),
-});
 
 /** Edges that are one line in a drawing are one edge: each true edge is held against the piece of that outline, and the edge as long as it or longer. */
 function sampleScore(pattern: Pattern, proposal: Proposal): Score {
