@@ -33,7 +33,7 @@ export const EXCHANGE_WORDS = {
   'cut-and-stitching-lines': ({ allowance }: { allowance: number }) =>
     t`The pieces are drawn twice, one line mostly ${len(allowance)} inside the other: the outer ones were taken for cutting lines, the inner ones for stitching lines.`,
   'levels-guessed': ({ pieces }: { pieces: readonly string[] }) =>
-    t`No bust, waist or hip line was found on ${calledAll(pieces, ';')}: corners there were given their levels by the name and shape of the piece. Check them before blending sizes.`,
+    t`No bust, waist or hip line was found on ${calledAll(pieces, ';')}: corners there were given their levels by what the edges are that meet there. Check them before blending sizes.`,
   'kind-assumed': ({ kind, wearer, woven }: { kind: string; wearer: string; woven: boolean }) =>
     t`Nothing in a drawing says what it is for: it is taken for ${keyWord('garment', kind)} for a ${keyWord('wearer', wearer)}, of a ${woven ? t`woven that does not stretch` : t`knit`}. Say so if it is not.`,
   'units-assumed': ({ taken }: { taken: 'mm' | 'px' }) =>
