@@ -1,5 +1,6 @@
 import { drawingOf, drawingRow } from '../src/alter/index.ts';
 import type { Alteration } from '../src/alter/index.ts';
+import { renderPhrase, t, TELL_BOTH } from '../src/garment/index.ts';
 import type { Path } from '../src/geometry/index.ts';
 
 /** Room of the drawing itself, px; a picture is never enlarged beyond a quarter of life size, so that like pieces look alike. */
@@ -21,7 +22,7 @@ export function alterationPicture(entry: Alteration): string {
     `<path d="${row.pieces.map((p) => outline(p[which])).join('')}" ${pen}/>`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="${-ROOM.margin} ${-ROOM.margin} ${width} ${height}" fill="none" stroke-linejoin="round" stroke-linecap="round">`,
-    `<title>${entry.name}: before dotted, after whole</title>`,
+    `<title>${renderPhrase(t`${entry.name}: before dotted, after whole`, TELL_BOTH)}</title>`,
     `<rect x="${-ROOM.margin}" y="${-ROOM.margin}" width="${width}" height="${height}" fill="${COLOUR.tissue}"/>`,
     draw('before', `stroke="${COLOUR.before}" stroke-width="1.6" stroke-dasharray="0.1 4"`),
     draw('after', `stroke="${COLOUR.after}" stroke-width="1.8"`),

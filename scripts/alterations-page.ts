@@ -11,7 +11,16 @@ import {
   readParams,
 } from '../src/alter/index.ts';
 import type { Alteration, Limit, Param } from '../src/alter/index.ts';
-import { renderPhrase, t, TELL_BOTH, tellLength } from '../src/garment/index.ts';
+import {
+  capital,
+  keyWord,
+  listOf,
+  renderPhrase,
+  t,
+  TELL_BOTH,
+  tellLength,
+  type Phrase,
+} from '../src/garment/index.ts';
 import { toTrue } from '../src/pipeline/index.ts';
 import { alterationPicture } from './alteration-picture.ts';
 
@@ -36,6 +45,9 @@ How sure a source is: seen (read in the source), memory (trade knowledge not loo
 common practice (trade habit without one source). The numbers refer to [trade.md](trade.md).
 `;
 
+/** The page speaks to nobody in particular: lengths in both units. */
+const say = (words: Phrase): string => renderPhrase(words, TELL_BOTH);
+
 const amount = (param: Param, value: number): string =>
   param.kind === 'length'
     ? tellLength(value, TELL_BOTH)
@@ -44,23 +56,23 @@ const amount = (param: Param, value: number): string =>
       : String(value);
 
 const limit = (param: Param, { most, say: why, source }: Limit): string =>
-  ` Usual most ${amount(param, most)} (${source.replace(/ \((.*)\)$/, ': $1')}): ${renderPhrase(why, TELL_BOTH)}`;
+  ` Usual most ${amount(param, most)} (${source.replace(/ \((.*)\)$/, ': $1')}): ${say(why)}`;
 
 function paramLine(param: Param): string {
-  const head = `- \`${param.id}\`, ${param.name}`;
+  const head = `- \`${param.id}\`, ${say(param.name)}`;
   switch (param.kind) {
     case 'length':
     case 'angle': {
       const given =
         param.blank === undefined
           ? `${amount(param, param.default)} if nothing is said`
-          : `left empty: ${param.blank}`;
+          : `left empty: ${say(param.blank)}`;
       return `${head}: ${given}, from ${amount(param, param.min)} to ${amount(param, param.max)}.${param.limit ? limit(param, param.limit) : ''}`;
     }
     case 'share':
       return `${head}: a share from ${param.min} to ${param.max}, ${param.default} if nothing is said.`;
     case 'choice':
-      return `${head}: ${param.choices.map((c) => `\`${c.id}\` (${c.name})`).join(', ')}.`;
+      return `${head}: ${param.choices.map((c) => `\`${c.id}\` (${say(c.name)})`).join(', ')}.`;
     case 'edge':
       return `${head}: by its name in the pattern; it must be given.`;
     default:
@@ -72,16 +84,16 @@ const sayToTrue = (a: Alteration): string => {
   const words = toTrue(a);
   return words.length === 0
     ? 'To true after it: nothing on the garment of the drawing; walk the seams all the same.'
-    : `To true after it: ${words.join('; ')}.`;
+    : say(t`To true after it: ${listOf(words, ';')}.`);
 };
 
 /** What the entry promises with the amounts of its drawing. */
 function sayPromises(a: Alteration): string {
   const promised = PROMISES[a.id]!(readParams(a, a.shows.params), SCHEMATIC[a.shows.on]);
-  const stays = promised.filter((p) => p.by === 0).map((p) => renderPhrase(quantityWords(p.of), TELL_BOTH));
+  const stays = promised.filter((p) => p.by === 0).map((p) => say(quantityWords(p.of)));
   const changes = promised
     .filter((p) => p.by !== 0)
-    .map((p) => renderPhrase(t`${quantityWords(p.of)}: ${changeWords(p.of, p.by)}`, TELL_BOTH));
+    .map((p) => say(t`${quantityWords(p.of)}: ${changeWords(p.of, p.by)}`));
   const said = [
     ...(changes.length > 0 ? [`Promises, with the amounts of the drawing: ${changes.join('; ')}.`] : []),
     ...(stays.length > 0 ? [`Stays: ${stays.join('; ')}.`] : []),
@@ -91,11 +103,11 @@ function sayPromises(a: Alteration): string {
 
 const entry = (a: Alteration): string =>
   [
-    `### ${a.name}`,
-    `\`${a.id}\`. ${a.when}`,
-    `![${a.name}, before and after](pictures/alterations/${a.id}.svg)`,
+    `### ${say(a.name)}`,
+    `\`${a.id}\`. ${say(a.when)}`,
+    `![${say(a.name)}, before and after](pictures/alterations/${a.id}.svg)`,
     a.params.map(paramLine).join('\n'),
-    `Goes along: ${a.reach.join('; ')}.`,
+    say(t`Goes along: ${listOf(a.reach, ';')}.`),
     sayPromises(a),
     sayToTrue(a),
     `Source: ${a.source}.`,
@@ -105,7 +117,7 @@ const entry = (a: Alteration): string =>
 export async function alterationsPage(): Promise<string> {
   const chapters = GROUPS.map((group) => {
     const entries = CATALOGUE.filter((a) => a.group === group);
-    return `## ${group.charAt(0).toUpperCase()}${group.slice(1)}\n\n${entries.map(entry).join('\n\n')}`;
+    return `## ${say(t`${capital(t`${keyWord('group', group)}`)}`)}\n\n${entries.map(entry).join('\n\n')}`;
   });
   const text = `${HEAD}\n${chapters.join('\n\n')}\n`;
   return format(text, { ...(await resolveConfig(PAGE)), parser: 'markdown' });

@@ -1,6 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE, GROUPS } from '../src/alter/index.ts';
+import { renderPhrase, TELL_BOTH } from '../src/garment/index.ts';
 import { alterationPicture } from '../scripts/alteration-picture.ts';
 import { PAGE, PICTURES, alterationsPage } from '../scripts/alterations-page.ts';
 
@@ -13,11 +14,12 @@ describe('docs/alterations.md', () => {
 
   it('lists every entry by its trade name with all it takes', () => {
     for (const entry of CATALOGUE) {
-      const from = page.indexOf(`### ${entry.name}\n`);
-      expect(from, entry.name).toBeGreaterThan(0);
+      const name = renderPhrase(entry.name, TELL_BOTH);
+      const from = page.indexOf(`### ${name}\n`);
+      expect(from, name).toBeGreaterThan(0);
       const own = page.slice(from, page.indexOf('\n##', from + 1) + 1 || undefined);
       expect(own).toContain(`\`${entry.id}\``);
-      for (const param of entry.params) expect(own, entry.name).toContain(`\`${param.id}\``);
+      for (const param of entry.params) expect(own, name).toContain(`\`${param.id}\``);
     }
   });
 

@@ -1,5 +1,5 @@
 import type { Finding, Fitting, Garment, LengthPlan, Plan, Step } from '../garment/index.ts';
-import { len, t, fromShoulder, type Part, word, type Phrase } from '../garment/index.ts';
+import { called, len, t, fromShoulder, type Phrase } from '../garment/index.ts';
 import type { MeasureId } from '../garment/index.ts';
 import { alterationOf, applyStep } from '../alter/index.ts';
 import { girthAt } from '../measure/index.ts';
@@ -76,9 +76,8 @@ function remedied(finding: Finding, it: Case): Finding[] {
   ];
 }
 
-/** An alteration by its name, as it stands in a sentence. */
-const alterationWord = (entry: string): Part & object =>
-  word('alteration', entry, alterationOf(entry)?.name.toLowerCase() ?? entry);
+/** An alteration by the name it has in the catalogue. */
+const alterationWord = (entry: string): Phrase => alterationOf(entry)?.name ?? t`${called(entry)}`;
 
 /** The finding with that step as its remedy, where this garment has what the step works on and the amount is one it takes. */
 function offer(finding: Finding, entry: string, params: Params, words: Phrase, { garment }: Case): Finding {

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { alterationOf, CATALOGUE } from '../alter/index.ts';
+import { renderPhrase, TELL_BOTH } from '../garment/index.ts';
 import { toTrue } from './to-true.ts';
 
-const after = (id: string): readonly string[] => toTrue(alterationOf(id)!);
+const after = (id: string): readonly string[] =>
+  toTrue(alterationOf(id)!).map((words) => renderPhrase(words, TELL_BOTH));
 
 describe('what is to be trued after an alteration', () => {
   it('a wedge at the centre back leaves the side seam and the hem to mend (trade.md 5.9)', () => {
@@ -20,7 +22,7 @@ describe('what is to be trued after an alteration', () => {
 
   it('says each thing once, and never names a facing or a lining', () => {
     for (const entry of CATALOGUE) {
-      const words = toTrue(entry);
+      const words = after(entry.id);
       expect(new Set(words).size, entry.id).toBe(words.length);
       for (const w of words) expect(w, entry.id).not.toMatch(/lining|facing|undefined/);
     }

@@ -1,34 +1,36 @@
 import { SCHEMATIC, applyStep, type Alteration } from '../alter/index.ts';
 import { trueGarment, type Change } from '../check/index.ts';
-import type { Garment, PieceId } from '../garment/index.ts';
+import { t, word, type Garment, type Part, type Phrase, type PieceId } from '../garment/index.ts';
 
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** A part of the plain garment by its name, as it stands in a sentence: a word of ours, since the garment is. */
+const plainWord = (name: string): Part & object =>
+  word('plain garment', name, name.charAt(0).toLowerCase() + name.slice(1));
 
-function sayChange(garment: Garment, change: Change, leads: (piece: PieceId) => boolean): string | undefined {
+function sayChange(garment: Garment, change: Change, leads: (piece: PieceId) => boolean): Phrase | undefined {
   if (change.kind === 'seam' || change.kind === 'band' || change.kind === 'notch') {
     const seam = garment.seams.find((s) => s.id === change.seam);
     const pieces = [...(seam?.a ?? []), ...(seam?.b ?? [])].map((r) => r.piece);
     // The two legs of a dart are told as the dart.
     if (!seam || new Set(pieces).size < 2 || !pieces.some(leads)) return undefined;
     return change.kind === 'notch'
-      ? `notches of the ${lower(seam.name)}`
-      : `length of the ${lower(seam.name)}`;
+      ? t`notches of the ${plainWord(seam.name)}`
+      : t`length of the ${plainWord(seam.name)}`;
   }
   const piece = garment.pieces.find((p) => p.id === change.piece);
   if (!piece || !leads(piece.id)) return undefined;
   if (change.kind === 'dart') {
     const dart = piece.darts.find((d) => d.id === change.dart);
-    return dart && `legs of the ${lower(dart.name)}, and the line over its mouth`;
+    return dart && t`legs of the ${plainWord(dart.name)}, and the line over its mouth`;
   }
   const edge = piece.edges.find((e) => e.id === change.edge);
-  return edge && `“${lower(edge.name)}” where it meets its neighbour`;
+  return edge && t`“${plainWord(edge.name)}” where it meets its neighbour`;
 }
 
 /**
  * What is to be trued after an alteration: what truing changes after it has been made, with the exaggerated amounts of its drawing, on the plain garment
  * of the drawing. Facings and linings follow their pieces and are not named again. Phrases, each once; empty where it leaves the plain garment true.
  */
-export function toTrue(entry: Alteration): readonly string[] {
+export function toTrue(entry: Alteration): readonly Phrase[] {
   const plain = SCHEMATIC[entry.shows.on];
   const before = trueGarment(plain, { reference: plain }).garment;
   const step = { id: 'shown', kind: 'alter' as const, entry: entry.id, params: entry.shows.params };
@@ -37,5 +39,6 @@ export function toTrue(entry: Alteration): readonly string[] {
   const said = trueGarment(garment, { reference: before }).changes.map((change) =>
     sayChange(garment, change, (piece) => !follows.has(piece)),
   );
-  return [...new Set(said.filter((words) => words !== undefined))];
+  const known = new Map(said.flatMap((words) => (words ? [[JSON.stringify(words), words] as const] : [])));
+  return [...known.values()];
 }

@@ -6,11 +6,11 @@ import { overCurve } from '../ways/over-curve.ts';
 export const abdomen: Alteration = {
   id: 'abdomen',
   group: 'front and seat',
-  name: 'Full or flat abdomen',
-  when: 'Full: the hem rises in front and the waist is pulled down. Flat: the front sags in folds below the waist.',
+  name: t`Full or flat abdomen`,
+  when: t`Full: the hem rises in front and the waist is pulled down. Flat: the front sags in folds below the waist.`,
   source: 'docs/trade.md 5.13 (memory)',
   params: [
-    lengthParam('amount', 'longer at centre front', {
+    lengthParam('amount', t`longer at centre front`, {
       default: inch(0.5),
       min: -30,
       max: 40,
@@ -20,7 +20,7 @@ export const abdomen: Alteration = {
         source: 'docs/trade.md 5.13',
       },
     }),
-    lengthParam('width', 'wider in front, all of it', {
+    lengthParam('width', t`wider in front, all of it`, {
       default: 0,
       min: -60,
       max: 100,
@@ -31,7 +31,7 @@ export const abdomen: Alteration = {
       },
     }),
   ],
-  reach: ['front panels and lining', 'waistband, facing, closure length', 'side seam keeps its length'],
+  reach: [t`front panels and lining`, t`waistband, facing, closure length`, t`side seam keeps its length`],
   shows: { on: 'skirt', params: { amount: 22, width: 40 } },
   make: (change, values) => overCurve(change, 'front', values.mm('amount'), values.mm('width')),
   sentence(values) {

@@ -31,11 +31,11 @@ function lowerUnderarm(piece: DrawnPiece, mm: number): Pull[] {
 export const armholeDepth: Alteration = {
   id: 'armhole-depth',
   group: 'armhole',
-  name: 'Deeper or higher armhole',
-  when: 'The armhole cuts under the arm, or hangs so low that the garment rides up when the arm is raised.',
+  name: t`Deeper or higher armhole`,
+  when: t`The armhole cuts under the arm, or hangs so low that the garment rides up when the arm is raised.`,
   source: 'docs/trade.md 5.12 (armhole/sleeve walk rule; common practice)',
   params: [
-    lengthParam('amount', 'underarm lower (+) or higher (-)', {
+    lengthParam('amount', t`underarm lower (+) or higher (-)`, {
       default: inch(0.5),
       min: -30,
       max: 50,
@@ -47,9 +47,9 @@ export const armholeDepth: Alteration = {
     }),
   ],
   reach: [
-    'front and back at the side seam',
-    'sleeve underarm by the same amount, then the cap so that its ease stays',
-    'armhole facing, linings',
+    t`front and back at the side seam`,
+    t`sleeve underarm by the same amount, then the cap so that its ease stays`,
+    t`armhole facing, linings`,
   ],
   shows: { on: 'bodice', params: { amount: 22 } },
   make(change, values) {

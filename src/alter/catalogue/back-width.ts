@@ -21,11 +21,11 @@ const carriesBack = (piece: DrawnPiece): boolean =>
 export const backWidth: Alteration = {
   id: 'back-width',
   group: 'back',
-  name: 'Broad or narrow back',
-  when: 'The back is tight on reaching forward (broad), or stands in upright folds between the armholes (narrow).',
+  name: t`Broad or narrow back`,
+  when: t`The back is tight on reaching forward (broad), or stands in upright folds between the armholes (narrow).`,
   source: 'docs/trade.md 5.11 (memory)',
   params: [
-    lengthParam('amount', 'on each half', {
+    lengthParam('amount', t`on each half`, {
       default: inch(0.375),
       min: -25,
       max: 30,
@@ -35,16 +35,16 @@ export const backWidth: Alteration = {
         source: 'docs/trade.md 5.11',
       },
     }),
-    choiceParam('shoulder', 'what the shoulder seam gains', [
-      { id: 'ease', name: 'is eased in' },
-      { id: 'dart', name: 'goes into a shoulder dart' },
+    choiceParam('shoulder', t`what the shoulder seam gains`, [
+      { id: 'ease', name: t`is eased in` },
+      { id: 'dart', name: t`goes into a shoulder dart` },
     ]),
   ],
   reach: [
-    'back from mid shoulder straight down: armhole and side seam move out whole and keep their length',
-    'shoulder: eased or darted, so that it still matches the front',
-    'waist: into its dart, where there is one',
-    'facing, yoke, lining, waistband',
+    t`back from mid shoulder straight down: armhole and side seam move out whole and keep their length`,
+    t`shoulder: eased or darted, so that it still matches the front`,
+    t`waist: into its dart, where there is one`,
+    t`facing, yoke, lining, waistband`,
   ],
   shows: { on: 'bodice', params: { amount: 15, shoulder: 'ease' } },
   make(change, values) {

@@ -8,12 +8,12 @@ import { slideHalf } from '../ways/slide-half.ts';
 export const balance: Alteration = {
   id: 'balance',
   group: 'sides and balance',
-  name: 'Front and back balance',
-  when: 'The hem swings up at one half and stands off at the other, although side seams and widths are right: one half is too short above the armhole line.',
+  name: t`Front and back balance`,
+  when: t`The hem swings up at one half and stands off at the other, although side seams and widths are right: one half is too short above the armhole line.`,
   source:
     'docs/trade.md 5.8 (front opens or closes while the back keeps its length: HERTZ, seen); halving common practice',
   params: [
-    lengthParam('amount', 'front longer against the back', {
+    lengthParam('amount', t`front longer against the back`, {
       default: inch(0.5),
       min: -40,
       max: 40,
@@ -21,9 +21,9 @@ export const balance: Alteration = {
     }),
   ],
   reach: [
-    'front and back across the chest, half each',
-    "the sleeve's shoulder point goes with it",
-    'facings, linings',
+    t`front and back across the chest, half each`,
+    t`the sleeve's shoulder point goes with it`,
+    t`facings, linings`,
   ],
   shows: { on: 'bodice', params: { amount: 25 } },
   make(change, values) {

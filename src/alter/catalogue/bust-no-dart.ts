@@ -18,11 +18,11 @@ const SHORT = inch(1);
 export const bustNoDart: Alteration = {
   id: 'bust-no-dart',
   group: 'bust',
-  name: 'Large bust, front without dart',
-  when: 'A front without a bust dart is too tight and too short over the bust: it gets one.',
+  name: t`Large bust, front without dart`,
+  when: t`A front without a bust dart is too tight and too short over the bust: it gets one.`,
   source: 'docs/trade.md 5.10 (slash method, new side dart; memory)',
   params: [bustWidth],
-  reach: [...BUST_REACH, 'a new side dart'],
+  reach: [...BUST_REACH, t`a new side dart`],
   shows: { on: 'plain', params: { width: 20 } },
   make(change, values) {
     const width = values.mm('width');

@@ -1,4 +1,4 @@
-import { chainLength, t, len } from '../../garment/index.ts';
+import { chainLength, t, len, percent } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { panelFronts } from '../ways/bust-fronts.ts';
 import { BUST_REACH, bustWidth, sayBust } from '../ways/bust-words.ts';
@@ -68,16 +68,16 @@ function sideLonger(change: Change, pair: Pair, width: number, longer: number, w
 export const bustPanel: Alteration = {
   id: 'bust-panel',
   group: 'bust',
-  name: 'Large or small bust, panel seams',
-  when: 'The panel seams pull apart or stand empty over the bust.',
+  name: t`Large or small bust, panel seams`,
+  when: t`The panel seams pull apart or stand empty over the bust.`,
   source: 'docs/trade.md 5.10 (x/2 on each panel edge at the bust, lengthened through the apex; memory)',
   params: [
     bustWidth,
-    lengthParam('length', 'longer over the bust', {
+    lengthParam('length', t`longer over the bust`, {
       default: 0,
       min: -40,
       max: 60,
-      blank: `${LENGTH_PER_WIDTH} of the width`,
+      blank: t`${percent(LENGTH_PER_WIDTH)} of the width`,
       limit: {
         most: inch(1),
         say: t`The front hem must still hang level: check it in a trial.`,
@@ -87,8 +87,8 @@ export const bustPanel: Alteration = {
   ],
   reach: [
     ...BUST_REACH,
-    'both panel edges, walked against each other',
-    'side panel: lengthened at the panel seam, nothing at the side',
+    t`both panel edges, walked against each other`,
+    t`side panel: lengthened at the panel seam, nothing at the side`,
   ],
   shows: { on: 'panels', params: { width: 22 } },
   make(change, values) {

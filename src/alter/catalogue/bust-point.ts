@@ -68,11 +68,11 @@ function movePanelBust(piece: DrawnPiece, up: number, out: number): Pull[] {
 export const bustPointMoved: Alteration = {
   id: 'bust-point',
   group: 'bust',
-  name: 'Bust point raised, lowered or moved',
-  when: 'The darts, or the curve of the panel seams, are fullest above, below or beside the fullest place of the bust.',
+  name: t`Bust point raised, lowered or moved`,
+  when: t`The darts, or the curve of the panel seams, are fullest above, below or beside the fullest place of the bust.`,
   source: 'docs/trade.md 5.10 (bust-point height and apex spread; memory)',
   params: [
-    lengthParam('up', 'higher', {
+    lengthParam('up', t`higher`, {
       default: inch(-0.5),
       min: -60,
       max: 60,
@@ -82,7 +82,7 @@ export const bustPointMoved: Alteration = {
         source: 'common practice',
       },
     }),
-    lengthParam('out', 'further from the centre', {
+    lengthParam('out', t`further from the centre`, {
       default: 0,
       min: -30,
       max: 30,
@@ -90,9 +90,9 @@ export const bustPointMoved: Alteration = {
     }),
   ],
   reach: [
-    'bust darts with their mouths, or both edges of the panel seam alike',
-    'front lining',
-    'bust point',
+    t`bust darts with their mouths, or both edges of the panel seam alike`,
+    t`front lining`,
+    t`bust point`,
   ],
   shows: { on: 'bodice', params: { up: -20, out: 8 } },
   make(change, values) {

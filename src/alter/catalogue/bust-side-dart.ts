@@ -11,8 +11,8 @@ import { Refusal } from '../words/refusal.ts';
 export const bustSideDart: Alteration = {
   id: 'bust-side-dart',
   group: 'bust',
-  name: 'Large or small bust, side dart',
-  when: 'Drag lines run to the bust point and the hem rides up in front (large), or the front is loose and long over the bust (small).',
+  name: t`Large or small bust, side dart`,
+  when: t`Drag lines run to the bust point and the hem rides up in front (large), or the front is loose and long over the bust (small).`,
   source: 'docs/trade.md 5.10 (slash method; table of turns derived)',
   params: [bustWidth],
   reach: BUST_REACH,

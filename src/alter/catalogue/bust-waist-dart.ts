@@ -10,8 +10,8 @@ import { Refusal } from '../words/refusal.ts';
 export const bustWaistDart: Alteration = {
   id: 'bust-waist-dart',
   group: 'bust',
-  name: 'Large or small bust, waist dart',
-  when: 'As with the side dart, on a front whose bust is shaped by its waist dart alone.',
+  name: t`Large or small bust, waist dart`,
+  when: t`As with the side dart, on a front whose bust is shaped by its waist dart alone.`,
   source: 'docs/trade.md 5.10 (slash method through the waist dart; derived)',
   params: [bustWidth],
   reach: BUST_REACH,

@@ -11,11 +11,11 @@ import { needSleeves } from '../role/roles.ts';
 export const capEase: Alteration = {
   id: 'cap-ease',
   group: 'sleeve',
-  name: 'Sleeve cap ease',
-  when: 'There is too much cloth to ease into the armhole (tight cloth, puckers), or too little.',
+  name: t`Sleeve cap ease`,
+  when: t`There is too much cloth to ease into the armhole (tight cloth, puckers), or too little.`,
   source: 'docs/trade.md 3.6 and 5.12',
   params: [
-    lengthParam('amount', 'more ease (less: negative)', {
+    lengthParam('amount', t`more ease (less: negative)`, {
       default: inch(-0.25),
       min: -40,
       max: 40,
@@ -26,7 +26,7 @@ export const capEase: Alteration = {
       },
     }),
   ],
-  reach: ['cap height', 'sleeve lining'],
+  reach: [t`cap height`, t`sleeve lining`],
   shows: { on: 'bodice', params: { amount: -20 } },
   make(change, values) {
     const mm = values.mm('amount');

@@ -59,18 +59,18 @@ function letOut(piece: DrawnPiece, wanted: number): { piece: DrawnPiece; by: num
 export const capHeight: Alteration = {
   id: 'cap-height',
   group: 'sleeve',
-  name: 'Sleeve cap height',
-  when: 'Folds run across the cap (too low: raise) or the sleeve stands in a lengthwise fold at the top (too high: lower).',
+  name: t`Sleeve cap height`,
+  when: t`Folds run across the cap (too low: raise) or the sleeve stands in a lengthwise fold at the top (too high: lower).`,
   source: 'docs/trade.md 5.12 (common practice)',
   params: [
-    lengthParam('amount', 'higher', {
+    lengthParam('amount', t`higher`, {
       default: inch(0.25),
       min: -40,
       max: 40,
       limit: { most: inch(1), say: t`Check the ease that is left or gained.`, source: 'docs/trade.md 3.6' },
     }),
   ],
-  reach: ['cap seam: its ease changes and is stated', 'sleeve lining'],
+  reach: [t`cap seam: its ease changes and is stated`, t`sleeve lining`],
   shows: { on: 'bodice', params: { amount: 20 } },
   make(change, values) {
     for (const sleeve of needSleeves(change.garment)) {

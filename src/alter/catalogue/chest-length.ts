@@ -7,11 +7,11 @@ import { slideHalf } from '../ways/slide-half.ts';
 export const chestLength: Alteration = {
   id: 'chest-length',
   group: 'length',
-  name: 'Length above the bust line',
-  when: 'Only the part above the armhole line is too long or too short: neck and shoulders stand off, or the armhole cuts in.',
+  name: t`Length above the bust line`,
+  when: t`Only the part above the armhole line is too long or too short: neck and shoulders stand off, or the armhole cuts in.`,
   source: 'docs/trade.md 5.2 (across the chest, midway between shoulder and underarm; common practice)',
   params: [
-    lengthParam('amount', 'front and back', {
+    lengthParam('amount', t`front and back`, {
       default: 0,
       min: -40,
       max: 40,
@@ -22,7 +22,7 @@ export const chestLength: Alteration = {
       },
     }),
   ],
-  reach: ['front and back', 'sleeve cap: as much higher or lower', 'facings, panel seams, linings'],
+  reach: [t`front and back`, t`sleeve cap: as much higher or lower`, t`facings, panel seams, linings`],
   shows: { on: 'bodice', params: { amount: 20 } },
   make(change, values) {
     const amount = values.mm('amount');

@@ -6,11 +6,11 @@ import { inch, lengthParam, wider } from '../entry/param.ts';
 export const chestWidth: Alteration = {
   id: 'chest-width',
   group: 'front and seat',
-  name: 'Broad or narrow chest',
-  when: 'The front cuts in at the armholes (broad), or folds stand upright between them (narrow).',
+  name: t`Broad or narrow chest`,
+  when: t`The front cuts in at the armholes (broad), or folds stand upright between them (narrow).`,
   source: 'docs/trade.md 5.11 for the front (memory)',
   params: [
-    lengthParam('amount', 'on each half', {
+    lengthParam('amount', t`on each half`, {
       default: inch(-0.25),
       min: -25,
       max: 25,
@@ -22,10 +22,10 @@ export const chestWidth: Alteration = {
     }),
   ],
   reach: [
-    'front armhole between tip and underarm',
-    "the sleeve cap's front half",
-    'panel seam where it meets the armhole',
-    'lining',
+    t`front armhole between tip and underarm`,
+    t`the sleeve cap's front half`,
+    t`panel seam where it meets the armhole`,
+    t`lining`,
   ],
   shows: { on: 'bodice', params: { amount: -14 } },
   make: (change, values) => widenAcross(change, 'front', values.mm('amount'), 0),

@@ -7,18 +7,18 @@ import { lineBetween, slideHalf } from '../ways/slide-half.ts';
 export const crotchDepth: Alteration = {
   id: 'crotch-depth',
   group: 'trousers',
-  name: 'Crotch depth',
-  when: 'The trousers cut in at the crotch when seated, or the crotch hangs low.',
+  name: t`Crotch depth`,
+  when: t`The trousers cut in at the crotch when seated, or the crotch hangs low.`,
   source: 'docs/trade.md 5.2 (line between waist and hip, same on all panels; common practice)',
   params: [
-    lengthParam('amount', 'deeper, front and back', {
+    lengthParam('amount', t`deeper, front and back`, {
       default: inch(0.5),
       min: -50,
       max: 60,
       limit: { most: inch(1), say: t`Split a larger change between two lines.`, source: 'docs/trade.md 5.0' },
     }),
   ],
-  reach: ['front and back legs', 'fly, zip and pockets in that length', 'lining'],
+  reach: [t`front and back legs`, t`fly, zip and pockets in that length`, t`lining`],
   shows: { on: 'trousers', params: { amount: 40 } },
   make(change, values) {
     const amount = values.mm('amount');

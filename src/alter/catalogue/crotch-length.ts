@@ -14,19 +14,19 @@ const LIMIT = {
 export const crotchLength: Alteration = {
   id: 'crotch-length',
   group: 'trousers',
-  name: 'Crotch length, front or back',
-  when: 'Folds fan out from the crotch point in front or behind: its extension is too short, or stands in folds because it is too long.',
+  name: t`Crotch length, front or back`,
+  when: t`Folds fan out from the crotch point in front or behind: its extension is too short, or stands in folds because it is too long.`,
   source: 'docs/trade.md 5.13 (crotch data derived; extension memory)',
   params: [
-    lengthParam('front', 'front crotch point further out', { default: 0, min: -30, max: 40, limit: LIMIT }),
-    lengthParam('back', 'back crotch point further out', {
+    lengthParam('front', t`front crotch point further out`, { default: 0, min: -30, max: 40, limit: LIMIT }),
+    lengthParam('back', t`back crotch point further out`, {
       default: inch(0.5),
       min: -30,
       max: 50,
       limit: LIMIT,
     }),
   ],
-  reach: ['inside leg seam down to the knee', 'thigh width', 'lining'],
+  reach: [t`inside leg seam down to the knee`, t`thigh width`, t`lining`],
   shows: { on: 'trousers', params: { front: 12, back: 35 } },
   make(change, values) {
     for (const half of ['front', 'back'] as const) {

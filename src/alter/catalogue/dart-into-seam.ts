@@ -116,14 +116,14 @@ function inFrom(path: Path, atEnd: boolean): Point {
 export const dartIntoSeam: Alteration = {
   id: 'dart-into-seam',
   group: 'darts',
-  name: 'Dart moved into a seam',
-  when: 'A dart next to a seam is left out, and the seam takes in what it took.',
+  name: t`Dart moved into a seam`,
+  when: t`A dart next to a seam is left out, and the seam takes in what it took.`,
   source: 'docs/trade.md 5.0 (redraw dart or seam: NM228, seen), 5.13 (drop a dart, redistribute; memory)',
   params: DART_PARAMS,
   reach: [
-    'the neighbouring seam from the mouth to the height of the dart point',
-    'the width at the mouth stays',
-    'lining',
+    t`the neighbouring seam from the mouth to the height of the dart point`,
+    t`the width at the mouth stays`,
+    t`lining`,
   ],
   shows: { on: 'skirt', params: { piece: 'front', dart: 'dart' } },
   make(change, values) {

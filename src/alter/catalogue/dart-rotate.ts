@@ -6,11 +6,11 @@ import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS, sayDart, sayEdge } f
 export const dartRotate: Alteration = {
   id: 'dart-rotate',
   group: 'darts',
-  name: 'Dart rotated',
-  when: 'The fullness should come from another place of the edge: shoulder, armhole, side or waist.',
+  name: t`Dart rotated`,
+  when: t`The fullness should come from another place of the edge: shoulder, armhole, side or waist.`,
   source: 'docs/trade.md 5.15, 5.16 (6); closing one and opening the other by the same angle, derived',
   params: [...DART_PARAMS, ...PLACE_PARAMS],
-  reach: ['lining with the same dart', 'pocket or flap on top of it', 'every other seam keeps its length'],
+  reach: [t`lining with the same dart`, t`pocket or flap on top of it`, t`every other seam keeps its length`],
   shows: { on: 'bodice', params: { piece: 'front', dart: 'side-dart', edge: 'shoulder', at: 0.5 } },
   make(change, values) {
     const { piece, dart } = chosenDart(change, values);

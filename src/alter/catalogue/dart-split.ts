@@ -6,15 +6,15 @@ import { chosenDart, chosenEdge, DART_PARAMS, PLACE_PARAMS, sayDart, sayEdge } f
 export const dartSplit: Alteration = {
   id: 'dart-split',
   group: 'darts',
-  name: 'Dart split',
-  when: 'One dart is so wide that it makes a point: part of it goes elsewhere.',
+  name: t`Dart split`,
+  when: t`One dart is so wide that it makes a point: part of it goes elsewhere.`,
   source: 'docs/trade.md 5.0 (more than about 1 1/4 in total at a waist should be split; memory)',
   params: [
     ...DART_PARAMS,
     ...PLACE_PARAMS,
-    { id: 'share', name: 'share that moves', kind: 'share', default: 0.5, min: 0.05, max: 0.95 },
+    { id: 'share', name: t`share that moves`, kind: 'share', default: 0.5, min: 0.05, max: 0.95 },
   ],
-  reach: ['lining with the same dart', 'every other seam keeps its length'],
+  reach: [t`lining with the same dart`, t`every other seam keeps its length`],
   shows: {
     on: 'bodice',
     params: { piece: 'front', dart: 'side-dart', edge: 'shoulder', at: 0.5, share: 0.5 },

@@ -12,11 +12,11 @@ const EASY_MM = inch(0.5);
 export const dartToEase: Alteration = {
   id: 'dart-to-ease',
   group: 'darts',
-  name: 'Dart turned to ease',
-  when: 'A small dart is not wanted as a line: its intake is eased or gathered into the seam.',
+  name: t`Dart turned to ease`,
+  when: t`A small dart is not wanted as a line: its intake is eased or gathered into the seam.`,
   source: 'docs/trade.md 5.10, 6.1 (memory)',
   params: DART_PARAMS,
-  reach: ['the seam at its mouth, which is now longer by the intake on this side', 'lining'],
+  reach: [t`the seam at its mouth, which is now longer by the intake on this side`, t`lining`],
   shows: { on: 'skirt', params: { piece: 'front', dart: 'dart' } },
   make(change, values) {
     const { piece, dart } = chosenDart(change, values);

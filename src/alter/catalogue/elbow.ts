@@ -29,22 +29,22 @@ const elbowHeight = (piece: DrawnPiece): number =>
 export const elbow: Alteration = {
   id: 'elbow',
   group: 'sleeve',
-  name: 'Room at the elbow',
-  when: 'The sleeve pulls at the elbow when the arm is bent, or hangs empty there.',
+  name: t`Room at the elbow`,
+  when: t`The sleeve pulls at the elbow when the arm is bent, or hangs empty there.`,
   source: 'docs/trade.md 5.12 (spread at the elbow line on the back; common practice)',
   params: [
-    lengthParam('amount', 'longer on the back seam', {
+    lengthParam('amount', t`longer on the back seam`, {
       default: inch(0.5),
       min: -25,
       max: 40,
       limit: { most: inch(1), say: t`More than this wants a two-piece sleeve.`, source: 'common practice' },
     }),
-    choiceParam('excess', 'the added length', [
-      { id: 'ease', name: 'is eased in at the elbow' },
-      { id: 'dart', name: 'goes into an elbow dart' },
+    choiceParam('excess', t`the added length`, [
+      { id: 'ease', name: t`is eased in at the elbow` },
+      { id: 'dart', name: t`goes into an elbow dart` },
     ]),
   ],
-  reach: ['sleeve lining', 'underarm seam: the front keeps its length, the back is eased or darted to it'],
+  reach: [t`sleeve lining`, t`underarm seam: the front keeps its length, the back is eased or darted to it`],
   shows: { on: 'bodice', params: { amount: 25, excess: 'dart' } },
   make(change, values) {
     const mm = values.mm('amount');

@@ -6,11 +6,11 @@ import { upperBackWedge } from '../ways/upper-wedge.ts';
 export const erectBack: Alteration = {
   id: 'erect-back',
   group: 'back',
-  name: 'Erect or flat back',
-  when: 'Level folds lie across the back below the neck: the upper back is shorter than the garment.',
+  name: t`Erect or flat back`,
+  when: t`Level folds lie across the back below the neck: the upper back is shorter than the garment.`,
   source: 'docs/trade.md 5.8 (reverse of the round back; memory)',
   params: [
-    lengthParam('amount', 'folded out at centre back', {
+    lengthParam('amount', t`folded out at centre back`, {
       default: inch(0.375),
       min: 0,
       max: 25,
@@ -22,10 +22,10 @@ export const erectBack: Alteration = {
     }),
   ],
   reach: [
-    'back above the blade line',
-    'neckline, back facing, collar',
-    'back lining',
-    'armhole keeps its size',
+    t`back above the blade line`,
+    t`neckline, back facing, collar`,
+    t`back lining`,
+    t`armhole keeps its size`,
   ],
   shows: { on: 'bodice', params: { amount: 16 } },
   make: (change, values) => upperBackWedge(change, -values.mm('amount'), 'ease'),

@@ -13,18 +13,18 @@ const LIMIT = {
 export const forwardShoulder: Alteration = {
   id: 'forward-shoulder',
   group: 'shoulder',
-  name: 'Forward shoulder',
-  when: 'The shoulder seam lies behind the top of the shoulder; the sleeve drags towards the front.',
+  name: t`Forward shoulder`,
+  when: t`The shoulder seam lies behind the top of the shoulder; the sleeve drags towards the front.`,
   source: 'docs/trade.md 5.5 (derived; stooping armhole HERTZ, seen)',
   params: [
-    lengthParam('tip', 'forward at the armhole', { default: inch(0.5), min: -30, max: 30, limit: LIMIT }),
-    lengthParam('neck', 'forward at the neck', { default: 0, min: -20, max: 20, limit: LIMIT }),
+    lengthParam('tip', t`forward at the armhole`, { default: inch(0.5), min: -30, max: 30, limit: LIMIT }),
+    lengthParam('neck', t`forward at the neck`, { default: 0, min: -20, max: 20, limit: LIMIT }),
   ],
   reach: [
-    'front and back shoulder: what leaves the front joins the back',
-    'both neck facings, linings',
-    "the sleeve's shoulder point",
-    "the collar's shoulder notch, when the neck end moves",
+    t`front and back shoulder: what leaves the front joins the back`,
+    t`both neck facings, linings`,
+    t`the sleeve's shoulder point`,
+    t`the collar's shoulder notch, when the neck end moves`,
   ],
   shows: { on: 'bodice', params: { tip: 18, neck: 0 } },
   make(change, values) {

@@ -12,15 +12,15 @@ import { widenLevel } from '../ways/widen-level.ts';
 export const highHip: Alteration = {
   id: 'high-hip',
   group: 'sides and balance',
-  name: 'One hip higher',
-  when: 'The waist line tilts and the skirt hangs to one side.',
+  name: t`One hip higher`,
+  when: t`The waist line tilts and the skirt hangs to one side.`,
   source: 'docs/trade.md 5.13 (memory)',
   params: [
-    choiceParam('side', 'higher side', [
-      { id: 'left', name: 'left' },
-      { id: 'right', name: 'right' },
+    choiceParam('side', t`higher side`, [
+      { id: 'left', name: t`left` },
+      { id: 'right', name: t`right` },
     ]),
-    lengthParam('amount', 'raised at the side seam', {
+    lengthParam('amount', t`raised at the side seam`, {
       default: inch(0.5),
       min: -30,
       max: 40,
@@ -30,11 +30,11 @@ export const highHip: Alteration = {
         source: 'docs/trade.md 5.13',
       },
     }),
-    lengthParam('width', 'wider at that hip, both edges together', { default: 0, min: -30, max: 50 }),
+    lengthParam('width', t`wider at that hip, both edges together`, { default: 0, min: -30, max: 50 }),
   ],
   reach: [
-    'front and back of that side only: left and right become pieces of their own',
-    'waistband and lining of that side',
+    t`front and back of that side only: left and right become pieces of their own`,
+    t`waistband and lining of that side`,
   ],
   shows: { on: 'skirt', params: { side: 'left', amount: 22, width: 0 } },
   make(change, values) {

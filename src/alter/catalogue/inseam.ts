@@ -8,11 +8,11 @@ import { levelHeight } from '../role/height.ts';
 export const inseam: Alteration = {
   id: 'inseam',
   group: 'trousers',
-  name: 'Inside leg length',
-  when: 'The legs end too high or too low; crotch depth is right.',
+  name: t`Inside leg length`,
+  when: t`The legs end too high or too low; crotch depth is right.`,
   source: 'docs/trade.md 5.2 (leg; half above, half below the knee: common practice)',
   params: [
-    lengthParam('amount', 'each leg', {
+    lengthParam('amount', t`each leg`, {
       default: inch(1),
       min: -200,
       max: 200,
@@ -23,7 +23,7 @@ export const inseam: Alteration = {
       },
     }),
   ],
-  reach: ['front and back legs', 'lining'],
+  reach: [t`front and back legs`, t`lining`],
   shows: { on: 'trousers', params: { amount: 80 } },
   make(change, values) {
     const half = values.mm('amount') / 2;

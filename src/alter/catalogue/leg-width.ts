@@ -10,16 +10,16 @@ import { Refusal } from '../words/refusal.ts';
 export const legWidth: Alteration = {
   id: 'leg-width',
   group: 'trousers',
-  name: 'Leg width',
-  when: 'The leg is too tight or too wide at thigh, knee or hem.',
+  name: t`Leg width`,
+  when: t`The leg is too tight or too wide at thigh, knee or hem.`,
   source: 'docs/trade.md 5.0 (quarter rule on the four edges of a leg; derived)',
   params: [
-    choiceParam('level', 'level', [
-      { id: 'hem', name: 'hem' },
-      { id: 'knee', name: 'knee' },
-      { id: 'crotch', name: 'thigh' },
+    choiceParam('level', t`level`, [
+      { id: 'hem', name: t`hem` },
+      { id: 'knee', name: t`knee` },
+      { id: 'crotch', name: t`thigh` },
     ]),
-    lengthParam('amount', 'round each leg', {
+    lengthParam('amount', t`round each leg`, {
       default: inch(1),
       min: -120,
       max: 160,
@@ -29,12 +29,12 @@ export const legWidth: Alteration = {
         source: 'docs/trade.md 5.0',
       },
     }),
-    choiceParam('below', 'below that level', [
-      { id: 'taper', name: 'taper to nothing' },
-      { id: 'parallel', name: 'carry on to the hem' },
+    choiceParam('below', t`below that level`, [
+      { id: 'taper', name: t`taper to nothing` },
+      { id: 'parallel', name: t`carry on to the hem` },
     ]),
   ],
-  reach: ['inside and outside leg, front and back, a quarter each', 'lining'],
+  reach: [t`inside and outside leg, front and back, a quarter each`, t`lining`],
   shows: { on: 'trousers', params: { level: 'hem', amount: 120 } },
   make(change, values) {
     const quarter = values.mm('amount') / 4;

@@ -8,27 +8,31 @@ const LIMIT = {
   say: t`Split a larger change between two lines, so that no single fold or gap distorts the outline.`,
   source: 'docs/trade.md 5.0 (one fold at most 1 in; memory)',
 };
-const amount = (id: string, name: string) =>
+const amount = (id: string, name: Phrase) =>
   lengthParam(id, name, { default: 0, min: -80, max: 80, limit: LIMIT });
 
 export const lengthAboveWaist: Alteration = {
   id: 'length-above-waist',
   group: 'length',
-  name: 'Length above the waist',
-  when: 'The waist line of the garment sits lower or higher than the waist.',
+  name: t`Length above the waist`,
+  when: t`The waist line of the garment sits lower or higher than the waist.`,
   source: 'docs/trade.md 5.2 (common practice; folding rule CWU17, seen)',
   params: [
-    amount('back', 'at centre back'),
-    amount('front', 'at centre front'),
-    lengthParam('side', 'at the side seam', {
+    amount('back', t`at centre back`),
+    amount('front', t`at centre front`),
+    lengthParam('side', t`at the side seam`, {
       default: 0,
       min: -80,
       max: 80,
       limit: LIMIT,
-      blank: 'as at centre front',
+      blank: t`as at centre front`,
     }),
   ],
-  reach: ['front and back panels', 'their linings and facings', 'the opening in that length and its buttons'],
+  reach: [
+    t`front and back panels`,
+    t`their linings and facings`,
+    t`the opening in that length and its buttons`,
+  ],
   shows: { on: 'bodice', params: { back: -30, front: -30 } },
   make(change, values) {
     const front = values.mm('front');

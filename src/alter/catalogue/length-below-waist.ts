@@ -6,11 +6,11 @@ import { lineBetween, slideHalf } from '../ways/slide-half.ts';
 export const lengthBelowWaist: Alteration = {
   id: 'length-below-waist',
   group: 'length',
-  name: 'Length below the waist',
-  when: 'The hip line, or the hem of a garment that ends at the hip, should sit lower or higher.',
+  name: t`Length below the waist`,
+  when: t`The hip line, or the hem of a garment that ends at the hip, should sit lower or higher.`,
   source: 'docs/trade.md 5.2 (common practice)',
   params: [
-    lengthParam('amount', 'all round', {
+    lengthParam('amount', t`all round`, {
       default: 0,
       min: -120,
       max: 150,
@@ -21,7 +21,7 @@ export const lengthBelowWaist: Alteration = {
       },
     }),
   ],
-  reach: ['every panel round the body', 'linings', 'the opening in that length'],
+  reach: [t`every panel round the body`, t`linings`, t`the opening in that length`],
   shows: { on: 'panels', params: { amount: 40 } },
   make(change, values) {
     const amount = values.mm('amount');

@@ -8,15 +8,15 @@ import { slopeShoulder } from '../ways/slope-shoulder.ts';
 export const lowShoulder: Alteration = {
   id: 'low-shoulder',
   group: 'shoulder',
-  name: 'One shoulder lower',
-  when: 'Folds run from the neck to one underarm only.',
+  name: t`One shoulder lower`,
+  when: t`Folds run from the neck to one underarm only.`,
   source: 'docs/trade.md 5.4 (one side only, cut singly; memory)',
   params: [
-    choiceParam('side', 'lower side', [
-      { id: 'left', name: 'left' },
-      { id: 'right', name: 'right' },
+    choiceParam('side', t`lower side`, [
+      { id: 'left', name: t`left` },
+      { id: 'right', name: t`right` },
     ]),
-    lengthParam('amount', 'lower at the tip', {
+    lengthParam('amount', t`lower at the tip`, {
       default: inch(0.375),
       min: -25,
       max: 30,
@@ -28,9 +28,9 @@ export const lowShoulder: Alteration = {
     }),
   ],
   reach: [
-    'front and back of that side only: left and right become pieces of their own',
-    'facings and lining of that side',
-    'armhole keeps its size',
+    t`front and back of that side only: left and right become pieces of their own`,
+    t`facings and lining of that side`,
+    t`armhole keeps its size`,
   ],
   shows: { on: 'bodice', params: { side: 'left', amount: 18 } },
   make(change, values) {

@@ -28,11 +28,11 @@ function cutNeck(piece: DrawnPiece, down: number, out: number): Pull[] {
 export const neckDepth: Alteration = {
   id: 'neck-depth',
   group: 'neckline',
-  name: 'Lower or higher neckline',
-  when: 'The neckline cuts in at the throat, stands below the neck, or should be lower.',
+  name: t`Lower or higher neckline`,
+  when: t`The neckline cuts in at the throat, stands below the neck, or should be lower.`,
   source: 'docs/trade.md 5.14 (common practice)',
   params: [
-    lengthParam('front', 'lower at centre front', {
+    lengthParam('front', t`lower at centre front`, {
       default: inch(0.25),
       min: -40,
       max: 120,
@@ -42,13 +42,13 @@ export const neckDepth: Alteration = {
         source: 'docs/trade.md 5.14',
       },
     }),
-    lengthParam('back', 'lower at centre back', { default: 0, min: -30, max: 120 }),
-    lengthParam('side', 'wider at the shoulder', { default: 0, min: -20, max: 40 }),
+    lengthParam('back', t`lower at centre back`, { default: 0, min: -30, max: 120 }),
+    lengthParam('side', t`wider at the shoulder`, { default: 0, min: -20, max: 40 }),
   ],
   reach: [
-    'neck facings and lining',
-    'collar or band: lengthened or shortened at the matching place',
-    'shoulder seams, front and back the same',
+    t`neck facings and lining`,
+    t`collar or band: lengthened or shortened at the matching place`,
+    t`shoulder seams, front and back the same`,
   ],
   shows: { on: 'bodice', params: { front: 25, back: 0, side: 0 } },
   make(change, values) {

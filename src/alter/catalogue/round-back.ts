@@ -6,11 +6,11 @@ import { upperBackWedge } from '../ways/upper-wedge.ts';
 export const roundBack: Alteration = {
   id: 'round-back',
   group: 'back',
-  name: 'Round upper back',
-  when: 'The back rides up and the collar stands off behind: the upper back is longer than the garment.',
+  name: t`Round upper back`,
+  when: t`The back rides up and the collar stands off behind: the upper back is longer than the garment.`,
   source: 'docs/trade.md 5.7 (angles derived)',
   params: [
-    lengthParam('amount', 'longer at centre back', {
+    lengthParam('amount', t`longer at centre back`, {
       default: inch(0.5),
       min: 0,
       max: 40,
@@ -20,16 +20,16 @@ export const roundBack: Alteration = {
         source: 'docs/trade.md 5.7 (memory)',
       },
     }),
-    choiceParam('excess', 'what the neckline gains (centre back on the fold)', [
-      { id: 'dart', name: 'goes into a neck dart' },
-      { id: 'ease', name: 'is eased in' },
+    choiceParam('excess', t`what the neckline gains (centre back on the fold)`, [
+      { id: 'dart', name: t`goes into a neck dart` },
+      { id: 'ease', name: t`is eased in` },
     ]),
   ],
   reach: [
-    'back above the blade line',
-    'neckline, back facing, collar',
-    'back lining',
-    'armhole and its sleeve keep their size (the wedge hinges there)',
+    t`back above the blade line`,
+    t`neckline, back facing, collar`,
+    t`back lining`,
+    t`armhole and its sleeve keep their size (the wedge hinges there)`,
   ],
   shows: { on: 'bodice', params: { amount: 20, excess: 'ease' } },
   make: (change, values) =>

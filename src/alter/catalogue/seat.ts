@@ -6,11 +6,11 @@ import { overCurve } from '../ways/over-curve.ts';
 export const seat: Alteration = {
   id: 'seat',
   group: 'front and seat',
-  name: 'Full or flat seat',
-  when: 'Full: the hem rises behind and the skirt cups under the seat. Flat: the back hangs in folds.',
+  name: t`Full or flat seat`,
+  when: t`Full: the hem rises behind and the skirt cups under the seat. Flat: the back hangs in folds.`,
   source: 'docs/trade.md 5.13 (memory)',
   params: [
-    lengthParam('amount', 'longer at centre back', {
+    lengthParam('amount', t`longer at centre back`, {
       default: inch(0.5),
       min: -30,
       max: 40,
@@ -20,7 +20,7 @@ export const seat: Alteration = {
         source: 'docs/trade.md 5.13',
       },
     }),
-    lengthParam('width', 'wider behind, all of it', {
+    lengthParam('width', t`wider behind, all of it`, {
       default: 0,
       min: -60,
       max: 100,
@@ -31,7 +31,7 @@ export const seat: Alteration = {
       },
     }),
   ],
-  reach: ['back panels and lining', 'waistband, facing, closure length', 'side seam keeps its length'],
+  reach: [t`back panels and lining`, t`waistband, facing, closure length`, t`side seam keeps its length`],
   shows: { on: 'skirt', params: { amount: 22, width: 40 } },
   make: (change, values) => overCurve(change, 'back', values.mm('amount'), values.mm('width')),
   sentence(values) {

@@ -53,11 +53,11 @@ function settle(change: Change, cap: Cap, mm: number): number {
 export const shoulderLength: Alteration = {
   id: 'shoulder-length',
   group: 'shoulder',
-  name: 'Longer or shorter shoulder',
-  when: 'The armhole seam hangs over the shoulder tip (narrow shoulders) or bites into the shoulder (broad ones).',
+  name: t`Longer or shorter shoulder`,
+  when: t`The armhole seam hangs over the shoulder tip (narrow shoulders) or bites into the shoulder (broad ones).`,
   source: 'docs/trade.md 5.4 (HERTZ p. 78, seen: shoulder 1/4 in broader, sleeve loses 1/4 in)',
   params: [
-    lengthParam('amount', 'each shoulder', {
+    lengthParam('amount', t`each shoulder`, {
       default: 0,
       min: -30,
       max: 30,
@@ -69,10 +69,10 @@ export const shoulderLength: Alteration = {
     }),
   ],
   reach: [
-    'front and back the same',
-    'armhole from tip to notch',
-    'sleeve cap: lower for a longer shoulder, higher for a shorter one',
-    'facings and linings',
+    t`front and back the same`,
+    t`armhole from tip to notch`,
+    t`sleeve cap: lower for a longer shoulder, higher for a shorter one`,
+    t`facings and linings`,
   ],
   shows: { on: 'bodice', params: { amount: -15 } },
   make(change, values) {

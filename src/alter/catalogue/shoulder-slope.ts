@@ -6,11 +6,11 @@ import { slopeShoulder } from '../ways/slope-shoulder.ts';
 export const shoulderSlope: Alteration = {
   id: 'shoulder-slope',
   group: 'shoulder',
-  name: 'Square or sloping shoulder',
-  when: 'Sloping: folds run from neck to underarm. Square: the garment pulls from shoulder tip to shoulder tip and stands away at the neck.',
+  name: t`Square or sloping shoulder`,
+  when: t`Sloping: folds run from neck to underarm. Square: the garment pulls from shoulder tip to shoulder tip and stands away at the neck.`,
   source: 'docs/trade.md 5.4 (angle tests derived; tip limit memory)',
   params: [
-    lengthParam('amount', 'tip raised (square, +) or lowered (sloping, -)', {
+    lengthParam('amount', t`tip raised (square, +) or lowered (sloping, -)`, {
       default: inch(-0.375),
       min: -30,
       max: 30,
@@ -22,9 +22,9 @@ export const shoulderSlope: Alteration = {
     }),
   ],
   reach: [
-    'front and back shoulder and armhole',
-    'underarm by the same amount, so that the armhole keeps its size and the sleeve fits as before',
-    'facings and linings',
+    t`front and back shoulder and armhole`,
+    t`underarm by the same amount, so that the armhole keeps its size and the sleeve fits as before`,
+    t`facings and linings`,
   ],
   shows: { on: 'bodice', params: { amount: -20 } },
   make: (change, values) => slopeShoulder(change, values.mm('amount')),

@@ -13,17 +13,17 @@ const LIMIT = {
 export const sideSeamMoved: Alteration = {
   id: 'side-seam-moved',
   group: 'sides and balance',
-  name: 'Side seam moved',
-  when: 'The side seam swings to the front or the back although the width all round is right.',
+  name: t`Side seam moved`,
+  when: t`The side seam swings to the front or the back although the width all round is right.`,
   source: 'docs/trade.md 5.6 (derived)',
   params: [
-    lengthParam('top', 'towards the front at the top', {
+    lengthParam('top', t`towards the front at the top`, {
       default: inch(0.25),
       min: -30,
       max: 30,
       limit: LIMIT,
     }),
-    lengthParam('bottom', 'towards the front at the bottom', {
+    lengthParam('bottom', t`towards the front at the bottom`, {
       default: inch(0.25),
       min: -40,
       max: 40,
@@ -31,10 +31,10 @@ export const sideSeamMoved: Alteration = {
     }),
   ],
   reach: [
-    'what leaves the one piece joins the other; the width all round stays',
-    'linings, pockets',
-    'sleeve underarm point',
-    'waistband notch',
+    t`what leaves the one piece joins the other; the width all round stays`,
+    t`linings, pockets`,
+    t`sleeve underarm point`,
+    t`waistband notch`,
   ],
   shows: { on: 'skirt', params: { top: 8, bottom: 30 } },
   make(change, values) {

@@ -10,12 +10,12 @@ import { lineBetween, slideHalf } from '../ways/slide-half.ts';
 export const skirtLength: Alteration = {
   id: 'skirt-length',
   group: 'length',
-  name: 'Skirt length',
-  when: 'The hem should end lower or higher; the hip line stays where it is.',
+  name: t`Skirt length`,
+  when: t`The hem should end lower or higher; the hip line stays where it is.`,
   source:
     'docs/trade.md 5.2 (line below the hip, about 6 in on gored skirts, or at the hem; common practice)',
   params: [
-    lengthParam('amount', 'all round', {
+    lengthParam('amount', t`all round`, {
       default: 0,
       min: -600,
       max: 400,
@@ -25,12 +25,12 @@ export const skirtLength: Alteration = {
         source: 'common practice',
       },
     }),
-    choiceParam('where', 'where', [
-      { id: 'line', name: 'between hip and hem, hem width kept' },
-      { id: 'hem', name: 'at the hem, side lines run on' },
+    choiceParam('where', t`where`, [
+      { id: 'line', name: t`between hip and hem, hem width kept` },
+      { id: 'hem', name: t`at the hem, side lines run on` },
     ]),
   ],
-  reach: ['every panel round the body', 'linings', 'vent and closure'],
+  reach: [t`every panel round the body`, t`linings`, t`vent and closure`],
   shows: { on: 'skirt', params: { amount: 80 } },
   make(change, values) {
     const amount = values.mm('amount');

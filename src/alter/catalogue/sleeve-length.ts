@@ -16,14 +16,14 @@ const LIMIT = {
 export const sleeveLength: Alteration = {
   id: 'sleeve-length',
   group: 'length',
-  name: 'Sleeve length',
-  when: 'The sleeve ends too high or too low; the elbow fullness should sit at the elbow.',
+  name: t`Sleeve length`,
+  when: t`The sleeve ends too high or too low; the elbow fullness should sit at the elbow.`,
   source: 'docs/trade.md 5.2 and 5.12 (half above, half below the elbow; common practice)',
   params: [
-    lengthParam('above', 'above the elbow', { default: 0, min: -100, max: 100, limit: LIMIT }),
-    lengthParam('below', 'below the elbow', { default: 0, min: -150, max: 150, limit: LIMIT }),
+    lengthParam('above', t`above the elbow`, { default: 0, min: -100, max: 100, limit: LIMIT }),
+    lengthParam('below', t`below the elbow`, { default: 0, min: -150, max: 150, limit: LIMIT }),
   ],
-  reach: ['sleeve lining', 'cuff and vent keep their size'],
+  reach: [t`sleeve lining`, t`cuff and vent keep their size`],
   shows: { on: 'bodice', params: { above: 25, below: 25 } },
   make(change, values) {
     for (const sleeve of needSleeves(change.garment)) {

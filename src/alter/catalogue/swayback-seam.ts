@@ -8,11 +8,11 @@ import { withEdge } from '../role/roles.ts';
 export const swaybackSeam: Alteration = {
   id: 'swayback-seam',
   group: 'back',
-  name: 'Swayback, taken out at the neck',
-  when: 'As the wedge, where the grain of the whole back must stay square: the centre section slides down.',
+  name: t`Swayback, taken out at the neck`,
+  when: t`As the wedge, where the grain of the whole back must stay square: the centre section slides down.`,
   source: 'docs/trade.md 5.9 method 3 (LPR pp. 140-143, seen second-hand)',
   params: [
-    lengthParam('amount', 'slid down at centre back', {
+    lengthParam('amount', t`slid down at centre back`, {
       default: inch(0.5),
       min: -20,
       max: 30,
@@ -24,9 +24,9 @@ export const swaybackSeam: Alteration = {
     }),
   ],
   reach: [
-    'back neckline and inner shoulder end',
-    'back facing and lining',
-    'waist, hem, side seam and grain stay',
+    t`back neckline and inner shoulder end`,
+    t`back facing and lining`,
+    t`waist, hem, side seam and grain stay`,
   ],
   shows: { on: 'bodice', params: { amount: 18 } },
   make(change, values) {

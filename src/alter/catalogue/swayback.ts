@@ -24,11 +24,11 @@ function waistLine(piece: DrawnPiece): number | undefined {
 export const swayback: Alteration = {
   id: 'swayback',
   group: 'back',
-  name: 'Swayback, wedge at the waist',
-  when: 'Level folds lie across the small of the back. Check the hip first: too tight a hip makes the same folds.',
+  name: t`Swayback, wedge at the waist`,
+  when: t`Level folds lie across the small of the back. Check the hip first: too tight a hip makes the same folds.`,
   source: 'docs/trade.md 5.9 method 1 (swing derived)',
   params: [
-    lengthParam('amount', 'folded out at centre back', {
+    lengthParam('amount', t`folded out at centre back`, {
       default: inch(0.5),
       min: -30,
       max: 35,
@@ -38,15 +38,15 @@ export const swayback: Alteration = {
         source: 'docs/trade.md 5.9 (memory)',
       },
     }),
-    choiceParam('centre', 'centre back below the fold', [
-      { id: 'straight', name: 'made straight, the swing given to the side' },
-      { id: 'shaped', name: 'left shaped (centre back seam)' },
+    choiceParam('centre', t`centre back below the fold`, [
+      { id: 'straight', name: t`made straight, the swing given to the side` },
+      { id: 'shaped', name: t`left shaped (centre back seam)` },
     ]),
   ],
   reach: [
-    'back panels and lining',
-    'side seam keeps its length',
-    'hem: the swing at the centre, shown with its amount',
+    t`back panels and lining`,
+    t`side seam keeps its length`,
+    t`hem: the swing at the centre, shown with its amount`,
   ],
   shows: { on: 'panels', params: { amount: 22, centre: 'straight' } },
   make(change, values) {

@@ -11,11 +11,11 @@ import { forkPulls, legs } from '../ways/trousers.ts';
 export const trouserSeat: Alteration = {
   id: 'trouser-seat',
   group: 'trousers',
-  name: 'Full or flat seat, trousers',
-  when: 'Full: the waist is pulled down behind when seated and the crotch cuts in. Flat: the seat hangs in folds.',
+  name: t`Full or flat seat, trousers`,
+  when: t`Full: the waist is pulled down behind when seated and the crotch cuts in. Flat: the seat hangs in folds.`,
   source: 'docs/trade.md 5.13 (wedge on the hip line, crotch point; memory)',
   params: [
-    lengthParam('amount', 'opened on the hip line at centre back', {
+    lengthParam('amount', t`opened on the hip line at centre back`, {
       default: inch(0.75),
       min: -35,
       max: 40,
@@ -25,12 +25,12 @@ export const trouserSeat: Alteration = {
         source: 'docs/trade.md 5.13',
       },
     }),
-    lengthParam('point', 'back crotch point further out', { default: inch(0.25), min: -25, max: 35 }),
+    lengthParam('point', t`back crotch point further out`, { default: inch(0.25), min: -25, max: 35 }),
   ],
   reach: [
-    'back leg: crotch seam longer by the amount, side seam as before',
-    'inside leg down to the knee',
-    'lining',
+    t`back leg: crotch seam longer by the amount, side seam as before`,
+    t`inside leg down to the knee`,
+    t`lining`,
   ],
   shows: { on: 'trousers', params: { amount: 30, point: 12 } },
   make(change, values) {

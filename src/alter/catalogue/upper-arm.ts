@@ -35,11 +35,11 @@ function underarmPulls(piece: DrawnPiece, mm: number): Pull[] {
 export const upperArm: Alteration = {
   id: 'upper-arm',
   group: 'sleeve',
-  name: 'Large or thin upper arm',
-  when: 'The sleeve is tight round the upper arm and rides up, or hangs empty there.',
+  name: t`Large or thin upper arm`,
+  when: t`The sleeve is tight round the upper arm and rides up, or hangs empty there.`,
   source: 'docs/trade.md 5.12 (triangle tests derived; slash limit memory)',
   params: [
-    lengthParam('amount', 'wider round the upper arm', {
+    lengthParam('amount', t`wider round the upper arm`, {
       default: inch(0.5),
       min: -50,
       max: 80,
@@ -49,12 +49,12 @@ export const upperArm: Alteration = {
         source: 'docs/trade.md 5.12 (memory)',
       },
     }),
-    choiceParam('cap', 'the cap', [
-      { id: 'line', name: 'keeps its length, its height gives way' },
-      { id: 'height', name: 'keeps its height, its length (ease) grows' },
+    choiceParam('cap', t`the cap`, [
+      { id: 'line', name: t`keeps its length, its height gives way` },
+      { id: 'height', name: t`keeps its height, its length (ease) grows` },
     ]),
   ],
-  reach: ['sleeve lining', 'cap height or cap ease, stated', 'elbow and wrist stay'],
+  reach: [t`sleeve lining`, t`cap height or cap ease, stated`, t`elbow and wrist stay`],
   shows: { on: 'bodice', params: { amount: 50, cap: 'line' } },
   make(change, values) {
     const mm = values.mm('amount');

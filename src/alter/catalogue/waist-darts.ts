@@ -9,11 +9,11 @@ import { needPanels } from '../role/roles.ts';
 export const waistDarts: Alteration = {
   id: 'waist-darts',
   group: 'width',
-  name: 'Waist by the darts',
-  when: 'Only the waist is too tight or too loose; hip and bust are right.',
+  name: t`Waist by the darts`,
+  when: t`Only the waist is too tight or too loose; hip and bust are right.`,
   source: 'docs/trade.md 5.3 (waist only: each dart side takes C / (2 × darts); derived)',
   params: [
-    lengthParam('total', 'all round', {
+    lengthParam('total', t`all round`, {
       default: inch(1),
       min: -120,
       max: 120,
@@ -24,7 +24,7 @@ export const waistDarts: Alteration = {
       },
     }),
   ],
-  reach: ['waist darts of front and back', 'linings', 'waistband or facing at the matching place'],
+  reach: [t`waist darts of front and back`, t`linings`, t`waistband or facing at the matching place`],
   shows: { on: 'skirt', params: { total: -36 } },
   make(change, values) {
     const all = (['front', 'back'] as const)

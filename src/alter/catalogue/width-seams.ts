@@ -8,22 +8,22 @@ import { movedEdges } from '../ways/moved-edges.ts';
 import { movableAt, needLevel, widenLevel } from '../ways/widen-level.ts';
 
 const LEVELS = [
-  { id: 'hip', name: 'hip' },
-  { id: 'waist', name: 'waist' },
-  { id: 'bust', name: 'bust' },
-  { id: 'high-hip', name: 'high hip' },
-  { id: 'hem', name: 'hem' },
+  { id: 'hip', name: t`hip` },
+  { id: 'waist', name: t`waist` },
+  { id: 'bust', name: t`bust` },
+  { id: 'high-hip', name: t`high hip` },
+  { id: 'hem', name: t`hem` },
 ] as const;
 
 export const widthSeams: Alteration = {
   id: 'width-seams',
   group: 'width',
-  name: 'Width by the side seams',
-  when: 'One level is too tight or too loose and the change is small.',
+  name: t`Width by the side seams`,
+  when: t`One level is too tight or too loose and the change is small.`,
   source: 'docs/trade.md 5.3 and the quarter rule of 5.0 (CWU17, seen)',
   params: [
-    choiceParam('level', 'level', LEVELS),
-    lengthParam('total', 'all round', {
+    choiceParam('level', t`level`, LEVELS),
+    lengthParam('total', t`all round`, {
       default: inch(1),
       min: -160,
       max: 160,
@@ -33,17 +33,17 @@ export const widthSeams: Alteration = {
         source: 'docs/trade.md 5.0 and 5.3 (memory)',
       },
     }),
-    { id: 'front', name: 'share that goes to the front', kind: 'share', default: 0.5, min: 0, max: 1 },
-    choiceParam('below', 'below that level', [
-      { id: 'taper', name: 'taper to nothing' },
-      { id: 'parallel', name: 'carry on to the hem' },
+    { id: 'front', name: t`share that goes to the front`, kind: 'share', default: 0.5, min: 0, max: 1 },
+    choiceParam('below', t`below that level`, [
+      { id: 'taper', name: t`taper to nothing` },
+      { id: 'parallel', name: t`carry on to the hem` },
     ]),
   ],
   reach: [
-    'front and back at the side',
-    'linings, pockets in the side seam',
-    'waistband or facing at the side notch',
-    'armhole and sleeve, at the bust',
+    t`front and back at the side`,
+    t`linings, pockets in the side seam`,
+    t`waistband or facing at the side notch`,
+    t`armhole and sleeve, at the bust`,
   ],
   shows: { on: 'skirt', params: { level: 'hip', total: 90, below: 'parallel' } },
   make(change, values) {

@@ -25,11 +25,11 @@ function slashAt(piece: DrawnPiece): number {
 export const widthSlash: Alteration = {
   id: 'width-slash',
   group: 'width',
-  name: 'Width by slash',
-  when: 'More than 2 in all round is missing or too much, or the width is needed across the whole panel.',
+  name: t`Width by slash`,
+  when: t`More than ${len(inch(2))} all round is missing or too much, or the width is needed across the whole panel.`,
   source: 'docs/trade.md 5.3 (> 2 in: upright slash at mid-panel, C/4 in each; memory)',
   params: [
-    lengthParam('total', 'all round', {
+    lengthParam('total', t`all round`, {
       default: inch(2),
       min: -200,
       max: 300,
@@ -39,17 +39,17 @@ export const widthSlash: Alteration = {
         source: 'docs/trade.md 5.3 (one size is 2 in at the hip)',
       },
     }),
-    choiceParam('shape', 'where it opens', [
-      { id: 'even', name: 'evenly from top to bottom' },
-      { id: 'hem', name: 'at the hem, nothing at the top' },
-      { id: 'top', name: 'at the top, nothing at the hem' },
+    choiceParam('shape', t`where it opens`, [
+      { id: 'even', name: t`evenly from top to bottom` },
+      { id: 'hem', name: t`at the hem, nothing at the top` },
+      { id: 'top', name: t`at the top, nothing at the hem` },
     ]),
-    choiceParam('dart', 'what it adds at the waist', [
-      { id: 'dart', name: 'goes back into the dart' },
-      { id: 'keep', name: 'stays as width' },
+    choiceParam('dart', t`what it adds at the waist`, [
+      { id: 'dart', name: t`goes back into the dart` },
+      { id: 'keep', name: t`stays as width` },
     ]),
   ],
-  reach: ['the widest panel of front and back', 'linings', 'waist darts re-made, or waistband'],
+  reach: [t`the widest panel of front and back`, t`linings`, t`waist darts re-made, or waistband`],
   shows: { on: 'skirt', params: { total: 120, shape: 'even', dart: 'dart' } },
   make(change, values) {
     const chosen = (['front', 'back'] as const).flatMap((half) => {

@@ -29,18 +29,18 @@ export interface Limit {
 export type Param =
   | {
       readonly id: string;
-      readonly name: string;
+      readonly name: Phrase;
       readonly kind: 'length' | 'angle';
       readonly default: number;
       readonly min: number;
       readonly max: number;
       readonly limit?: Limit;
       /** May be left empty; these words say what holds then. */
-      readonly blank?: string;
+      readonly blank?: Phrase;
     }
   | {
       readonly id: string;
-      readonly name: string;
+      readonly name: Phrase;
       readonly kind: 'share';
       readonly default: number;
       readonly min: number;
@@ -48,15 +48,15 @@ export type Param =
     }
   | {
       readonly id: string;
-      readonly name: string;
+      readonly name: Phrase;
       readonly kind: 'choice';
       readonly default: string;
-      readonly choices: readonly { readonly id: string; readonly name: string }[];
+      readonly choices: readonly { readonly id: string; readonly name: Phrase }[];
     }
   /** A piece, an edge or a dart of the pattern, by id. Empty: the first that fits. */
   | {
       readonly id: string;
-      readonly name: string;
+      readonly name: Phrase;
       readonly kind: 'piece' | 'edge' | 'dart';
       readonly default: string;
     };
@@ -82,13 +82,13 @@ export interface Alteration {
   readonly id: string;
   readonly group: Group;
   /** By its trade name. */
-  readonly name: string;
-  readonly when: string;
+  readonly name: Phrase;
+  readonly when: Phrase;
   readonly source: string;
   // 2 parameters
   readonly params: readonly Param[];
   // 3 reach: what else changes, in words; the geometry carries it out
-  readonly reach: readonly string[];
+  readonly reach: readonly Phrase[];
   /** Which plain garment shows it best, and the amounts for the small drawing. */
   readonly shows: {
     readonly on: 'bodice' | 'plain' | 'panels' | 'skirt' | 'trousers';

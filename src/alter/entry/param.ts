@@ -7,13 +7,13 @@ export const inch = (n: number): number => n * MM_PER.in;
 /** A length parameter in mm. */
 export function lengthParam(
   id: string,
-  name: string,
+  name: Phrase,
   bounds: {
     readonly default: number;
     readonly min: number;
     readonly max: number;
     readonly limit?: Limit;
-    readonly blank?: string;
+    readonly blank?: Phrase;
   },
 ): Param {
   return { id, name, kind: 'length', ...bounds };
@@ -21,8 +21,8 @@ export function lengthParam(
 
 export const choiceParam = (
   id: string,
-  name: string,
-  choices: readonly { readonly id: string; readonly name: string }[],
+  name: Phrase,
+  choices: readonly { readonly id: string; readonly name: Phrase }[],
 ): Param => ({ id, name, kind: 'choice', default: choices[0]!.id, choices });
 
 /** "lengthen" or "shorten" by the sign. */

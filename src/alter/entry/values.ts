@@ -1,5 +1,5 @@
-import { InputError, renderPhrase, TELL_BOTH } from '../../garment/index.ts';
-import type { Finding, InputProblem, ParamValue } from '../../garment/index.ts';
+import { called, InputError, renderPhrase, t, TELL_BOTH } from '../../garment/index.ts';
+import type { Finding, InputProblem, ParamValue, Phrase } from '../../garment/index.ts';
 import type { Alteration, Param, Values } from './alteration.ts';
 import { alterFinding, ALTER_WORDS, type Amount, type BadParameter } from '../words/words-table.ts';
 
@@ -17,11 +17,11 @@ function bad(alteration: Alteration, param: string, what: BadParameter): InputPr
 const of = (
   { id, name, params }: Alteration,
   param: string,
-): { entry: string; alteration: string; param: string; name: string } => ({
+): { entry: string; alteration: Phrase; param: string; name: Phrase } => ({
   entry: id,
   alteration: name,
   param,
-  name: params.find((p) => p.id === param)?.name ?? param,
+  name: params.find((p) => p.id === param)?.name ?? t`${called(param)}`,
 });
 
 const amountOf = ({ kind }: Param, value: number): Amount =>

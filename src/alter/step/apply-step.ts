@@ -1,5 +1,5 @@
 import { alterFinding } from '../words/words-table.ts';
-import { InputError, t, called, word } from '../../garment/index.ts';
+import { InputError, t, called } from '../../garment/index.ts';
 import type { Finding, Garment, Phrase, PieceId, Step } from '../../garment/index.ts';
 import { bandsFollow } from '../follow/band-follows.ts';
 import { capsFollow } from '../follow/cap-follows.ts';
@@ -38,8 +38,7 @@ export function describeStep(step: AlterStep): Phrase {
   try {
     return alteration.sentence(readParams(alteration, step.params));
   } catch (error) {
-    if (error instanceof InputError)
-      return t`${word('alteration', alteration.id, alteration.name)}: amounts missing`;
+    if (error instanceof InputError) return t`${alteration.name}: amounts missing`;
     throw error;
   }
 }

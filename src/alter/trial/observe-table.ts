@@ -16,8 +16,10 @@ export interface Observable {
   /** What it is called besides. */
   readonly also: readonly string[];
   readonly directions: readonly Observation['direction'][];
-  /** What `centre` and `side` measure on this line. */
-  readonly ends: readonly [string, string];
+  /** What `centre` and `side` measure on this line; null where it has one amount. */
+  readonly ends: readonly [Phrase, Phrase | null];
+  /** A length and a width: two statements. Absent: the amounts of the two ends of one line. */
+  readonly apart?: true;
   /** The alteration for it (docs/formulas.md, "Observations become amounts"); undefined when this direction says nothing to a fitter here. */
   readonly ask: (seen: Observation, garment: Garment) => Ask | undefined;
 }
@@ -94,7 +96,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'sleeve hem',
     also: ['sleeve end', 'wrist'],
     directions: ['low', 'high'],
-    ends: ['how far', ''],
+    ends: [t`how far`, null],
     ask: (seen) => {
       const each = (-sign(seen, 'low') * larger(seen)) / 2;
       return {
@@ -109,7 +111,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'upper arm',
     also: ['biceps', 'sleeve'],
     directions: ['tight', 'loose'],
-    ends: ['all round', ''],
+    ends: [t`all round`, null],
     ask: (seen) =>
       seen.direction === 'tight' || seen.direction === 'loose'
         ? {
@@ -124,7 +126,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'shoulder seam',
     also: [],
     directions: ['forward', 'back', 'folds', 'tight'],
-    ends: ['at the neck', 'at the armhole'],
+    ends: [t`at the neck`, t`at the armhole`],
     ask: (seen) => {
       if (seen.direction === 'forward' || seen.direction === 'back') {
         const s = sign(seen, 'back');
@@ -158,7 +160,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'neckline',
     also: ['neck'],
     directions: ['gapes', 'tight', 'low', 'high'],
-    ends: ['at the centre', 'at the shoulder'],
+    ends: [t`at the centre`, t`at the shoulder`],
     ask: (seen) => {
       if (seen.direction === 'gapes')
         return {
@@ -181,7 +183,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'armhole',
     also: ['scye'],
     directions: ['gapes', 'high', 'tight', 'low'],
-    ends: ['at the across line', 'at the underarm'],
+    ends: [t`at the across line`, t`at the underarm`],
     ask: (seen) => {
       if (seen.direction === 'gapes')
         return {
@@ -205,7 +207,8 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'bust',
     also: ['bust line'],
     directions: ['drags', 'tight', 'loose', 'low', 'high'],
-    ends: ['length missing in front', 'width missing on each half'],
+    ends: [t`length missing in front`, t`width missing on each half`],
+    apart: true,
     ask: (seen, garment) => {
       if (seen.direction === 'low' || seen.direction === 'high') {
         return {
@@ -233,7 +236,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'crotch',
     also: ['rise', 'crotch seam'],
     directions: ['low', 'high', 'tight', 'folds'],
-    ends: ['at the centre', 'at the side'],
+    ends: [t`at the centre`, t`at the side`],
     ask: (seen) => {
       if (seen.direction === 'low' || seen.direction === 'high') {
         return {
@@ -257,7 +260,8 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'seat',
     also: [],
     directions: ['drags', 'tight', 'folds', 'loose'],
-    ends: ['length at centre back', 'width behind'],
+    ends: [t`length at centre back`, t`width behind`],
+    apart: true,
     ask: (seen, garment) => {
       const s = seen.direction === 'drags' || seen.direction === 'tight' ? 1 : -1;
       const legs = panels(garment, 'back').some((p) => hasEdge(p, 'rise'));
@@ -279,7 +283,8 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'abdomen',
     also: ['stomach', 'belly', 'tummy'],
     directions: ['drags', 'tight', 'folds', 'loose'],
-    ends: ['length at centre front', 'width in front'],
+    ends: [t`length at centre front`, t`width in front`],
+    apart: true,
     ask: (seen) => {
       const s = seen.direction === 'drags' || seen.direction === 'tight' ? 1 : -1;
       return {
@@ -297,7 +302,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'side seam',
     also: [],
     directions: ['forward', 'back'],
-    ends: ['at the top', 'at the bottom'],
+    ends: [t`at the top`, t`at the bottom`],
     ask: (seen) => {
       if (seen.direction !== 'forward' && seen.direction !== 'back') return undefined;
       const s = sign(seen, 'back');
@@ -313,7 +318,8 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'upper back',
     also: ['shoulder blade', 'across the back', 'back width'],
     directions: ['tight', 'loose', 'folds', 'high'],
-    ends: ['at the centre', 'on each half'],
+    ends: [t`at the centre`, t`on each half`],
+    apart: true,
     ask: (seen) => {
       if (seen.direction === 'tight' || seen.direction === 'loose') {
         return {
@@ -348,7 +354,8 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'chest',
     also: [],
     directions: ['tight', 'loose', 'folds'],
-    ends: ['at the centre', 'on each half'],
+    ends: [t`at the centre`, t`on each half`],
+    apart: true,
     ask: (seen) => ({
       entry: 'chest-width',
       params: { amount: sign(seen, 'tight') * (seen.side !== 0 ? seen.side : seen.centre) },
@@ -363,7 +370,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'hem',
     also: ['hem line'],
     directions: ['low', 'high', 'tight', 'loose'],
-    ends: ['at the centre', 'at the side'],
+    ends: [t`at the centre`, t`at the side`],
     ask: (seen, garment) => {
       if (seen.direction === 'tight' || seen.direction === 'loose') {
         if (!hasInseam(garment)) return girth('hem')(seen);
@@ -386,7 +393,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'hip',
     also: ['hip line'],
     directions: ['tight', 'loose', 'high'],
-    ends: ['all round', 'at the side'],
+    ends: [t`all round`, t`at the side`],
     ask: (seen) =>
       seen.direction === 'high' && oneSide(seen)
         ? {
@@ -401,7 +408,7 @@ export const OBSERVABLES: readonly Observable[] = [
     name: 'waist line',
     also: [],
     directions: ['low', 'high', 'folds', 'tight', 'loose'],
-    ends: ['at the centre', 'at the side'],
+    ends: [t`at the centre`, t`at the side`],
     ask: (seen, garment) => {
       const below = !garment.pieces.some((p) => hasEdge(p, 'armhole'));
       if (below && (seen.direction === 'low' || seen.direction === 'high')) return waistBelow(seen, garment);

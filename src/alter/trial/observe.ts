@@ -67,8 +67,7 @@ function merge(into: Wanted, ask: Ask, from: string): void {
 
 const paramOf = (entry: string, param: string): Param | undefined =>
   alterationOf(entry)?.params.find((p) => p.id === param);
-const nameOf = (entry: string, param: string): Part & object =>
-  word('parameter', `${entry}.${param}`, paramOf(entry, param)?.name ?? param);
+const nameOf = (entry: string, param: string): Phrase => paramOf(entry, param)?.name ?? t`${called(param)}`;
 const isLength = (entry: string, param: string): boolean => paramOf(entry, param)?.kind === 'length';
 
 /** Alterations of these are kept apart by this parameter: two levels are two alterations. */

@@ -3,7 +3,7 @@ import { inch, lengthParam } from '../entry/param.ts';
 import type { Param } from '../entry/alteration.ts';
 
 /** What every bust alteration asks for: half of what is missing all round (trade.md 5.10). */
-export const bustWidth: Param = lengthParam('width', 'wider at the bust, on each half', {
+export const bustWidth: Param = lengthParam('width', t`wider at the bust, on each half`, {
   default: inch(0.5),
   min: -40,
   max: 60,
@@ -15,10 +15,10 @@ export const bustWidth: Param = lengthParam('width', 'wider at the bust, on each
 });
 
 export const BUST_REACH = [
-  'front, its lining and facing',
-  'centre front gets longer: facing, button band and its spacing',
-  'waist seam of the front, or its dart',
-  'side seam and armhole keep their length',
+  t`front, its lining and facing`,
+  t`centre front gets longer: facing, button band and its spacing`,
+  t`waist seam of the front, or its dart`,
+  t`side seam and armhole keep their length`,
 ] as const;
 
 export const sayBust = (mm: number): Phrase =>

@@ -28,8 +28,8 @@ import { withEdge } from '../role/roles.ts';
 import { outward } from '../move/run-on.ts';
 
 /** Parameters of closing a gap at an edge. */
-export const gapParams = (what: string): readonly Param[] => [
-  lengthParam('gap', `gap at the ${what}, on each half`, {
+export const gapParams = (name: Phrase): readonly Param[] => [
+  lengthParam('gap', name, {
     default: inch(0.25),
     min: 0,
     max: 40,
@@ -39,9 +39,9 @@ export const gapParams = (what: string): readonly Param[] => [
       source: 'common practice',
     },
   }),
-  choiceParam('half', 'where', [
-    { id: 'front', name: 'front' },
-    { id: 'back', name: 'back' },
+  choiceParam('half', t`where`, [
+    { id: 'front', name: t`front` },
+    { id: 'back', name: t`back` },
   ]),
 ];
 

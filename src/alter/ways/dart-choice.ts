@@ -8,14 +8,14 @@ import { pieceOf } from '../role/roles.ts';
 
 /** Which dart: of which piece. */
 export const DART_PARAMS: readonly Param[] = [
-  { id: 'piece', name: 'piece', kind: 'piece', default: '' },
-  { id: 'dart', name: 'dart', kind: 'dart', default: '' },
+  { id: 'piece', name: t`piece`, kind: 'piece', default: '' },
+  { id: 'dart', name: t`dart`, kind: 'dart', default: '' },
 ];
 
 /** Where it goes: an edge of the piece and the share of its length. */
 export const PLACE_PARAMS: readonly Param[] = [
-  { id: 'edge', name: 'new edge', kind: 'edge', default: '' },
-  { id: 'at', name: 'how far along that edge', kind: 'share', default: 0.5, min: 0.02, max: 0.98 },
+  { id: 'edge', name: t`new edge`, kind: 'edge', default: '' },
+  { id: 'at', name: t`how far along that edge`, kind: 'share', default: 0.5, min: 0.02, max: 0.98 },
 ];
 
 /** The piece and dart meant: an empty piece is the first that has a dart. Refusal `no-dart`, `piece-missing`, `dart-missing`. */

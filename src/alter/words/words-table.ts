@@ -84,15 +84,8 @@ const badParameter = (name: Phrase, bad: BadParameter): Phrase => {
   return t`${name} must be one of ${calledAll(bad.known)}, not ${called(bad.given)}.`;
 };
 
-type Param = {
-  readonly entry: string;
-  readonly alteration: string;
-  readonly param: string;
-  readonly name: string;
-};
-const alterationWord = ({ entry, alteration }: Param) => word('alteration', entry, alteration);
-const paramWord = ({ entry, param, name }: Param): Phrase =>
-  t`${word('parameter', `${entry}.${param}`, name)}`;
+/** A parameter of an alteration, both by their names. */
+type Param = { readonly alteration: Phrase; readonly name: Phrase };
 
 /** The sentences of this room: what it found, and why an alteration was refused. Pieces, edges and darts by their names. */
 export const ALTER_WORDS = {
@@ -205,9 +198,8 @@ export const ALTER_WORDS = {
   'fold-off-grain': ({ piece, edge, angle }: OnEdge & { angle: number }) =>
     t`${called(piece)}: the ${called(edge)} on the fold now runs ${degrees(angle, 1)} off the grain.`,
   'beyond-limit': (v: Param & { amount: Amount; most: Amount; say: Phrase }) =>
-    t`${alterationWord(v)}: ${paramWord(v)} of ${amountOf(v.amount)} is more than the usual most of ${amountOf(v.most)}. ${v.say}`,
-  'bad-parameter': (v: Param & { bad: BadParameter }) =>
-    t`${alterationWord(v)}: ${badParameter(paramWord(v), v.bad)}`,
+    t`${v.alteration}: ${v.name} of ${amountOf(v.amount)} is more than the usual most of ${amountOf(v.most)}. ${v.say}`,
+  'bad-parameter': (v: Param & { bad: BadParameter }) => t`${v.alteration}: ${badParameter(v.name, v.bad)}`,
   'unknown-alteration': ({ entry }: { entry: string }) =>
     t`There is no alteration called “${called(entry)}” in this version. The step is kept but does nothing.`,
   'seam-takes-dart': ({ piece, intake }: Of & { intake: number }) =>

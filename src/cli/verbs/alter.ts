@@ -6,7 +6,20 @@ import {
   type Alteration,
   type Param,
 } from '../../alter/index.ts';
-import { nearestWord, tellLength, renderPhrase, type ParamValue, type Tell } from '../../garment/index.ts';
+import {
+  called,
+  keyWord,
+  len,
+  listOf,
+  nearestWord,
+  percent,
+  renderPhrase,
+  t,
+  TELL_BOTH,
+  type ParamValue,
+  type Phrase,
+  type Tell,
+} from '../../garment/index.ts';
 import { toTrue } from '../../pipeline/index.ts';
 import { loadFitting } from '../load.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
@@ -15,9 +28,17 @@ import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
 
 function list(): Answer {
-  const rows = GROUPS.flatMap((group) =>
-    CATALOGUE.filter((a) => a.group === group).map((a) => [group, a.id, a.name, a.when]),
-  );
+  const text = (tell: Tell): string => {
+    const rows = GROUPS.flatMap((group) =>
+      CATALOGUE.filter((a) => a.group === group).map((a) => [
+        renderPhrase(t`${keyWord('group', group)}`, tell),
+        a.id,
+        renderPhrase(a.name, tell),
+        renderPhrase(a.when, tell),
+      ]),
+    );
+    return table(['', 'id', 'alteration', 'when'], rows);
+  };
   const json = CATALOGUE.map(({ id, group, name, when, source, params }) => ({
     id,
     group,
@@ -26,20 +47,25 @@ function list(): Answer {
     source,
     params,
   }));
-  return { json, text: table(['', 'id', 'alteration', 'when'], rows), findings: [] };
+  return { json, text, findings: [] };
 }
 
-function sayParam(p: Param, tell: Tell): string {
-  const say = (mm: number): string => tellLength(mm, tell);
+/** A choice as it is typed, and what it means where that says more. */
+function sayChoice({ id, name }: { readonly id: string; readonly name: Phrase }): Phrase {
+  const typed = t`${called(id)}`;
+  return renderPhrase(name, TELL_BOTH).toLowerCase() === id ? typed : t`${typed} (${name})`;
+}
+
+/** What may be typed for a parameter. */
+function sayParam(p: Param): Phrase {
   if (p.kind === 'length')
-    return `a length from ${say(p.min)} to ${say(p.max)}${p.blank === undefined ? `, ${say(p.default)} when not given` : `, ${p.blank} when not given`}${p.limit === undefined ? '' : `; usually at most ${say(p.limit.most)}`}`;
-  if (p.kind === 'angle') return `degrees from ${p.min} to ${p.max}, ${p.default} when not given`;
+    return t`a length from ${len(p.min)} to ${len(p.max)}, ${p.blank ?? t`${len(p.default)}`} when not given${p.limit === undefined ? null : t`; usually at most ${len(p.limit.most)}`}`;
+  if (p.kind === 'angle') return t`degrees from ${p.min} to ${p.max}, ${p.default} when not given`;
   if (p.kind === 'share')
-    return `a share from ${p.min * 100} % to ${p.max * 100} %, ${p.default * 100} % when not given`;
-  if (p.kind === 'choice')
-    return `${p.choices.map((c) => (c.name.toLowerCase() === c.id ? c.id : `${c.id} (${c.name})`)).join(', ')}; ${p.default} when not given`;
-  if (p.kind === 'edge') return 'the edge, by its id; it must be given';
-  return `the ${p.kind}, by its id; the first that fits when not given`;
+    return t`a share from ${percent(p.min)} to ${percent(p.max)}, ${percent(p.default)} when not given`;
+  if (p.kind === 'choice') return t`${listOf(p.choices.map(sayChoice))}; ${called(p.default)} when not given`;
+  if (p.kind === 'edge') return t`the edge, by its id; it must be given`;
+  return t`the ${keyWord('part', p.kind)}, by its id; the first that fits when not given`;
 }
 
 /** The drawing's own amounts as they would be typed. */
@@ -51,26 +77,28 @@ function example(a: Alteration): string {
   return `pintrue alter FITTING.json ${a.id} ${words.join(' ')}`;
 }
 
+const TURNS = t`A minus sign turns an amount round: shorter for longer, narrower for wider, lower for higher.`;
+
 function describe(a: Alteration): Answer {
   const width = Math.max(...a.params.map((p) => p.id.length));
   const trued = toTrue(a);
   const turns = a.params.some((p) => (p.kind === 'length' || p.kind === 'angle') && p.min < 0);
-  const text = (tell: Tell): string =>
-    [
-      `${a.name} (${a.id})`,
-      a.when,
+  const text = (tell: Tell): string => {
+    const say = (words: Phrase): string => renderPhrase(words, tell);
+    return [
+      say(t`${a.name} (${called(a.id)})`),
+      say(a.when),
       '',
-      ...a.params.map((p) => `  ${p.id.padEnd(width)}  ${p.name}: ${sayParam(p, tell)}`),
+      ...a.params.map((p) => `  ${p.id.padEnd(width)}  ${say(t`${p.name}: ${sayParam(p)}`)}`),
       '',
-      ...(turns
-        ? ['A minus sign turns an amount round: shorter for longer, narrower for wider, lower for higher.']
-        : []),
-      `For example: ${example(a)}`,
+      ...(turns ? [say(TURNS)] : []),
+      say(t`For example: ${called(example(a))}`),
       '',
-      `Also changes: ${a.reach.join('; ')}.`,
-      ...(trued.length === 0 ? [] : [`To true after it: ${trued.join('; ')}.`]),
-      `Source: ${a.source}.`,
+      say(t`Also changes: ${listOf(a.reach, ';')}.`),
+      ...(trued.length === 0 ? [] : [say(t`To true after it: ${listOf(trued, ';')}.`)]),
+      say(t`Source: ${called(a.source)}.`),
     ].join('\n');
+  };
   return {
     json: {
       id: a.id,

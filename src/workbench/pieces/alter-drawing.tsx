@@ -22,14 +22,14 @@ function useDrawing(id: string): DrawingRow | undefined {
 }
 
 /** What an alteration does, on a plain garment with exaggerated amounts: before in dots, after in a whole line. */
-export function AlterDrawing({ entry }: { entry: CatalogueEntry }) {
+export function AlterDrawing({ entry, name }: { entry: CatalogueEntry; name: string }) {
   const row = useDrawing(entry.id);
   if (!row) return null;
   return (
     <svg
       className="piece-figure"
       role="img"
-      aria-label={`${entry.name} on a plain garment: before in dots, after in a whole line`}
+      aria-label={`${name} on a plain garment: before in dots, after in a whole line`}
       viewBox={`${-MARGIN} ${-MARGIN} ${row.width + 2 * MARGIN} ${row.height + 2 * MARGIN}`}
     >
       <g transform="scale(1 -1)">

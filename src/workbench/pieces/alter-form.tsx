@@ -1,4 +1,4 @@
-import { tellIn, renderPhrase } from '../../garment/index.ts';
+import { listOf, t, tellIn, renderPhrase, type Phrase } from '../../garment/index.ts';
 import type { Step } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { AngleField } from '../parts/angle-field.tsx';
@@ -16,26 +16,27 @@ const isAmount = (p: Param): p is Amount => p.kind === 'length' || p.kind === 'a
 /** The amounts of one alteration: typed, nudged by arrow keys or slid; the pieces follow at every key. */
 export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alter; entry: CatalogueEntry }) {
   const { change, fitting } = bench;
+  const say = (words: Phrase): string => renderPhrase(words, tellIn(bench.show));
   return (
     <div className="stack tight alter-form">
-      <p className="small">{entry.when}</p>
-      <AlterDrawing entry={entry} />
+      <p className="small">{say(entry.when)}</p>
+      <AlterDrawing entry={entry} name={say(entry.name)} />
       {entry.params.map((param) => {
         const key = `step/${step.id}/${param.id}`;
         const value = step.params[param.id];
         const put = (next: string | number | undefined, said: string): void =>
-          change(putParam(step.id, param.id, next), `${entry.name}, ${param.name}: ${said}`, key);
+          change(putParam(step.id, param.id, next), `${say(entry.name)}, ${say(param.name)}: ${said}`, key);
         if (param.kind === 'choice') {
           return (
             <label key={param.id} className="field">
-              <span className="label">{param.name}</span>
+              <span className="label">{say(param.name)}</span>
               <select
                 value={String(value ?? param.default)}
                 onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}
               >
                 {param.choices.map((c) => (
                   <option key={c.id} value={c.id}>
-                    {c.name}
+                    {say(c.name)}
                   </option>
                 ))}
               </select>
@@ -45,7 +46,7 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
         if (param.kind === 'piece' || param.kind === 'edge' || param.kind === 'dart') {
           return (
             <label key={param.id} className="field">
-              <span className="label">{param.name}</span>
+              <span className="label">{say(param.name)}</span>
               <select
                 value={String(value ?? param.default)}
                 onChange={(e) => put(e.target.value, e.target.selectedOptions[0]!.text)}
@@ -65,7 +66,7 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
           return (
             <label key={param.id} className="field">
               <span className="label">
-                {param.name}: {Math.round(number * 100)} %
+                {say(param.name)}: {Math.round(number * 100)} %
               </span>
               <input
                 type="range"
@@ -93,7 +94,7 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
       <details className="why">
         <summary>What else changes, and who says so</summary>
         <p>
-          {entry.reach.join('; ')}. <em>{entry.source}</em>
+          {say(t`${listOf(entry.reach, ';')}.`)} <em>{entry.source}</em>
         </p>
       </details>
     </div>
@@ -123,26 +124,29 @@ function AmountParam({
   show: 'in' | 'cm';
   put: (next: number | undefined, said: string) => void;
 }) {
-  const clear = (): void => put(param.blank ? undefined : 0, param.blank ?? 'nothing');
+  const tell = tellIn(show);
+  const label = renderPhrase(param.name, tell);
+  const blank = param.blank === undefined ? undefined : renderPhrase(param.blank, tell);
+  const clear = (): void => put(blank === undefined ? 0 : undefined, blank ?? 'nothing');
   const limited = param.limit && Math.abs(value ?? 0) > param.limit.most;
   return (
     <div className="stack tight">
       {param.kind === 'angle' ? (
         <AngleField
-          label={param.name}
+          label={label}
           degrees={value}
-          placeholder={param.blank ?? ''}
+          placeholder={blank ?? ''}
           onAngle={(d, typed) => put(d, `${typed}°`)}
           onClear={clear}
         />
       ) : (
         <LengthField
-          label={param.name}
+          label={label}
           mm={value}
           show={show}
           signed
           live
-          placeholder={param.blank ?? ''}
+          placeholder={blank ?? ''}
           onAmount={(mm) => put(Math.min(param.max, Math.max(param.min, mm)), amountText(mm, show))}
           onClear={clear}
         />
@@ -150,7 +154,7 @@ function AmountParam({
       {limited && (
         <p className="small limit">
           Beyond {param.kind === 'length' ? amountText(param.limit!.most, show) : `${param.limit!.most}°`}:{' '}
-          {renderPhrase(param.limit!.say, tellIn(show))} <em>({param.limit!.source})</em>
+          {renderPhrase(param.limit!.say, tell)} <em>({param.limit!.source})</em>
         </p>
       )}
     </div>

@@ -1,11 +1,12 @@
 import { useState } from 'react';
-import { fromShoulder, garmentKind } from '../../garment/index.ts';
-import type { Pattern } from '../../garment/index.ts';
+import { fromShoulder, garmentKind, keyWord, renderPhrase, t } from '../../garment/index.ts';
+import type { Pattern, Phrase, Tell } from '../../garment/index.ts';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
 
 interface Props {
   readonly catalogue: readonly CatalogueEntry[];
   readonly pattern: Pattern;
+  readonly tell: Tell;
   readonly onPick: (entry: CatalogueEntry) => void;
   readonly onLeave?: () => void;
 }
@@ -19,12 +20,18 @@ function fits(entry: CatalogueEntry, pattern: Pattern): boolean {
 }
 
 /** The catalogue by chapters in the order a fitter works, with a word to look for. */
-export function AlterList({ catalogue, pattern, onPick, onLeave }: Props) {
+export function AlterList({ catalogue, pattern, tell, onPick, onLeave }: Props) {
   const [word, setWord] = useState('');
+  const say = (words: Phrase): string => renderPhrase(words, tell);
+  const groupWord = (group: string): Phrase => t`${keyWord('group', group)}`;
   const asked = word.trim().toLowerCase();
   const shown = catalogue.filter(
     (e) =>
-      fits(e, pattern) && (asked === '' || `${e.name} ${e.when} ${e.group}`.toLowerCase().includes(asked)),
+      fits(e, pattern) &&
+      (asked === '' ||
+        say(t`${e.name} ${e.when} ${groupWord(e.group)}`)
+          .toLowerCase()
+          .includes(asked)),
   );
   const groups = [...new Set(shown.map((e) => e.group))];
   return (
@@ -56,7 +63,7 @@ export function AlterList({ catalogue, pattern, onPick, onLeave }: Props) {
       {groups.map((group) => (
         <details key={group} className="chapter" open={asked !== '' || group === 'length'}>
           <summary>
-            <h3>{group}</h3>
+            <h3>{say(groupWord(group))}</h3>
           </summary>
           <ul>
             {shown
@@ -64,8 +71,8 @@ export function AlterList({ catalogue, pattern, onPick, onLeave }: Props) {
               .map((e) => (
                 <li key={e.id}>
                   <button type="button" className="act entry" onClick={() => onPick(e)}>
-                    <strong>{e.name}</strong>
-                    <small>{e.when}</small>
+                    <strong>{say(e.name)}</strong>
+                    <small>{say(e.when)}</small>
                   </button>
                 </li>
               ))}

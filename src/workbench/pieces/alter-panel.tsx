@@ -1,7 +1,7 @@
 import { findingSentence } from '../../pipeline/index.ts';
 import { tellIn, renderPhrase } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
-import type { Step } from '../../garment/index.ts';
+import type { Step, Tell } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { bench as worker } from '../worker/bench.ts';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
@@ -42,7 +42,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
       chosen.params.filter((p) => !('blank' in p && p.blank)).map((p) => [p.id, p.default]),
     );
     const fresh: Step = { id, kind: 'alter', entry: chosen.id, params };
-    change(addSteps(fresh), `Added: ${chosen.name}`);
+    change(addSteps(fresh), `Added: ${renderPhrase(chosen.name, tell)}`);
     onStep(id);
     setAdding(false);
   }
@@ -52,6 +52,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
       <AlterList
         catalogue={catalogue}
         pattern={fitting.pattern}
+        tell={tell}
         onPick={add}
         {...(fitting.steps.length ? { onLeave: () => setAdding(false) } : {})}
       />
@@ -79,11 +80,11 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
               >
                 <span className="unseen">Step {i + 1}: </span>
                 {s.off ? (
-                  <s>{nameOf(s, catalogue)}</s>
+                  <s>{nameOf(s, catalogue, tell)}</s>
                 ) : result ? (
                   renderPhrase(result.sentence, tell)
                 ) : (
-                  nameOf(s, catalogue)
+                  nameOf(s, catalogue, tell)
                 )}
               </button>
               {open && (
@@ -132,7 +133,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
                       type="button"
                       className="act"
                       onClick={() => {
-                        change(dropStep(s.id), `Took out: ${nameOf(s, catalogue)}`);
+                        change(dropStep(s.id), `Took out: ${nameOf(s, catalogue, tell)}`);
                         onStep(null);
                       }}
                     >
@@ -160,7 +161,8 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
   );
 }
 
-function nameOf(step: Step, catalogue: readonly CatalogueEntry[]): string {
+function nameOf(step: Step, catalogue: readonly CatalogueEntry[], tell: Tell): string {
   if (step.kind === 'true') return 'True the seams';
-  return catalogue.find((c) => c.id === step.entry)?.name ?? step.entry;
+  const entry = catalogue.find((c) => c.id === step.entry);
+  return entry ? renderPhrase(entry.name, tell) : step.entry;
 }

@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import { MM_PER } from '../../garment/index.ts';
+import { MM_PER, renderPhrase, tellIn } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -44,6 +44,7 @@ export function Grips({ bench, step, grips, chosen, slotOf }: Props) {
 function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: ReadyBench; step: string }) {
   const from = useRef<{ x: number; y: number; amount: number; scale: number } | null>(null);
   const { show } = bench;
+  const name = renderPhrase(grip.name, tellIn(show));
   const now = amountIn(bench.fitting, step, grip.param) ?? grip.amount;
   const off = now - grip.amount;
   const at: Point = {
@@ -56,7 +57,7 @@ function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: R
   const round = (v: number): number => Math.min(grip.max, Math.max(grip.min, Math.round(v / unit) * unit));
   const words = (v: number): string =>
     grip.kind === 'angle' ? `${v.toFixed(1)}°` : amountText(v, show, { signed: true, in: 8 });
-  const say = (v: number): string => `${grip.name}: ${words(v)}`;
+  const say = (v: number): string => `${name}: ${words(v)}`;
   const pulled = (event: React.PointerEvent): number => {
     const start = from.current!;
     const v = { x: (event.clientX - start.x) * start.scale, y: -(event.clientY - start.y) * start.scale };
@@ -73,7 +74,7 @@ function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: R
         data-param={grip.param}
         role="slider"
         tabIndex={0}
-        aria-label={`${grip.name}, at the piece`}
+        aria-label={`${name}, at the piece`}
         aria-valuemin={grip.min}
         aria-valuemax={grip.max}
         aria-valuenow={Math.round(now * 10) / 10}
@@ -110,7 +111,7 @@ function OneGrip({ grip, slot, bench, step }: { grip: Grip; slot: Slot; bench: R
           keep(round(now + by * unit), `key/${step}/${grip.param}`);
         }}
       />
-      <title>{grip.name}</title>
+      <title>{name}</title>
       <text>{Math.abs(now) > 0.05 ? words(now) : ''}</text>
     </g>
   );

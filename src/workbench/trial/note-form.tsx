@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Observation } from '../../garment/index.ts';
+import { renderPhrase, tellIn, type Observation } from '../../garment/index.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
@@ -29,9 +29,9 @@ export function NoteForm({
     head.current?.closest('form')?.scrollIntoView({ block: 'nearest' });
   }, []);
   const { show, change, held } = bench;
+  const tell = tellIn(show);
   const [first, second] = line.ends;
-  // A length and a width are two statements; the two ends of one line are one.
-  const apart = /width|half/.test(second);
+  const apart = line.apart === true;
 
   function keep(): void {
     if (centre === undefined) return;
@@ -78,10 +78,17 @@ export function NoteForm({
         ))}
       </div>
       <div className="row about">
-        <LengthField label={first} mm={centre} show={show} narrow live onAmount={setCentre} />
+        <LengthField
+          label={renderPhrase(first, tell)}
+          mm={centre}
+          show={show}
+          narrow
+          live
+          onAmount={setCentre}
+        />
         {second && (
           <LengthField
-            label={second}
+            label={renderPhrase(second, tell)}
             mm={side}
             show={show}
             signed

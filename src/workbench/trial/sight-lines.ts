@@ -1,4 +1,4 @@
-import { observableOf } from '../../alter/index.ts';
+import { observableOf, type Observable } from '../../alter/index.ts';
 import type { Observation } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { BodyShape } from '../drawing/body-shape.ts';
@@ -14,8 +14,9 @@ export interface SightLine {
   readonly view: 'front' | 'back';
   readonly points: readonly Point[];
   readonly directions: readonly Direction[];
-  /** What the two amounts measure; an empty second where there is only one. */
-  readonly ends: readonly [string, string];
+  /** What the two amounts measure. */
+  readonly ends: Observable['ends'];
+  readonly apart?: true;
 }
 
 export const DIRECTION_WORDS: Readonly<Record<Direction, string>> = {
@@ -121,6 +122,7 @@ export function sightLines(shape: BodyShape, garment: GarmentShape): readonly Si
               points,
               directions: known.directions,
               ends: known.ends,
+              ...(known.apart ? { apart: known.apart } : {}),
             },
           ]
         : [];

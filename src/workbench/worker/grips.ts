@@ -1,5 +1,5 @@
 import { alterationOf, applyStep, type AlterStep } from '../../alter/index.ts';
-import type { Garment } from '../../garment/index.ts';
+import type { Garment, Phrase } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { Made } from '../../pipeline/index.ts';
 
@@ -9,7 +9,7 @@ import type { Made } from '../../pipeline/index.ts';
  */
 export interface Grip {
   readonly param: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly kind: 'length' | 'angle';
   readonly piece: string;
   readonly at: Point;
