@@ -128,7 +128,7 @@ describe('pintrue plan', () => {
 
   it('writes a table for people, and the findings on the other stream', async () => {
     const { out, err } = await world(files).run('plan', '--body', 'anna.csv', '--chart', 'chart.csv');
-    expect(out).toContain('bust   37 1/2    14        39');
+    expect(out).toContain('bust   37 1/2      3   40 1/2    14        39      1 1/2');
     expect(err).toContain('note [which-waist]');
     expect(err).toContain('note [second-reading] Read once: bust, waist, hip.');
   });

@@ -6,7 +6,7 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
   const all = [head, ...rows];
   const widths = head.map((_, i) => Math.max(...all.map((row) => (row[i] ?? '').length)));
   const right = head.map(
-    (_, i) => rows.length > 0 && rows.every((row) => /^[-+]?[\d.]|^$|^-$/.test(row[i] ?? '')),
+    (_, i) => rows.length > 0 && rows.every((row) => /^(?:≈ )?[-+]?[\d.]|^$|^-$/.test(row[i] ?? '')),
   );
   return all
     .map((row) =>

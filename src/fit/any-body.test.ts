@@ -110,10 +110,15 @@ describe('any body whatever', () => {
               expect(Number.isFinite(n)).toBe(true);
             expect(l.target - l.finished).toBeWithinMm(l.residual, 1e-6);
             expect(l.body + l.wantedEase).toBeWithinMm(l.target, 1e-6);
-            expect(l.perEdge * l.edges).toBeWithinMm(l.residual, 1e-6);
+            const { altered, seams, open } = l.leftOver;
+            expect(altered + seams + open).toBeWithinMm(l.residual, 1e-6);
+            expect(l.perSeam * l.seams).toBeWithinMm(seams, 1e-6);
+            expect(l.perEdge * l.edges).toBeWithinMm(seams, 1e-6);
+            expect(l.groups.reduce((sum, g) => sum + g.each * g.edges, 0)).toBeWithinMm(seams, 1e-6);
+            expect(l.groups.reduce((sum, g) => sum + g.edges, 0)).toBe(l.edges);
             if (pieces)
               expect(l.shares.reduce((sum, s, i) => sum + s.change * edges[i]!.times, 0)).toBeWithinMm(
-                l.residual,
+                seams,
                 1e-6,
               );
             for (const why of Object.values(l.why))

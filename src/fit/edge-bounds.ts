@@ -32,7 +32,7 @@ export function edgeFindings(
       ),
     ];
   }
-  const changes = plan.shares.length > 0 ? plan.shares.map((s) => s.change) : [plan.perEdge];
+  const changes = plan.groups.map((g) => g.each);
   const largest = changes.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
   const most = Math.max(...changes);
   const found: Finding[] = [];

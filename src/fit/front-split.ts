@@ -32,7 +32,7 @@ export function frontSplit(
     readonly sizeIndex: number;
   },
   edges: readonly MovableEdge[],
-): LevelPlan['split'] | null {
+): NonNullable<LevelPlan['split']> | null {
   if (edges.length > 0 && !canSplit(edges)) return null;
   if (Object.hasOwn(input.choices.front, at.level)) {
     const share = input.choices.front[at.level]!;

@@ -39,13 +39,23 @@ function lineOf(level: LevelPlan, sizes: readonly string[]): Phrase {
   return t`${called(sizes[low]!)}, ${percent(share)} of the way to ${called(sizes[low + 1]!)},`;
 }
 
+/** Cut edges of a pattern whose pieces are not known, by where they lie. */
+const SIDE_EDGES: Readonly<Record<LevelPlan['groups'][number]['side'], Phrase>> = {
+  front: t`each cut edge in front that shares the change`,
+  back: t`each cut edge behind that shares the change`,
+  both: t`each cut edge of the pieces that go round`,
+  all: t`each cut edge`,
+};
+
 function markLevel(level: LevelPlan, sizes: readonly string[], named: NameEdge): Phrase {
   const start = capital(t`${levelWord(level.level)}`);
   const line = lineOf(level, sizes);
   const edge = (s: LevelPlan['shares'][number]): Phrase => t`${called(named(s.piece, s.edge))}`;
-  const uneven = new Set(level.shares.map((s) => s.change.toFixed(3))).size > 1;
-  if (uneven) {
-    const each = level.shares.map((s) => t`${edge(s)}: ${beside(s.change, line)}`);
+  if (level.groups.length > 1) {
+    const each =
+      level.shares.length > 0
+        ? level.shares.map((s) => t`${edge(s)}: ${beside(s.change, line)}`)
+        : level.groups.map((g) => t`${SIDE_EDGES[g.side]}: ${beside(g.each, line)}`);
     return t`${start}: ${listOf(each, ';')}.`;
   }
   if (level.edges === 0 || Math.abs(level.perEdge) < PENCIL)

@@ -1,11 +1,15 @@
 import {
   bodyValue,
   called,
+  countOf,
   len,
   levelWord,
   limbsAt,
+  listOf,
+  shareOf,
   t,
   garmentKind,
+  type EdgeGroup,
   type Finding,
   type Level,
   type LevelPlan,
@@ -21,7 +25,7 @@ import { frontSplit } from './front-split.ts';
 import { bodyAtDepth, depthsOf } from './girth-at.ts';
 import type { PlanInput } from './input.ts';
 import { chartBody, filled, girthOf, levelTable, type LevelTable } from './level-table.ts';
-import { cutEdges, spread } from './spread.ts';
+import { chartGroups, cutEdges, edgeGroups, spread } from './spread.ts';
 import { wantedEase } from './wanted-ease.ts';
 import { fitFinding, plus, seamsWord } from './words-table.ts';
 
@@ -29,6 +33,9 @@ import { fitFinding, plus, seamsWord } from './words-table.ts';
 const SIDE_SEAMS = 2;
 /** A sleeve or a leg known by its chart alone: one seam. */
 const LIMB_SEAMS = 1;
+
+/** Less than this nobody can cut; rounding of inches lies below it. mm */
+const HAIR = 0.1;
 
 type Outcome = { readonly plan: LevelPlan | null; readonly findings: readonly Finding[] };
 
@@ -177,13 +184,19 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
   const rest = residual - altered;
   const fullness = base.fullerBy === null ? null : frontFullness(input, level, rest, all.list);
   const movable = fullness ? { ...all, ...fullness } : all;
-  const split =
-    fullness?.split ??
-    frontSplit(
-      input,
-      { level, body, ease: wanted.ease, finished, residual: rest, sizeIndex: size.index },
-      movable.list,
-    );
+  const stuck = movable.edges === 0;
+  const split = stuck
+    ? null
+    : (fullness?.split ??
+      frontSplit(
+        input,
+        { level, body, ease: wanted.ease, finished, residual: rest, sizeIndex: size.index },
+        movable.list,
+      ));
+  const shares = spread(rest, movable.list, fullness ? undefined : split?.front);
+  const groups = movable.pieces
+    ? edgeGroups(movable.list, shares)
+    : chartGroups(rest, movable.edges, split?.front);
   const whole = Math.ceil(size.index - 0.5);
   const chartAt = table.body[whole] ?? null;
   const plan: LevelPlan = {
@@ -197,13 +210,14 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     size: input.chart.sizes[whole]!.id,
     sizeIndex: size.index,
     residual,
-    ...(altered === 0 ? {} : { altered }),
+    leftOver: { altered, seams: stuck ? 0 : rest, open: stuck ? rest : 0 },
     seams: movable.seams,
     edges: movable.edges,
-    perSeam: movable.seams === 0 ? 0 : rest / movable.seams,
-    perEdge: movable.edges === 0 ? 0 : rest / movable.edges,
-    shares: spread(rest, movable.list, fullness ? undefined : split?.front),
-    ...(split === null || split === undefined ? {} : { split }),
+    perSeam: stuck ? 0 : rest / movable.seams,
+    perEdge: stuck ? 0 : rest / movable.edges,
+    groups,
+    shares,
+    ...(split === null ? {} : { split }),
     why: {
       size: size.why,
       target: {
@@ -216,7 +230,7 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
           residual,
           altered,
           seams: movable.seams,
-          edges: movable.edges,
+          groups,
           from: table.from,
         }),
       },
@@ -239,22 +253,42 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
   };
 }
 
+/** Seams up to which a width is shared as every handbook has it: the two side seams. Beyond, some seams give the shape. */
+const PLAIN_SEAMS = 2;
+
+const SIDE_WORDS: Readonly<Record<EdgeGroup['side'], Phrase>> = {
+  front: t`in front `,
+  back: t`behind `,
+  both: t`on pieces that go round `,
+  all: t``,
+};
+
 function tellResidual(r: {
   target: number;
   finished: number;
   residual: number;
   altered: number;
   seams: number;
-  edges: number;
+  groups: readonly EdgeGroup[];
   from: LevelTable['from'];
 }): Phrase {
   const made = r.from === 'pieces' ? t`the pieces measure` : t`the size is made`;
+  if (Math.abs(r.residual) < HAIR)
+    return t`${len(r.target)} wanted, ${made} ${len(r.finished)}: nothing is left over.`;
   const rest = r.residual - r.altered;
   const given =
     r.altered === 0
       ? t``
       : t`, of which the bust alteration gives ${len(r.altered)}; the rest, ${len(rest)},`;
   const start = t`${len(r.target)} wanted, ${made} ${len(r.finished)}: ${len(r.residual)} all round${given}`;
-  if (r.edges === 0) return t`${start}.`;
-  return t`${start} = ${len(rest / r.seams)} at each of ${seamsWord(r.seams)} = ${len(rest / r.edges)} on each of ${r.edges} cut edges.`;
+  if (r.groups.length === 0) return t`${start}.`;
+  const edges = r.groups.map(
+    (g) =>
+      t`${SIDE_WORDS[g.side]}${shareOf(g.each * g.edges, g.edges)} on each of ${countOf(g.edges, t`cut edge`, t`cut edges`)}`,
+  );
+  if (r.groups.length > 1) return t`${start} = ${listOf(edges, 'and')}.`;
+  const even = t`${start} = ${shareOf(rest, r.seams)} at each of ${seamsWord(r.seams)} = ${listOf(edges)}.`;
+  return r.seams <= PLAIN_SEAMS
+    ? even
+    : t`${even} Equal shares are arithmetic, not shaping: where one seam gives the shape, let it take more and hold others still.`;
 }

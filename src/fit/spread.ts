@@ -1,4 +1,4 @@
-import type { LevelPlan, MovableEdge } from '../garment/index.ts';
+import type { EdgeGroup, LevelPlan, MovableEdge } from '../garment/index.ts';
 
 type Shares = LevelPlan['shares'];
 
@@ -40,4 +40,34 @@ export function spread(residual: number, edges: readonly MovableEdge[], front?: 
     edge: e.edge,
     change: e.side === 'both' ? (change.front + change.back) / 2 : change[e.side],
   }));
+}
+
+/** Cut edges of a level as they move, where pieces are known: by side, or together where all take the same. */
+export function edgeGroups(edges: readonly MovableEdge[], shares: Shares): readonly EdgeGroup[] {
+  const groups = (['front', 'back', 'both'] as const).flatMap((side) => {
+    const own = edges.flatMap((e, i) => (e.side === side ? [i] : []));
+    return own.length === 0
+      ? []
+      : [{ side, edges: cutEdges(own.map((i) => edges[i]!)), each: shares[own[0]!]!.change }];
+  });
+  return together(groups);
+}
+
+/** Cut edges of a level known by its chart alone: half of them in front, half behind. @param front mm of the residual, if it is told */
+export function chartGroups(residual: number, edges: number, front?: number): readonly EdgeGroup[] {
+  const half = edges / 2;
+  const ahead = front ?? residual / 2;
+  return together([
+    { side: 'front', edges: half, each: ahead / half },
+    { side: 'back', edges: half, each: (residual - ahead) / half },
+  ]);
+}
+
+/** A thousandth of a mm: rounding of floating point, far below what is drawn. */
+const SAME = 1e-3;
+
+function together(groups: readonly EdgeGroup[]): readonly EdgeGroup[] {
+  const [first] = groups;
+  if (first === undefined || groups.some((g) => Math.abs(g.each - first.each) > SAME)) return groups;
+  return [{ side: 'all', edges: groups.reduce((sum, g) => sum + g.edges, 0), each: first.each }];
 }

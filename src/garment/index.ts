@@ -30,6 +30,7 @@ export * from './measure/measure-word.ts';
 export * from './measure/read-length.ts';
 export * from './words/length-unit.ts';
 export * from './words/write-length.ts';
+export { addUp, type Shown, type Term } from './words/add-up.ts';
 export * from './words/phrase.ts';
 export * from './words/render-phrase.ts';
 export * from './words/table.ts';

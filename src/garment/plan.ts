@@ -8,7 +8,30 @@ export interface Why {
   readonly source?: string;
 }
 
-/** All lengths in mm. Girths are all round. Per seam and per edge are equal shares; `shares` holds the uneven ones. */
+/** Where what the size leaves over goes, mm all round; the three parts sum to the residual. */
+export interface LeftOver {
+  /** Given by a bust alteration among the steps, so that the seams need not. */
+  readonly altered: number;
+  /** Taken by the seams. */
+  readonly seams: number;
+  /** Taken by nothing: no seam may move there. */
+  readonly open: number;
+}
+
+/** Cut edges of the garment that all take the same. */
+export interface EdgeGroup {
+  /** Where they lie: `both` on pieces that go round, `all` where every moving edge takes the same. */
+  readonly side: 'front' | 'back' | 'both' | 'all';
+  readonly edges: number;
+  /** Change of each, mm; outward is positive. */
+  readonly each: number;
+}
+
+/**
+ * All lengths in mm. Girths are all round. What adds up, to the last digit a number holds: body + wantedEase = target;
+ * finished + residual = target; leftOver.altered + seams + open = residual; perSeam × seams = perEdge × edges = Σ each × edges of the groups =
+ * leftOver.seams. Rounded for show it need not: `addUp` says where.
+ */
 export interface LevelPlan {
   readonly level: Level;
   readonly body: number;
@@ -23,15 +46,18 @@ export interface LevelPlan {
   readonly sizeIndex: number;
   /** Target less finished, mm all round. */
   readonly residual: number;
-  /** What of the residual a bust alteration among the steps gives, so that the seams need not, mm all round. */
-  readonly altered?: number;
+  readonly leftOver: LeftOver;
+  /** How many seams take part, and their cut edges: two to a seam. */
   readonly seams: number;
   readonly edges: number;
+  /** Mean shares of what the seams take; what each edge takes says `groups`. */
   readonly perSeam: number;
   readonly perEdge: number;
+  /** The cut edges by what each takes: one group where all take the same, none where none moves. */
+  readonly groups: readonly EdgeGroup[];
   /** Change of each movable cut edge at this level, drawn outline (a mirrored twin or fold half gets the same). Outward is positive. */
   readonly shares: readonly { readonly piece: string; readonly edge: string; readonly change: number }[];
-  /** What of the residual goes to the front and to the back, when they differ from an even share. */
+  /** What of leftOver.seams goes to the front and to the back, when they differ from an even share. */
   readonly split?: { readonly front: number; readonly back: number; readonly why: Why };
   readonly why: {
     readonly size: Why;

@@ -89,7 +89,7 @@ function offer(finding: Finding, entry: string, params: Params, words: Phrase, {
 
 function bustRemedy(finding: Finding, it: Case): Finding {
   const bust = it.plan.levels.find((l) => l.level === 'bust');
-  const width = half(((bust?.residual ?? 0) - (bust?.altered ?? 0)) / 2);
+  const width = half(((bust?.residual ?? 0) - (bust?.leftOver.altered ?? 0)) / 2);
   if (width * 2 <= FINISHED_MM) return finding;
   for (const entry of BUST_ENTRIES) {
     const offered = offer(finding, entry, { width }, t`Give it ${len(width * 2)} in front`, it);

@@ -1,8 +1,10 @@
 import { kindOfChart } from '../../desk/index.ts';
 import { markingWords, planFit, plausible } from '../../fit/index.ts';
 import {
+  addUp,
   writeLength,
   type Body,
+  type EdgeGroup,
   type Finding,
   type Pattern,
   type Plan,
@@ -10,6 +12,7 @@ import {
   renderPhrase,
   type Phrase,
   type Tell,
+  type Term,
   type Why,
   edgeName,
   levelName,
@@ -22,38 +25,46 @@ import { choiceOption, lengthOption, needOption, numberOption, shareOption, text
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { questionFindings, table } from '../words.ts';
 
+/** Where a group of cut edges lies, in a cell of the table. */
+const GROUPS: Readonly<Record<EdgeGroup['side'], string>> = {
+  front: 'front',
+  back: 'back',
+  both: 'round',
+  all: '',
+};
+
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
 function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly Phrase[], tell: Tell): string {
   // Two units in one cell would make a table nobody can read.
   const show = tell.unit === 'both' ? body.show : tell.unit;
-  const l = (mm: number): string => writeLength(mm, lengthStyle(show)).replace(/ (in|cm)$/, '');
+  const bare = (text: string): string => text.replace(/ (in|cm)$/, '');
+  const l = (mm: number): string => bare(writeLength(mm, lengthStyle(show)));
+  const each = (total: number, terms: readonly Term[]): string[] =>
+    addUp(total, terms, lengthStyle(show)).terms.map((term) => bare(term.text));
   const unit = show === 'in' ? 'inches' : 'centimetres';
   const say = (why: Why): string => renderPhrase(why.sentence, tell);
-  const head = [
-    'level',
-    'body',
-    'size',
-    'finished',
-    'ease',
-    'wanted',
-    'left over',
-    'seams',
-    'per seam',
-    'edges',
-    'per edge',
-  ];
+  const altered = plan.levels.some((p) => p.leftOver.altered !== 0);
+  const start = ['level', 'body', 'ease', 'garment', 'size', 'size has', 'left over'];
+  const end = ['seams', 'per seam', 'edges', 'per edge'];
+  const head = altered ? [...start, 'altered', ...end] : [...start, ...end];
   const rows = plan.levels.map((p) => [
     levelName(p.level),
     l(p.body),
-    p.size,
-    l(p.finished),
     l(p.wantedEase),
     l(p.target),
+    p.size,
+    l(p.finished),
     l(p.residual),
+    ...(altered ? [l(p.leftOver.altered)] : []),
     String(p.seams),
-    l(p.perSeam),
+    each(p.leftOver.seams, [{ mm: p.perSeam, times: p.seams }])[0]!,
     String(p.edges),
-    l(p.perEdge),
+    each(
+      p.leftOver.seams,
+      p.groups.map((g) => ({ mm: g.each, times: g.edges })),
+    )
+      .map((text, i) => (p.groups.length > 1 ? `${GROUPS[p.groups[i]!.side]} ${text}` : text))
+      .join(', ') || '0',
   ]);
   const why = plan.levels.flatMap((p) => [
     `  ${levelName(p.level)}: ${say(p.why.target)} ${say(p.why.size)} ${say(p.why.residual)}`,

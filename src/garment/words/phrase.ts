@@ -9,6 +9,8 @@ export type Part =
   | string
   /** A length in mm, said in the person's unit. */
   | { readonly mm: number }
+  /** An equal share of a length in mm, called `about` where so many of it as written do not make the whole as written. */
+  | { readonly shareOfMm: number; readonly shares: number }
   /** A length in mm in a unit it is all about: what somebody may have typed by mistake. */
   | { readonly mm: number; readonly as: 'in' | 'cm' | 'mm' }
   /** One thing for whoever reads inches, another for whoever reads centimetres. */
@@ -63,6 +65,8 @@ export function t(words: TemplateStringsArray, ...values: readonly Value[]): Phr
 /** A length, mm. */
 export const len = (length: number): Part & object => ({ mm: length });
 export const lenAs = (length: number, as: 'in' | 'cm' | 'mm'): Part & object => ({ mm: length, as });
+/** One of so many equal shares of a length, mm: `about 1/8 in` where its rounding shows. */
+export const shareOf = (whole: number, shares: number): Part & object => ({ shareOfMm: whole, shares });
 /** What is said of whoever reads inches, and of whoever reads centimetres: goods sold in steps of each. */
 export const eachIn = (inches: Part & object, metric: Part & object): Part & object => ({ inches, metric });
 /** A length of cloth as it is bought, mm: yards or metres. */

@@ -1,7 +1,8 @@
 import { MM_PER } from './length-unit.ts';
 import { isPhrase, type Join, type Part, type Phrase } from './phrase.ts';
 import type { Tell } from './tell.ts';
-import { writeLength } from './write-length.ts';
+import { readsExact } from './add-up.ts';
+import { shownLength, writeLength } from './write-length.ts';
 
 /** The language the tables are written in. */
 const LANGUAGE = 'en-GB';
@@ -36,6 +37,23 @@ function inches(mm: number, tell: Tell): string {
 function metric(mm: number, big: 'cm' | 'mm'): string {
   const small = plain(Math.round(mm * 10) / 10);
   return Math.abs(mm) < 9.95 && small !== 0 ? `${small} mm` : writeLength(mm, big);
+}
+
+/** What `metric` writes, mm. */
+const shownMetric = (mm: number): number =>
+  Math.abs(mm) < 9.95 ? plain(Math.round(mm * 10) / 10) : shownLength(mm, 'mm');
+
+/** One of equal shares, `about` it where so many as written do not make the whole; in each unit by itself. */
+function tellShare(whole: number, shares: number, tell: Tell): string {
+  const each = whole / shares;
+  const one = (text: string, shown: (mm: number) => number): string =>
+    shown(each) === 0 || readsExact(whole, [{ mm: each, times: shares }], shown)
+      ? text
+      : `${ownWords('about', tell)} ${text}`;
+  const inch = one(inches(each, tell), (mm) => shownLength(mm, { in: tell.fraction ?? 16 }));
+  if (tell.unit === 'in') return inch;
+  const cm = one(metric(each, tell.unit === 'cm' ? 'cm' : 'mm'), shownMetric);
+  return tell.unit === 'cm' ? cm : `${cm} (${inch})`;
 }
 
 /** A length as this person reads it: `1 1/2 in`, `3.8 cm`, or `38 mm (1 1/2 in)`. @param mm the length in mm */
@@ -75,6 +93,7 @@ function sayPart(part: Part, tell: Tell): string {
   }
   if ('as' in part) return writeLength(part.mm, part.as === 'in' ? { in: 8 } : part.as);
   if ('mm' in part) return tellLength(part.mm, tell);
+  if ('shareOfMm' in part) return tellShare(part.shareOfMm, part.shares, tell);
   if ('clothMm' in part) return clothLength(part.clothMm, tell);
   if ('mm2' in part) return tellArea(part.mm2, tell);
   if ('degrees' in part) return `${write(part.degrees, part.places)}°`;

@@ -29,6 +29,12 @@ function inchFraction(mm: number, parts: 8 | 16): string {
   return (mm < 0 && total > 0 ? '-' : '') + words.join(' ');
 }
 
+/** The length that `writeLength` writes, mm: what whoever reads it reckons with. */
+export function shownLength(mm: number, style: LengthStyle): number {
+  const step = typeof style === 'string' ? 1 : MM_PER.in / style.in;
+  return plain(Math.sign(mm) * Math.round(Math.abs(mm) / step) * step);
+}
+
 /**
  * A length in words a tape can show: `40 1/2 in`, `1029 mm`, `102.9 cm`.
  * Plain ASCII, so that it prints in any font. @param mm the length in mm
