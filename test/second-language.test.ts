@@ -199,6 +199,7 @@ const OF_CODE: Readonly<Record<string, FindingValues>> = {
     amount: { kind: 'length', mm: 12 },
     most: { kind: 'angle', degrees: 3 },
   },
+  'piece-unsure': { role: 'sleeve' },
   'girth-altered': { body: 900 },
   'no-level': { on: { role: 'side' } },
   'too-tight-for-fabric': { short: 12 },

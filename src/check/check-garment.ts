@@ -4,18 +4,20 @@ import { girthAt } from '../measure/index.ts';
 import type { Girth } from '../measure/index.ts';
 import { checkOutlines } from './outline.ts';
 import { walkAll, walkFindings } from './walk.ts';
+import { checkRoles } from './unsure.ts';
 import { checkFinding } from './words-table.ts';
 
 /**
  * Everything that stands between these pieces and the cloth: finished girths against the plan, every seam walked, every outline.
  * `planned` is the garment before the alterations: a girth that was on target there and is not now was changed on purpose.
- * Findings: `girth-off-target`, `girth-altered`, `level-unmeasured`; those of `walkFindings` and `checkOutlines`.
+ * Findings: `girth-off-target`, `girth-altered`, `level-unmeasured`; those of `walkFindings`, `checkOutlines` and `checkRoles`.
  */
 export function checkGarment(garment: Garment, plan: Plan, planned: Garment = garment): readonly Finding[] {
   return [
     ...plan.levels.flatMap((level) => girthFindings(garment, level, planned)),
     ...walkAll(garment).flatMap((walk) => walkFindings(garment, walk)),
     ...checkOutlines(garment),
+    ...checkRoles(garment.pieces),
   ];
 }
 

@@ -1,4 +1,7 @@
 import {
+  EDGE_NAMES,
+  HALF_NAMES,
+  PIECE_NAMES,
   called,
   calledAll,
   degrees,
@@ -7,7 +10,11 @@ import {
   levelWord,
   plural,
   t,
+  word,
+  type EdgeRole,
   type Phrase,
+  type PieceHalf,
+  type PieceRole,
 } from '../garment/index.ts';
 
 type Of = { readonly piece: string };
@@ -16,6 +23,15 @@ type OnEdge = Of & { readonly edge: string };
 type Side = { readonly pieces: readonly string[]; readonly length: number };
 
 const side = ({ pieces, length }: Side): Phrase => t`${calledAll(pieces, 'and')} (${len(length)})`;
+
+/** Where a role is worn, where its name leaves that open. */
+const worn = (half: PieceHalf | null, name: string): Phrase | null =>
+  (half === 'front' || half === 'back') && !name.includes(half)
+    ? t` ${word('half', half, HALF_NAMES[half])}`
+    : null;
+
+/** What has to be done about a guess, and why. */
+const SAY_IT = t`Alterations look for pieces and edges by what they are: look, and say it on the page of the pattern.`;
 
 /** The sentences of this room. Pieces, edges, seams and darts by their names. */
 export const CHECK_WORDS = {
@@ -29,6 +45,14 @@ export const CHECK_WORDS = {
     }`,
   'girth-altered': (v: { level: string; by: number; girth: number; target: number; body: number | null }) =>
     t`The alterations make the finished ${levelWord(v.level)} ${len(Math.abs(v.by))} ${v.by > 0 ? t`larger` : t`smaller`} than planned: ${len(v.girth)} instead of ${len(v.target)}.${v.body === null ? t`` : t` That is less than the body, ${len(v.body)}.`}`,
+  'piece-unsure': (v: Of & { role: PieceRole | null; half: PieceHalf | null }) =>
+    v.role === null
+      ? t`What the piece ${called(v.piece)} is, the drawing does not show, and nobody has said. ${SAY_IT}`
+      : t`${called(v.piece)} was taken for the ${word('piece', v.role, PIECE_NAMES[v.role])}${worn(v.half, PIECE_NAMES[v.role])}, but not surely, and nobody has said. ${SAY_IT}`,
+  'edge-unsure': (v: OnEdge & { role: EdgeRole | null; half: PieceHalf | null }) =>
+    v.role === null
+      ? t`${called(v.piece)}: what the edge ${called(v.edge)} is, the drawing does not show, and nobody has said. ${SAY_IT}`
+      : t`${called(v.piece)}: ${called(v.edge)} was taken for the ${word('edge', v.role, EDGE_NAMES[v.role])}${worn(v.half, EDGE_NAMES[v.role])}, but not surely, and nobody has said. ${SAY_IT}`,
   'outline-not-a-number': ({ piece }: Of) =>
     t`${called(piece)}: part of the outline could not be worked out, so the piece cannot be drawn.`,
   'outline-open': ({ piece, edge, next, gap }: OnEdge & { next: string; gap: number }) =>

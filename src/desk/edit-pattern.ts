@@ -58,15 +58,21 @@ export function addSize(p: Pattern, size: Size): Pattern {
   }));
 }
 
+/** With a part of it said anew. Once a person has said what it is, it is no longer in doubt. */
+function saidAnew<T extends { readonly role?: string; readonly unsure?: true }>(old: T, part: Partial<T>): T {
+  const { unsure, ...rest } = { ...old, ...part };
+  return (unsure && part.role === undefined ? { ...rest, unsure } : rest) as T;
+}
+
 export function putPiece(p: Pattern, id: string, part: Partial<NestedPiece>): Pattern {
-  return { ...p, pieces: p.pieces.map((piece) => (piece.id === id ? { ...piece, ...part } : piece)) };
+  return { ...p, pieces: p.pieces.map((piece) => (piece.id === id ? saidAnew(piece, part) : piece)) };
 }
 
 export function putEdge(p: Pattern, pieceId: string, edgeId: string, part: Partial<Edge<'nest'>>): Pattern {
   const pieces = p.pieces.map((piece) =>
     piece.id !== pieceId
       ? piece
-      : { ...piece, edges: piece.edges.map((e) => (e.id === edgeId ? { ...e, ...part } : e)) },
+      : { ...piece, edges: piece.edges.map((e) => (e.id === edgeId ? saidAnew(e, part) : e)) },
   );
   return { ...p, pieces };
 }

@@ -40,6 +40,8 @@ export interface Edge<N extends Nesting> {
   readonly also?: EdgeRole;
   /** Front or back, on a piece that goes round both or round an arm. */
   readonly half?: Half;
+  /** What it is was guessed from a drawing, or is not known, and nobody has said it since. */
+  readonly unsure?: true;
   readonly path: Per<N, Path>;
   /** Level of the corner where this edge starts (its end is the next edge's start). */
   readonly from: Level;
@@ -107,6 +109,8 @@ export interface PieceOf<N extends Nesting> {
   /** What it is and where it is worn; absent where unknown. */
   readonly role?: PieceRole;
   readonly half?: PieceHalf;
+  /** As at an edge. */
+  readonly unsure?: true;
   /** 1, 2, 3 … as printed on the piece. */
   readonly number: number;
   readonly cloth: Cloth;

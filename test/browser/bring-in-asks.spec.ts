@@ -87,7 +87,7 @@ describe('what only a person can say of a drawing', () => {
     await expect.poll(doubtsLeft, { timeout: 30_000 }).toBe(after - 1);
   });
 
-  it('is kept, and the pattern shows it', async () => {
+  it('is kept, and the pattern shows it, with what is still in doubt', async () => {
     const { page } = opened;
     await page.getByRole('button', { name: 'Keep this pattern' }).press('Enter');
     await page.getByRole('heading', { level: 1, name: 'raglan' }).waitFor({ timeout: 60_000 });
@@ -104,6 +104,17 @@ describe('what only a person can say of a drawing', () => {
       .press('Enter');
     const role = page.getByRole('combobox', { name: 'Which edge it is' });
     expect(await role.locator('option:checked').textContent()).toBe('neckline');
+    const doubts = page.getByRole('region', { name: /Still in doubt/ }).getByRole('listitem');
+    const still = await doubts.count();
+    expect(still).toBeGreaterThan(0);
+    // What was left open has no role to confirm; it is shown, and ends when it is said.
+    const open = doubts.filter({ hasText: 'the drawing does not show' });
+    expect(await open.count()).toBe(1);
+    expect(await open.getByRole('button', { name: /That is right/ }).count()).toBe(0);
+    await open.getByRole('button', { name: /Show me/ }).press('Enter');
+    expect(await role.locator('option:checked').textContent()).toBe('not known');
+    await role.selectOption({ label: 'hem' });
+    await expect.poll(() => doubts.count()).toBe(still - 1);
     expect(opened.strangers).toEqual([]);
     expect(opened.complaints).toEqual([]);
   });

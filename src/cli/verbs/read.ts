@@ -1,5 +1,6 @@
 import {
   DxfError,
+  inDoubt,
   patternFrom,
   proposalSummary,
   ReadError,
@@ -107,14 +108,11 @@ function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): string 
   return `${words.join(' + ')}${halves ? ' (both halves)' : ''}`;
 }
 
-/** Below this it is asked what a piece or an edge is (docs/formats.md). */
-const SURE = 0.8;
-
 /** The edges of which it is not sure what they are, one line each, and a heading; nothing where all are sure. */
 function doubts({ pieces }: Proposal): string[] {
   const lines = pieces.flatMap((piece) =>
     piece.edges
-      .filter((edge) => edge.kind !== 'dart' && (edge.confidence ?? (edge.role ? 1 : 0)) < SURE)
+      .filter((edge) => edge.kind !== 'dart' && inDoubt(edge))
       .map((edge) => {
         const is = edge.role === undefined ? 'not known' : `perhaps the ${EDGE_NAMES[edge.role]}`;
         return `  ${piece.name}, ${edge.name}: ${is}${edge.because ? ` (${edge.because})` : ''}`;
@@ -130,9 +128,7 @@ function tell(proposal: Proposal): string {
   const middle = middleOf(proposal.sizes.length);
   const pieces = found.pieces.map((p) => [
     p.name,
-    p.role === undefined
-      ? 'not known'
-      : `${(p.confidence ?? 1) < SURE ? 'perhaps ' : ''}${PIECE_NAMES[p.role]}`,
+    p.role === undefined ? 'not known' : `${inDoubt(p) ? 'perhaps ' : ''}${PIECE_NAMES[p.role]}`,
     String(p.sizes.length),
     `${((p.sizes[middle]?.area ?? 0) / 100).toFixed(0)} cm²`,
     String(p.sizes[middle]?.edges.length ?? 0),

@@ -68,6 +68,7 @@ export function patternFrom(
         i + 1,
         motionsOf(piece, kept, followers, corrections),
         corrections,
+        !followers.some((one) => one.piece === piece.id),
       ),
     );
   });

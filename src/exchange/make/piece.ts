@@ -2,9 +2,10 @@ import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } f
 import type { Motion, Path } from '../../geometry/index.ts';
 import { wornFromCut } from '../../garment/index.ts';
 import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
+import { inDoubt } from '../find/doubt.ts';
 import type { ProposedEdge, ProposedPiece } from '../find/proposal.ts';
 import { sameTopology } from '../find/topology.ts';
-import type { Corrections, PieceCorrection } from './corrections.ts';
+import type { Corrections, EdgeCorrection, PieceCorrection } from './corrections.ts';
 import { insetOutline } from './inset.ts';
 import { dartServes, pieceLevels } from './level.ts';
 
@@ -51,6 +52,7 @@ const moved = (path: Path, motions: readonly Motion[]): Path =>
 
 /**
  * One proposed piece as a piece of a pattern. `motions[k]` are applied in order to size k; `number` is printed on it.
+ * `asked`: whether what it is, is its own doubt; what repeats another piece follows that.
  */
 export function makePiece(
   proposed: ProposedPiece,
@@ -58,6 +60,7 @@ export function makePiece(
   number: number,
   motions: readonly (readonly Motion[])[],
   corrections: Corrections,
+  asked = true,
 ): MadePiece {
   const own: PieceCorrection = corrections.pieces?.[proposed.id] ?? {};
   const flipped = motions[0]!.filter((motion) => motion.mirror).length % 2 === 1;
@@ -76,6 +79,13 @@ export function makePiece(
   const edgeIds = new Map(
     proposed.edges.map((edge) => [edge.id, freshId(slug(own.edges?.[edge.id]?.name ?? edge.name), taken)]),
   );
+  // Nobody is asked about the edges of what is worn nowhere of its own.
+  const edgesAsked = asked && (own.half ?? proposed.half) !== 'none';
+  const unsureOf = (edge: ProposedEdge, kind: EdgeKind, correction: EdgeCorrection = {}): boolean =>
+    edgesAsked &&
+    kind !== 'dart' &&
+    kind !== 'fold' &&
+    (correction.open || inDoubt(roleSaid(edge, correction)));
   const stitched = inset(proposed, widthOf, corrections.included ?? 0);
   let assumedAllowance = false;
   const edges = proposed.edges.map((edge, i): Edge<'nest'> => {
@@ -114,6 +124,7 @@ export function makePiece(
             also: correction?.also ?? edge.also,
             half: correction?.half ?? edge.half,
           })),
+      ...(unsureOf(edge, kind, correction) ? { unsure: true } : {}),
       path: paths.map((path, k) => turnedOver(moved(path, motions[k]!), flipped)),
       from:
         own.edges?.[flipped ? proposed.edges[(i + 1) % proposed.edges.length]!.id : edge.id]?.from ??
@@ -148,6 +159,7 @@ export function makePiece(
       id,
       name,
       ...(own.open ? {} : said({ role: own.role ?? proposed.role, half: own.half ?? proposed.half })),
+      ...(asked && (own.open || inDoubt(roleSaid(proposed, own))) ? { unsure: true } : {}),
       number,
       cloth: own.cloth ?? proposed.cloth,
       worn: wornFromCut(
@@ -205,6 +217,12 @@ function bustPointOf({ half, marks, lines }: ProposedPiece): ProposedPiece['mark
       : mark,
   );
 }
+
+/** What it is, with a person's own word before what was found. */
+const roleSaid = <R extends string>(
+  found: { readonly role?: R; readonly confidence?: number },
+  { role }: { readonly role?: R },
+): { role?: R; confidence?: number } => (role === undefined ? found : { role });
 
 /** Only what is known. */
 const said = <T extends object>(roles: T): Partial<T> =>

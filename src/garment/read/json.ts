@@ -61,6 +61,10 @@ export const flag: Read<boolean> = (value, at) =>
     ? value
     : wrong(at, 'not-yes-or-no', `There should be true or false here, not ${kindOf(value)}.`);
 
+/** A mark that is there or not. */
+export const yes: Read<true> = (value, at) =>
+  value === true || wrong(at, 'not-true', `There should be true here, or nothing, not ${kindOf(value)}.`);
+
 /** One of the words given. */
 export function oneOf<const T extends string | number>(...words: readonly T[]): Read<T> {
   return (value, at) =>

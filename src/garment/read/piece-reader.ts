@@ -11,6 +11,7 @@ import {
   text,
   whole,
   wrong,
+  yes,
   type Read,
 } from './json.ts';
 import { EDGE_ROLES, HALVES, PIECE_HALVES, PIECE_ROLES, SIGN_ROLES } from '../role-table.ts';
@@ -53,6 +54,7 @@ const readEdge = fields<Edge<'nest'>>({
   role: maybe(oneOf(...EDGE_ROLES)),
   also: maybe(oneOf(...EDGE_ROLES)),
   half: maybe(oneOf(...HALVES)),
+  unsure: maybe(yes),
   path: sizes(readPath),
   from: name,
   crossings: list(fields<Edge<'nest'>['crossings'][number]>({ level: name, at: sizes(share) }), 0, 40),
@@ -115,6 +117,7 @@ export const readPiece: Read<NestedPiece> = fields<NestedPiece>({
   name: text(200),
   role: maybe(oneOf(...PIECE_ROLES)),
   half: maybe(oneOf(...PIECE_HALVES)),
+  unsure: maybe(yes),
   number: whole(0, 10_000),
   cloth: oneOf('shell', 'lining', 'interfacing', 'contrast'),
   of: maybe(name),

@@ -1,10 +1,8 @@
 import type { EdgeRole, Half, PieceHalf, PieceRole } from '../../garment/index.ts';
 import { EDGE_NAMES, HALF_NAMES, PIECE_NAMES } from '../../garment/index.ts';
-import type { PieceCorrection } from '../../exchange/index.ts';
+import { inDoubt, type PieceCorrection } from '../../exchange/index.ts';
 import type { FoundEdge, FoundPiece, FoundRole } from './read-worker.ts';
 
-/** Less sure than this it is asked. */
-const SURE = 0.8;
 /** So many answers are offered; anything else is said in the list of what was found. */
 const MOST_ANSWERS = 5;
 
@@ -48,7 +46,7 @@ const EDGES: Readonly<Record<PieceHalf, readonly EdgeRole[]>> = {
  */
 export function doubtsOf(pieces: readonly FoundPiece[], said: Said): readonly Doubt[] {
   const wanted = pieces.filter((piece) => !piece.follows && !said[piece.id]?.leaveOut);
-  const unsure = ({ found }: FoundPiece): boolean => !found.role || found.confidence < SURE;
+  const unsure = ({ found }: FoundPiece): boolean => inDoubt(found);
   const order = (piece: FoundPiece): number =>
     ['front', 'back', 'both', 'arm', 'none'].indexOf(piece.found.half ?? 'front');
   const asked = wanted.filter((piece) => unsure(piece) && !said[piece.id]?.open);
@@ -57,7 +55,7 @@ export function doubtsOf(pieces: readonly FoundPiece[], said: Said): readonly Do
     .flatMap((piece) => piece.edges.map((edge) => ({ piece, edge })))
     .filter(
       ({ piece, edge }) =>
-        edge.kind !== 'dart' && edge.kind !== 'fold' && inDoubt(edge) && !isOpen(said, piece, edge),
+        edge.kind !== 'dart' && edge.kind !== 'fold' && inDoubt(edge.found) && !isOpen(said, piece, edge),
     );
   return [
     ...asked.toSorted((a, b) => order(a) - order(b)).map(aboutPiece),
@@ -69,7 +67,6 @@ export function doubtsOf(pieces: readonly FoundPiece[], said: Said): readonly Do
   ];
 }
 
-const inDoubt = ({ found }: FoundEdge): boolean => !found.role || found.confidence < SURE;
 const isOpen = (said: Said, piece: FoundPiece, edge: FoundEdge): boolean =>
   said[piece.id]?.edges?.[edge.id]?.open ?? false;
 

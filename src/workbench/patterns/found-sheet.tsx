@@ -179,7 +179,7 @@ export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: 
       </div>
       <p className="small">
         {doubts.length > 0 &&
-          `${doubts.length} of what the pieces and edges are is still in doubt: unanswered, each is kept as what it is likeliest to be. `}
+          `${doubts.length} of what the pieces and edges are is still in doubt: unanswered, each is kept as what it is likeliest to be, and the pattern says so until you do. `}
         Levels, edges, seams and what repeats what can be corrected afterwards by pointing.
       </p>
     </>

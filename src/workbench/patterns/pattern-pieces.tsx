@@ -6,6 +6,7 @@ import { EdgePicker } from './edge-picker.tsx';
 import type { ChangePattern } from './change-pattern.ts';
 import { PieceFacts } from './piece-facts.tsx';
 import { SeamList } from './seam-list.tsx';
+import { StillInDoubt } from './still-in-doubt.tsx';
 
 /** Pieces, edges, seams and followers, set by pointing: choose a piece, point at its edges, point at what they are sewn to. */
 export function PatternPieces({
@@ -36,6 +37,15 @@ export function PatternPieces({
         Choose a piece, then point at an edge of it: say what it is, at which level it begins, and what it is
         sewn to. Corners carry the level whose size they take.
       </p>
+      <StillInDoubt
+        pattern={pattern}
+        change={change}
+        show={show}
+        onShow={(id, at) => {
+          setChosen(id);
+          setEdge(at);
+        }}
+      />
       <div className="piece-strip" role="group" aria-label="Pieces">
         {pattern.pieces.map((p) => (
           <button

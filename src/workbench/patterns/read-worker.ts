@@ -121,7 +121,7 @@ function tilesOf(read: Drawing, assembly: Assembly): Tiles | null {
 
 /** Only what is known, and how well. */
 function foundRole<Role, Half>(one: Partial<FoundRole<Role, Half>>): FoundRole<Role, Half> {
-  const { role, half, confidence = 0, because = '', otherwise = [] } = one;
+  const { role, half, confidence = role ? 1 : 0, because = '', otherwise = [] } = one;
   return { confidence, because, otherwise, ...(role ? { role } : {}), ...(half ? { half } : {}) };
 }
 
