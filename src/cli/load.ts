@@ -1,4 +1,4 @@
-import { bareName, openBytes, type Opened, type Wishes } from '../desk/index.ts';
+import { bareName, openBytes, tablePattern, type Opened, type Wishes } from '../desk/index.ts';
 import {
   InputError,
   type Body,
@@ -59,9 +59,11 @@ export async function loadChart(io: Io, path: string, options: TableOptions): Pr
   return opened.chart;
 }
 
-/** A pattern document; or one of the samples by its id, where no file has that name. */
-export async function loadPattern(io: Io, path: string): Promise<Pattern> {
-  const opened = await open(io, path);
+/** A pattern document, a sample by its id where no file has that name, or a size table: a pattern of which only the table is known. */
+export async function loadPattern(io: Io, path: string, options: TableOptions = {}): Promise<Pattern> {
+  const opened = await open(io, path, options);
+  if (opened.kind === 'chart')
+    return tablePattern(bareName(path, 'table'), opened.name, opened.chart, options.wearer);
   if (opened.kind !== 'pattern') throw unwanted(path, 'A pattern', opened);
   return opened.pattern;
 }
@@ -72,7 +74,23 @@ export async function loadFitting(io: Io, path: string): Promise<Fitting> {
   return opened.fitting;
 }
 
-/** A fitting or a pattern, by what the file says it is; a sample by its id. */
+/** A fitting for a deed on its pieces. @throws InputError where only a size table is known */
+export async function loadPieces(io: Io, path: string): Promise<Fitting> {
+  const fitting = await loadFitting(io, path);
+  needPieces(fitting.pattern, path);
+  return fitting;
+}
+
+function needPieces(pattern: Pattern, file: string): void {
+  if (pattern.pieces.length > 0) return;
+  throw new InputError({
+    code: 'no-pieces',
+    where: { file },
+    message: `“${pattern.name}” is a size table without pieces: there is nothing to alter, to walk, to print or to lay. “pintrue plan” gives its sizes and the amounts to mark on your own paper.`,
+  });
+}
+
+/** A fitting or a pattern, by what the file says it is, for a deed on its pieces; a sample by its id. @throws InputError where only a size table is known */
 export async function loadEither(
   io: Io,
   path: string,
@@ -80,5 +98,6 @@ export async function loadEither(
   const opened = await open(io, path);
   if (opened.kind !== 'fitting' && opened.kind !== 'pattern')
     throw unwanted(path, 'A fitting or a pattern', opened);
+  needPieces(opened.kind === 'fitting' ? opened.fitting.pattern : opened.pattern, path);
   return opened;
 }

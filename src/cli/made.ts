@@ -1,3 +1,4 @@
+import { markingWords } from '../fit/index.ts';
 import {
   tellLength,
   renderPhrase,
@@ -30,14 +31,32 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
       g.girth === null ? '-' : tellLength(g.girth, tell),
       g.target === null ? '-' : tellLength(g.target, tell),
     ]);
+  // Without pieces there are no girths to read off: what is to be done is drawn by hand.
+  const { chart, pieces } = fitting.pattern;
+  const marking =
+    pieces.length > 0
+      ? []
+      : markingWords(
+          made.plan,
+          chart.sizes.map((s) => s.id),
+        );
+  const drawn = (tell: Tell): string[] =>
+    pieces.length === 0
+      ? [
+          'A size table without pieces, to be marked by hand:',
+          ...marking.map((line) => `  ${renderPhrase(line, tell)}`),
+        ]
+      : [
+          table(['level', 'size', 'pieces measure', 'target'], rows(tell)),
+          '',
+          `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
+          ...steps.map((s) => `step ${s.id}: ${renderPhrase(s.sentence, tell)}`),
+        ];
   const text = (tell: Tell): string =>
     [
       `${fitting.title}: base size ${made.plan.base.size}. ${renderPhrase(made.plan.base.why.sentence, tell)}`,
       '',
-      table(['level', 'size', 'pieces measure', 'target'], rows(tell)),
-      '',
-      `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
-      ...steps.map((s) => `step ${s.id}: ${renderPhrase(s.sentence, tell)}`),
+      ...drawn(tell),
       ...cautionsFor(fitting.pattern.cautions).map((c) => `Caution: ${renderPhrase(c.words, tell)}`),
       ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),
     ].join('\n');
@@ -49,6 +68,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
       girths,
       steps,
       seams,
+      ...(pieces.length === 0 ? { levels: made.plan.levels, marking } : {}),
       findings,
       ...(wrote === undefined ? {} : { wrote }),
     },

@@ -1,7 +1,12 @@
 import { kindOfLevels, type Pattern, type SizeChart } from '../garment/index.ts';
 
 /** A pattern of which only the size table is known: enough for a plan, not for pieces. */
-export function tablePattern(id: string, name: string, chart: SizeChart): Pattern {
+export function tablePattern(
+  id: string,
+  name: string,
+  chart: SizeChart,
+  wearer: Pattern['wearer'] = 'woman',
+): Pattern {
   const girths = Object.keys(chart.finished);
   return {
     format: 'pintrue-pattern',
@@ -10,7 +15,7 @@ export function tablePattern(id: string, name: string, chart: SizeChart): Patter
     name,
     about: 'A table without pieces: it gives the plan, and the amounts to draw on your own paper.',
     garment: kindOfChart(chart),
-    wearer: 'woman',
+    wearer,
     cloth: { kind: 'woven' },
     chart,
     pieces: [],

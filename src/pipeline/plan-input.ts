@@ -55,12 +55,15 @@ function hemDepth(pattern: Pattern, size: number): number | undefined {
   return undefined;
 }
 
-/** Everything about a pattern that a plan needs. */
-const patternFacts = (pattern: Pattern) => ({
-  measured: complete(measureNest(pattern)),
-  measuredFront: measuredFront(pattern),
-  movable: movableEdges(pattern),
-});
+/** What the pieces say of a pattern; of a size table without pieces nothing, so that the plan goes by the table. */
+const patternFacts = (pattern: Pattern): Pick<PlanInput, 'measured' | 'measuredFront' | 'movable'> =>
+  pattern.pieces.length === 0
+    ? {}
+    : {
+        measured: complete(measureNest(pattern)),
+        measuredFront: measuredFront(pattern),
+        movable: movableEdges(pattern),
+      };
 
 /**
  * Openings a closed garment is put on through: the wrist of a sleeve without an opening passes the hand; the neck of a top without any
@@ -114,7 +117,6 @@ function planInput(
   choices: PlanChoices,
   facts: ReturnType<typeof patternFacts>,
 ): PlanInput {
-  const { measured, measuredFront: front, movable } = facts;
   const middle = middleSize(pattern);
   const depth = hemDepth(pattern, middle);
   return {
@@ -124,9 +126,7 @@ function planInput(
     choices,
     cloth: pattern.cloth,
     garment: pattern.garment,
-    movable,
-    measured,
-    measuredFront: front,
+    ...facts,
     ...(pattern.endsAt === undefined ? {} : { endsAt: pattern.endsAt }),
     ...(depth === undefined ? {} : { hemDepth: depth }),
   };

@@ -21,7 +21,7 @@ import {
   type Tell,
 } from '../../garment/index.ts';
 import { toTrue } from '../../pipeline/index.ts';
-import { loadFitting } from '../load.ts';
+import { loadFitting, loadPieces } from '../load.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
 import { addStep, dropStep, freshId } from '../step.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
@@ -199,7 +199,7 @@ export const alter: Verb = {
     const entry = entryNamed(second);
     const params = Object.fromEntries(amounts.map((word) => readValue(entry, word)));
     readParams(entry, params);
-    const fitting = await loadFitting(call.io, first);
+    const fitting = await loadPieces(call.io, first);
     const note = textOption(call.options, 'note');
     const step = {
       id: freshId(fitting, 'alter'),

@@ -19,7 +19,7 @@ import {
   notions,
 } from '../../layout/index.ts';
 import { LAY_OPTIONS, LAY_WORDS, readLay, typed, type LaySaid } from '../lay-options.ts';
-import { loadFitting } from '../load.ts';
+import { loadPieces } from '../load.ts';
 import { lengthWord, pairOptions, shareOption, textOption, textOptions } from '../option.ts';
 import { UsageError, type Options, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
@@ -134,7 +134,7 @@ export const cloth: Verb = {
     const [file] = words;
     if (file === undefined || words.length > 1) throw new UsageError('cloth takes one fitting.');
     const said = readLay(options, io, SECONDS);
-    const fitting = await loadFitting(io, file);
+    const fitting = await loadPieces(io, file);
     const { garment } = pipeline.make(fitting);
     const cloths = CLOTHS.filter((c) => garment.pieces.some((p) => p.cloth === c));
     const { needs, findings } = clothNeeds(

@@ -28,7 +28,7 @@ import {
 } from '../../layout/index.ts';
 import { writeDxfStrokes } from '../../exchange/index.ts';
 import { LAY_OPTIONS, LAY_WORDS, readLay, typed, type LaySaid } from '../lay-options.ts';
-import { loadFitting } from '../load.ts';
+import { loadPieces } from '../load.ts';
 import { choiceOption, lengthOption, needOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
@@ -180,7 +180,7 @@ async function run(call: Call): Promise<Answer> {
     ...lay.settings,
     ...typed({ width: lengthOption(options, 'width'), fold: choiceOption(options, 'fold', FOLDS) }),
   };
-  const fitting = await loadFitting(io, file);
+  const fitting = await loadPieces(io, file);
   const projector = textOption(options, 'projector');
   const wrote = [
     out,

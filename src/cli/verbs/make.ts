@@ -32,7 +32,7 @@ export const make: Verb = {
   },
   explain: {
     body: 'measurements: CSV measure,value,unit, a body document or a fitting',
-    pattern: 'pattern document, or the id of a sample',
+    pattern: 'pattern document, the id of a sample, or a size table',
     out: 'the fitting to write',
     title: 'what to call it',
     notes: 'anything to keep with it',
@@ -43,7 +43,7 @@ export const make: Verb = {
     const bodyFile = needOption(options, 'body', 'the file with the measurements');
     const patternFile = needOption(options, 'pattern', 'the pattern document, or the id of a sample');
     const out = needOption(options, 'out', 'the fitting to write');
-    const pattern = await loadPattern(io, patternFile);
+    const pattern = await loadPattern(io, patternFile, readWearer(options));
     const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
     const [title, notes, paper] = ['title', 'notes', 'paper'].map((name) => textOption(options, name));
     const fitting = newFitting({

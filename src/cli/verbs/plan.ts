@@ -116,7 +116,7 @@ function answer(
 }
 
 async function fromPattern({ options, io, pipeline }: Call, bodyFile: string, file: string): Promise<Answer> {
-  const pattern = await loadPattern(io, file);
+  const pattern = await loadPattern(io, file, readWearer(options));
   const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
   const plan = pipeline.planFor(body, pattern, readFabric(options, pattern.cloth), readChoices(options));
   return answer(plan, body, pattern.chart, questionFindings([...questions, ...plausible(body)]), pattern);
@@ -173,7 +173,7 @@ export const plan: Verb = {
   explain: {
     body: 'measurements: CSV measure,value,unit, a body document or a fitting',
     chart: 'size chart: CSV measure,kind,unit,<size>,… with kind body or finished',
-    pattern: 'pattern document, or the id of a sample',
+    pattern: 'pattern document, the id of a sample, or a size table',
     seams: 'with a chart alone: how many seams share what is left over (2 when not said)',
     garment: `with a chart alone: ${GARMENT_KINDS.join(', ')}`,
     'cloth-stretch': 'with a chart alone: the pattern is for a knit that stretches this far',

@@ -16,7 +16,7 @@ import {
   type Tell,
 } from '../../garment/index.ts';
 import { stepsAdded, type Made } from '../../pipeline/index.ts';
-import { loadFitting } from '../load.ts';
+import { loadPieces } from '../load.ts';
 import { lengthWord, textOption, textOptions } from '../option.ts';
 import { say } from '../said.ts';
 import { freshId } from '../step.ts';
@@ -132,7 +132,7 @@ export const trial: Verb = {
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1) throw new UsageError('trial takes one fitting.');
-    const fitting = await loadFitting(io, file);
+    const fitting = await loadPieces(io, file);
     const seen = {
       ...fitting,
       observations: [...fitting.observations, ...freshSeen(fitting, textOptions(options, 'saw'))],

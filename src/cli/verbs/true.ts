@@ -1,5 +1,5 @@
 import type { Fitting } from '../../garment/index.ts';
-import { loadFitting } from '../load.ts';
+import { loadPieces } from '../load.ts';
 import { pairOptions, textOption, textOptions } from '../option.ts';
 import { addStep, freshId } from '../step.ts';
 import { UsageError, type Verb } from '../verb.ts';
@@ -28,7 +28,7 @@ export const trueSeams: Verb = {
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1) throw new UsageError('true takes one fitting.');
-    const fitting = await loadFitting(io, file);
+    const fitting = await loadPieces(io, file);
     const seams = textOptions(options, 'seam').map((s) => known(fitting, s));
     const keep = pairOptions(options, 'keep').map(([seam, side]) => {
       if (side !== 'a' && side !== 'b') throw new UsageError(`--keep ${seam} should be a or b.`);

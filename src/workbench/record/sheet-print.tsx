@@ -1,3 +1,4 @@
+import { markingWords } from '../../fit/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import {
   bodyValue,
@@ -119,6 +120,19 @@ function PieceAmounts({ bench }: { bench: ReadyBench }) {
     );
     return shares.length ? [{ piece, shares }] : [];
   });
+  // A table without pieces: what is to be drawn by hand.
+  if (made.garment.pieces.length === 0)
+    return (
+      <ul>
+        {markingWords(
+          made.plan,
+          bench.fitting.pattern.chart.sizes.map((s) => s.id),
+        ).map((words) => {
+          const line = renderPhrase(words, tellIn(show));
+          return <li key={line}>{line}</li>;
+        })}
+      </ul>
+    );
   if (rows.length === 0) return <p>No width is let out or taken in.</p>;
   const levels = made.plan.levels.filter((l) => rows.some((r) => r.shares.some((s) => s.level === l.level)));
   return (
