@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { writeDxfStrokes } from '../src/exchange/index.ts';
-import { garmentAtSize, renderPhrase, TELL_BOTH } from '../src/garment/index.ts';
+import { garmentAtSize, renderPhrase, TELL_BOTH, TELL_CM } from '../src/garment/index.ts';
 import { pointsBox } from '../src/geometry/index.ts';
 import type { Point } from '../src/geometry/index.ts';
 import {
@@ -44,10 +44,10 @@ const header = (svg: string) => {
 };
 
 describe('the picture of a lay', () => {
-  const svg = laySvg(job, lay, { measures: true, style: 'cm' });
+  const svg = laySvg(job, lay, { measures: true, tell: TELL_CM });
   it('says names as they are, whatever letters they hold, in XML that reads', () => {
     const named = { ...job, pieces: job.pieces.map((p) => ({ ...p, name: 'Top 5" & <x>\u0007' })) };
-    const text = laySvg(named, lay, { measures: true });
+    const text = laySvg(named, lay, { measures: true, tell: TELL_CM });
     expect(text).toContain('Top 5&quot; &amp; &lt;x&gt;');
     expect(text).not.toContain('\u0007');
   });
@@ -84,7 +84,7 @@ describe('the picture of a lay', () => {
 });
 
 describe('projector pages', () => {
-  const pages = projectorPages(job, lay);
+  const pages = projectorPages(job, lay, TELL_CM);
   it('calibrate by squares of 100 mm and equal diagonals', () => {
     const { w, vw } = header(pages.calibration);
     expect(w).toBe(vw);
@@ -97,7 +97,7 @@ describe('projector pages', () => {
     const { w, h, vw, vh } = header(pages.lay);
     expect([w, h]).toEqual([vw, vh]);
     expect(rings(pages.lay, 'CUT').map(size)).toEqual(
-      rings(laySvg(job, lay, { measures: false }), 'CUT').map(size),
+      rings(laySvg(job, lay, { measures: false, tell: TELL_CM }), 'CUT').map(size),
     );
     const numbers = [...pages.lay.matchAll(/>(\d+)<\/text>/g)].map((m) => Number(m[1])).sort();
     expect(numbers).toEqual(drawing.pieces.map((p) => p.number).sort());

@@ -5,6 +5,8 @@ import { patternFrom, readFile } from '../src/exchange/index.ts';
 import { plausible } from '../src/fit/index.ts';
 import {
   cautionsFor,
+  CUTTING_TOOLS,
+  FOLDS,
   garmentAtSize,
   isPhrase,
   phraseOf,
@@ -19,7 +21,16 @@ import {
   type Step,
   type Tell,
 } from '../src/garment/index.ts';
-import { notions } from '../src/layout/index.ts';
+import {
+  bundles,
+  cuttingCautions,
+  cuttingPieces,
+  jobFor,
+  laySvg,
+  notions,
+  projectorPages,
+  startLay,
+} from '../src/layout/index.ts';
 import { make, ROOM_WORDS, toTrue } from '../src/pipeline/index.ts';
 import { CAST, demoFittings, sample, SAMPLES } from '../src/samples/index.ts';
 import { seeded } from './random-body.ts';
@@ -50,16 +61,18 @@ function withoutNames({ phrase }: Phrase): Phrase {
 
 const UNITS = { in: /\bin\b|\byd\b/g, cm: /\bmm\b|\bcm\b|\bm\b/g };
 
-/** Letters without an accent that are no unit of this person. */
-function bare(phrase: Phrase, unit: 'in' | 'cm'): string[] {
-  const said = renderPhrase(withoutNames(phrase), accented(unit));
-  return (
-    said
-      .replace(/\p{L}\u0301/gu, '')
-      .replace(UNITS[unit], '')
-      .match(/\p{L}+/gu) ?? []
-  );
-}
+/** Letters without an accent that are no unit of this person. @param said by `accented(unit)`, without names */
+const bareIn = (said: string, unit: 'in' | 'cm'): string[] =>
+  said
+    .replace(/\p{L}\u0301/gu, '')
+    .replace(UNITS[unit], '')
+    .match(/\p{L}+/gu) ?? [];
+const bare = (phrase: Phrase, unit: 'in' | 'cm'): string[] =>
+  bareIn(renderPhrase(withoutNames(phrase), accented(unit)), unit);
+
+/** The words of a drawing, each text of it. */
+const drawnTexts = (svg: string): string[] =>
+  [...svg.matchAll(/<(text|title)\b[^>]*>([^<]*)</g)].map((m) => m[2]!);
 
 const words = Object.assign({}, ...ROOM_WORDS) as Record<string, (values: never) => Phrase>;
 const sentenceOf = (code: string, values: FindingValues): Phrase => phraseOf(words, code, values);
@@ -307,6 +320,36 @@ describe('no sentence escapes the tables', () => {
       ],
       50,
     );
+  });
+
+  it('of cutting: what to mind, what to cut, clip and mark', () => {
+    const cautions = CUTTING_TOOLS.flatMap((tool) =>
+      [true, false, null].flatMap((synthetic) => cuttingCautions(tool, synthetic)),
+    );
+    const lists = SAMPLES.flatMap(({ id }) =>
+      bundles(garmentAtSize(sample(id), 1).pieces).flatMap(({ lines }) =>
+        lines.map(({ cut, marks, centres }) => ({ cut, marks, centres })),
+      ),
+    );
+    expect(bareTexts(lists)).toEqual([]);
+    expectAllSaid([...cautions, ...phrasesIn(lists, met)], 60);
+  });
+
+  it('of lays: every sample, each folded another way, and the pages of a projector', () => {
+    expect(SAMPLES.length).toBeGreaterThanOrEqual(FOLDS.length);
+    const said = SAMPLES.flatMap(({ id }, i) => {
+      const pieces = cuttingPieces(garmentAtSize(sample(id), 1), 'shell').map((p) => ({ ...p, name: '#' }));
+      const choice = { cloth: 'shell', widths: [], folds: [], nap: 'two-way' } as const;
+      const job = jobFor(pieces, choice, 2200, FOLDS[i % FOLDS.length]!);
+      const found = startLay(job, 1).best()!;
+      return (['in', 'cm'] as const).flatMap((unit) => {
+        const pages = projectorPages(job, found, accented(unit));
+        const svg = laySvg(job, found, { measures: true, tell: accented(unit) });
+        return [svg, pages.calibration, pages.lay].flatMap(drawnTexts).map((text) => ({ text, unit }));
+      });
+    });
+    expect(said.length).toBeGreaterThan(100);
+    expect(said.filter(({ text, unit }) => bareIn(text, unit).length > 0)).toEqual([]);
   });
 
   it('of drawings that are read', async () => {

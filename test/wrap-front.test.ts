@@ -4,6 +4,8 @@ import { walkAll } from '../src/check/index.ts';
 import { girthAt } from '../src/measure/index.ts';
 import {
   cutWords,
+  renderPhrase,
+  TELL_CM,
   garmentAtSize,
   readPattern,
   sideOf,
@@ -29,7 +31,7 @@ const alter = (entry: string, params: Record<string, number | string>) =>
 describe('a pattern bought with a left and a right front that differ', () => {
   it('is a valid document and says on which side each is worn', () => {
     expect(readPattern(writePattern(pattern))).toEqual(pattern);
-    expect(cutWords(piece(garment, 'front-right'))).toBe(
+    expect(renderPhrase(cutWords(piece(garment, 'front-right')), TELL_CM)).toBe(
       'Cut 1 of the main cloth, for the right side of the body',
     );
   });

@@ -1,29 +1,51 @@
 import type { Cloth, EdgeKind, Worn } from './piece.ts';
+import { listOf, t, type Phrase } from './words/phrase.ts';
 import { isOnFold, sideOf, timesTurned } from './worn.ts';
 
-const CLOTH: Readonly<Record<Cloth, string>> = {
-  shell: 'main cloth',
-  lining: 'lining',
-  interfacing: 'interfacing',
-  contrast: 'contrast cloth',
+const CLOTH: Readonly<Record<Cloth, Phrase>> = {
+  shell: t`the main cloth`,
+  lining: t`the lining`,
+  interfacing: t`the interfacing`,
+  contrast: t`the contrast cloth`,
+};
+const SIDE: Readonly<Record<'left' | 'right', Phrase>> = {
+  left: t`for the left side of the body`,
+  right: t`for the right side of the body`,
 };
 
-/** How often an outline is cut: `2, a mirrored pair`, `1 on the fold`, `1, for the left side of the body`. */
-export function timesWords(piece: {
+interface Cut {
   readonly worn: readonly Worn[];
   readonly edges: readonly { readonly kind: EdgeKind }[];
-}): string {
+}
+
+/** How many, and what more is to be said of them. */
+function timesParts(piece: Cut): { readonly many: Phrase; readonly more: readonly Phrase[] } {
   const count = piece.worn.length;
-  const many = `${count}${isOnFold(piece) ? ' on the fold' : ''}`;
-  const side = sideOf(piece);
+  const fold = isOnFold(piece);
   const turned = timesTurned(piece);
-  const alike = count > 1 && !isOnFold(piece) ? ', alike' : '';
-  const faces = turned === 0 ? alike : count === 2 ? ', a mirrored pair' : `, ${turned} of them mirrored`;
-  return `${many}${faces}${side ? `, for the ${side} side of the body` : ''}`;
+  const side = sideOf(piece);
+  const faces =
+    turned > 0
+      ? count === 2
+        ? t`a mirrored pair`
+        : t`${turned} of them mirrored`
+      : count > 1 && !fold
+        ? t`alike`
+        : null;
+  return {
+    many: t`${count}${fold ? t` on the fold` : null}`,
+    more: [...(faces ? [faces] : []), ...(side ? [SIDE[side]] : [])],
+  };
+}
+
+/** How often an outline is cut: `2, a mirrored pair`, `1 on the fold`, `1, for the left side of the body`. */
+export function timesWords(piece: Cut): Phrase {
+  const { many, more } = timesParts(piece);
+  return t`${listOf([many, ...more])}`;
 }
 
 /** How often and of what a piece is cut: `Cut 2 of the main cloth, a mirrored pair`. The reader of drawings reads it back. */
-export function cutWords(piece: Parameters<typeof timesWords>[0] & { readonly cloth: Cloth }): string {
-  const [many, ...rest] = timesWords(piece).split(', ');
-  return [`Cut ${many} of the ${CLOTH[piece.cloth]}`, ...rest].join(', ');
+export function cutWords(piece: Cut & { readonly cloth: Cloth }): Phrase {
+  const { many, more } = timesParts(piece);
+  return t`${listOf([t`Cut ${many} of ${CLOTH[piece.cloth]}`, ...more])}`;
 }

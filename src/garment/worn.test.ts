@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import {
   cutWords,
   drawnSide,
+  renderPhrase,
   sideOf,
   timesCut,
+  TELL_CM,
   timesTurned,
   wornFromCut,
   wornOnce,
@@ -17,6 +19,7 @@ const cut = (worn: readonly Worn[], kind: 'seam' | 'fold' = 'seam', cloth: 'shel
   edges: [{ kind }],
   cloth,
 });
+const cutSaid = (piece: ReturnType<typeof cut>): string => renderPhrase(cutWords(piece), TELL_CM);
 /** `left up`, in the order of the parts. */
 const said = (worn: readonly Worn[]): string[] => worn.map((w) => `${w.side} ${w.face}`);
 
@@ -67,14 +70,14 @@ describe('parts that are worn', () => {
 
 describe('how a piece is cut, in words', () => {
   it('says how many, of what, and which way', () => {
-    expect(cutWords(cut(wornOnce()))).toBe('Cut 1 of the main cloth');
-    expect(cutWords(cut(wornOnce(), 'fold'))).toBe('Cut 1 on the fold of the main cloth');
-    expect(cutWords(cut(wornTimes(2), 'fold'))).toBe('Cut 2 on the fold of the main cloth');
-    expect(cutWords(cut(wornPair()))).toBe('Cut 2 of the main cloth, a mirrored pair');
-    expect(cutWords(cut(wornTimes(2)))).toBe('Cut 2 of the main cloth, alike');
-    expect(cutWords(cut(wornPair('left', 2), 'seam', 'lining'))).toBe(
+    expect(cutSaid(cut(wornOnce()))).toBe('Cut 1 of the main cloth');
+    expect(cutSaid(cut(wornOnce(), 'fold'))).toBe('Cut 1 on the fold of the main cloth');
+    expect(cutSaid(cut(wornTimes(2), 'fold'))).toBe('Cut 2 on the fold of the main cloth');
+    expect(cutSaid(cut(wornPair()))).toBe('Cut 2 of the main cloth, a mirrored pair');
+    expect(cutSaid(cut(wornTimes(2)))).toBe('Cut 2 of the main cloth, alike');
+    expect(cutSaid(cut(wornPair('left', 2), 'seam', 'lining'))).toBe(
       'Cut 4 of the lining, 2 of them mirrored',
     );
-    expect(cutWords(cut(wornOnce('left')))).toBe('Cut 1 of the main cloth, for the left side of the body');
+    expect(cutSaid(cut(wornOnce('left')))).toBe('Cut 1 of the main cloth, for the left side of the body');
   });
 });

@@ -3,7 +3,7 @@ import type { Cutting, SewingOrder } from '../cut/index.ts';
 import type { DrawnPiece, Pattern } from '../garment/index.ts';
 import { STORED_MM, distance, pathEnd, pathStart, pointsBox, polylinePath } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { cutWords } from '../garment/index.ts';
+import { cutWords, renderPhrase, TELL_BOTH } from '../garment/index.ts';
 import { allowanceWords } from './allowance-words.ts';
 import { dartLines } from './dart-lines.ts';
 import type { Figure, Stroke, Words } from './drawing.ts';
@@ -131,7 +131,7 @@ function offTheFold({ outline, sides }: Cutting): Path {
 function labelLines(piece: DrawnPiece, choices: FigureChoices): LabelLine[] {
   return [
     { text: `${piece.number}  ${piece.name}`, scale: 1.6, bold: true },
-    { text: cutWords(piece), scale: 1, bold: true },
+    { text: renderPhrase(cutWords(piece), TELL_BOTH), scale: 1, bold: true },
     { text: choices.title, scale: 1 },
     { text: [choices.size, ...(choices.person ? [`for ${choices.person}`] : [])].join(' · '), scale: 1 },
     { text: allowanceWords(piece, choices.allowances), scale: 0.85 },

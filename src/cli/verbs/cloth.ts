@@ -5,7 +5,13 @@ import {
   type Fitting,
   FOLDS,
   type Garment,
+  called,
+  countOf,
+  keyWord,
+  listOf,
+  type Phrase,
   renderPhrase,
+  t,
   type Tell,
   tellLength,
 } from '../../garment/index.ts';
@@ -100,14 +106,14 @@ function plain({ purchase: p, lay, repeatCost }: ClothNeed) {
 }
 
 /** What to clip and to mark on a piece once it is cut, a line each. */
-const marking = ({ notches, centres, marks }: CuttingLine): string[] =>
+const marking = ({ notches, centres, marks }: CuttingLine): Phrase[] =>
   (
     [
-      ['notches', notches.map((n) => `${n.edge}: ${n.count}`)],
-      ['clip', centres],
-      ['mark', marks],
+      [t`notches`, notches.map((n) => t`${called(n.edge)}: ${n.count}`)],
+      [t`clip`, centres],
+      [t`mark`, marks],
     ] as const
-  ).flatMap(([word, what]) => (what.length > 0 ? [`      ${word}: ${what.join('; ')}`] : []));
+  ).flatMap(([word, what]) => (what.length > 0 ? [t`      ${word}: ${listOf(what, ';')}`] : []));
 
 export const cloth: Verb = {
   name: 'cloth',
@@ -168,8 +174,10 @@ export const cloth: Verb = {
         ...small.map((n) => renderPhrase(n.say, tell)),
         ...parts.flatMap((b) => [
           '',
-          `${b.cloth}: ${b.parts} parts`,
-          ...b.lines.flatMap((l) => [`  ${l.number} ${l.name}: ${l.cut}`, ...marking(l)]),
+          ...[
+            t`${keyWord('cloth', b.cloth)}: ${countOf(b.parts, t`part`, t`parts`)}`,
+            ...b.lines.flatMap((l) => [t`  ${l.number} ${called(l.name)}: ${l.cut}`, ...marking(l)]),
+          ].map((words) => renderPhrase(words, tell)),
         ]),
       ].join('\n');
     return {

@@ -1,5 +1,5 @@
 import { layJob, laySaid, laySettings } from '../../desk/index.ts';
-import type { Body, Cloth, Finding, Tell } from '../../garment/index.ts';
+import type { Body, Cloth, Finding, Phrase, Tell } from '../../garment/index.ts';
 import {
   CLOTHS,
   type CuttingTool,
@@ -7,7 +7,10 @@ import {
   FOLDS,
   type Garment,
   type LaySettings,
-  lengthStyle,
+  listOf,
+  renderPhrase,
+  t,
+  tellIn,
   tellLength,
 } from '../../garment/index.ts';
 import {
@@ -61,7 +64,7 @@ function jobOf(
 }
 
 /** What to mind with the tool that the fitting names. Without one: the drawing goes to a machine whose kind is not said, the picture to a table. */
-function cautionsOf(fitting: Fitting, cloth: Cloth, out: string): string[] {
+function cautionsOf(fitting: Fitting, cloth: Cloth, out: string): Phrase[] {
   const { tool, fibre } = fitting.lay?.[cloth] ?? {};
   const synthetic = fibre === undefined || fibre === 'unknown' ? null : fibre === 'synthetic';
   const tools: CuttingTool[] = tool ? [tool] : /\.dxf$/i.test(out) ? ['knife-plotter', 'laser'] : ['rotary'];
@@ -115,7 +118,7 @@ function tell(
   lay: Lay,
   findings: readonly Finding[],
   wrote: readonly string[],
-  cautions: readonly string[],
+  cautions: readonly Phrase[],
   show: Body['show'],
 ): Answer {
   const placements = lay.placements.map(({ piece, copy, x, y, rotation, mirrored, as }) => ({
@@ -136,7 +139,10 @@ function tell(
         String(i + 1),
         piece === undefined ? p.piece : `${piece.number} ${piece.name}`,
         AS[p.as],
-        measureWords(ends, lengthStyle(tell.unit === 'both' ? show : tell.unit, 8)).join(', '),
+        renderPhrase(t`${listOf(measureWords(ends))}`, {
+          ...(tell.unit === 'both' ? tellIn(show) : tell),
+          fraction: 8,
+        }),
       ];
     });
   const text = (tell: Tell): string =>
@@ -146,7 +152,7 @@ function tell(
       'In the order of cutting',
       table(['', 'piece', 'as', 'its grainline'], rows(tell)),
       '',
-      ...cautions,
+      ...cautions.map((c) => renderPhrase(c, tell)),
       '',
       ...wrote.map((w) => `Wrote ${w}.`),
     ].join('\n');
@@ -203,10 +209,10 @@ async function run(call: Call): Promise<Answer> {
       out,
       /\.dxf$/i.test(out)
         ? writeDxfStrokes(drawLay(job, found).strokes)
-        : laySvg(job, found, { measures: true, style: fitting.body.show }),
+        : laySvg(job, found, { measures: true, tell: tellIn(fitting.body.show) }),
     );
     if (projector !== undefined) {
-      const pages = projectorPages(job, found);
+      const pages = projectorPages(job, found, tellIn(fitting.body.show));
       await io.writeFile(wrote[1]!, pages.lay);
       await io.writeFile(wrote[2]!, pages.calibration);
     }

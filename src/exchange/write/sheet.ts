@@ -16,7 +16,7 @@ import {
   sub,
 } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
-import { middleOf, middleSize, cutWords } from '../../garment/index.ts';
+import { cutWords, middleOf, middleSize, renderPhrase, TELL_BOTH } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import type { Belongs, DrawnText, Drawing, Stroke } from '../drawing/drawing.ts';
 
@@ -279,7 +279,7 @@ function pieceTexts(piece: NestedPiece, at: Point, pattern: Pattern): DrawnText[
   const texts = [
     word(piece.name, { x: centre.x + at.x - piece.name.length * size * 0.27, y: centre.y + at.y }, size),
     word(
-      cutWords(piece),
+      renderPhrase(cutWords(piece), TELL_BOTH),
       { x: centre.x + at.x - piece.name.length * size * 0.27, y: centre.y + at.y - size * 1.2 },
       size * 0.6,
     ),

@@ -1,8 +1,9 @@
-import { writeLength } from '../../garment/index.ts';
+import type { Phrase } from '../../garment/index.ts';
 import { movePoint } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { Lay, LayJob } from '../job/lay-job.ts';
 import { placementMotion } from '../job/unfold.ts';
+import { grainWords } from '../words/lay-words.ts';
 
 /** Where one end of a grainline stands on the cloth as spread: what a sewist checks with a tape before pinning. */
 export interface GrainEnd {
@@ -60,9 +61,7 @@ export function layMeasures(job: LayJob, lay: Lay): GrainEnd[] {
 }
 
 /** The two measures of one grainline in words: along the cloth both its ends stand equally far from the edge. */
-export function measureWords(ends: readonly GrainEnd[], style: { readonly in: 8 } | 'cm'): string[] {
+export function measureWords(ends: readonly GrainEnd[]): readonly Phrase[] {
   const [a, b] = ends.toSorted((x, y) => x.fromEnd - y.fromEnd);
-  if (!a || !b) return [];
-  const w = (mm: number): string => writeLength(mm, style);
-  return [`${w(a.fromEdge)} from ${a.edge}`, `${w(a.fromEnd)} and ${w(b.fromEnd)} from ${a.from}`];
+  return a && b ? grainWords(a.fromEdge, a.edge, [a.fromEnd, b.fromEnd], a.from) : [];
 }

@@ -1,5 +1,4 @@
-import type { Fold, Nap } from '../../garment/index.ts';
-import { say, writeLength, lengthStyle } from '../../garment/index.ts';
+import { len, renderPhrase, t, type Phrase, type Tell } from '../../garment/index.ts';
 import { svgNumber, svgPolyline, xmlText } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { LayDrawing, LayLayer, LyingPiece } from './lay-drawing.ts';
@@ -7,6 +6,7 @@ import { drawLay } from './lay-drawing.ts';
 import { placeWords, SMALL } from './lay-label.ts';
 import { layMeasures, longEdges, measureWords } from './lay-measures.ts';
 import type { Lay, LayJob } from '../job/lay-job.ts';
+import { edgeWord, layHead, layHow, layTitle, lyingWords } from '../words/lay-words.ts';
 
 const PLACES = 3;
 const num = (v: number): string => svgNumber(v, PLACES);
@@ -20,24 +20,8 @@ const STROKE: Readonly<Record<LayLayer, string>> = {
   FLAW: 'stroke="#a33" stroke-width="1" stroke-dasharray="4 3"',
 };
 
-const LIES: Readonly<Record<Fold, string>> = {
-  none: 'open, in a single layer, right side up',
-  lengthwise: 'folded lengthwise, selvages together, right sides facing',
-  crosswise: 'folded crosswise, cut ends together',
-  partial: 'partly folded, one selvage turned in',
-  double: 'both selvages folded to the middle',
-};
-const NAPS: Readonly<Record<Nap, string>> = {
-  'one-way': 'all tops one way (nap)',
-  'two-way': 'tops either way',
-  free: 'pieces turned freely',
-};
-const AS: Readonly<Record<Lay['placements'][number]['as'], string>> = {
-  single: '',
-  pair: ', pair',
-  'on-fold': ', on fold',
-  opened: '',
-};
+/** Length of the bar that checks the scale, mm. */
+const BAR_MM = 100;
 
 /** Paths of a drawing, y turned downwards for SVG. */
 export function drawingPaths(drawing: LayDrawing, style: (layer: LayLayer) => string): string[] {
@@ -60,11 +44,11 @@ const words = (text: string, { at, size, turn, anchor }: Words): string =>
 /** Name and measures inside a piece; what finds no room there comes back as a note to stand below, and the piece bears its number. */
 function pieceWords(
   piece: LyingPiece,
-  measures: readonly string[],
+  measures: readonly Phrase[],
   height: number,
+  say: (words: Phrase) => string,
 ): { text: string[]; note: string | null } {
-  const name = `${piece.number} ${piece.name}${AS[piece.placement.as]}`;
-  const lines = [name, ...measures];
+  const lines = [lyingWords(piece.number, piece.name, piece.placement.as), ...measures].map(say);
   const note = lines.join(', ');
   const whole = placeWords(lines, piece.outline, piece.grain);
   const shown = whole ? lines : [String(piece.number)];
@@ -85,19 +69,20 @@ function pieceWords(
 
 /**
  * The lay as one plain SVG at true scale (1 unit = 1 mm). With `measures`, each piece tells how far its grainline runs from selvage or fold and where
- * its ends stand from the cut end; selvages, folds and cut end are named, and a bar of 100 mm (3 15/16 in) checks the scale.
+ * its ends stand from the cut end; selvages, folds and cut end are named, and a bar of 100 mm checks the scale. The words in the person's unit.
  */
 export function laySvg(
   job: LayJob,
   lay: Lay,
-  options: { readonly measures: boolean; readonly style?: 'in' | 'cm' },
+  options: { readonly measures: boolean; readonly tell: Tell },
 ): string {
   const drawing = drawLay(job, lay);
-  const style = lengthStyle(options.style ?? 'cm', 8);
+  // A tape laid on cloth is read to the eighth.
+  const say = (words: Phrase): string => renderPhrase(words, { ...options.tell, fraction: 8 });
   const ends = layMeasures(job, lay);
   const written = drawing.pieces.map((piece) => {
     const own = ends.filter((m) => m.piece === piece.placement.piece && m.copy === piece.placement.copy);
-    return pieceWords(piece, options.measures ? measureWords(own, style) : [], drawing.height);
+    return pieceWords(piece, options.measures ? measureWords(own) : [], drawing.height, say);
   });
   const notes = written
     .flatMap((w) => w.note ?? [])
@@ -108,35 +93,37 @@ export function laySvg(
   const edges = longEdges(job, lay);
   const foot = drawing.height + 18;
   const line = (
-    text: string,
+    said: Phrase,
     x: number,
     y: number,
     size: number,
     anchor: Words['anchor'] = 'start',
     turn = 0,
-  ) => words(text, { at: { x, y }, size, turn, anchor });
+  ) => words(say(said), { at: { x, y }, size, turn, anchor });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${num(w)}mm" height="${num(h)}mm" viewBox="${-side} ${-top} ${num(w)} ${num(h)}" font-family="sans-serif" fill="#111">`,
-    `<title>Lay: ${xmlText(lay.cloth)}, ${num(lay.width)} mm wide, ${num(lay.length)} mm long</title>`,
+    `<title>${xmlText(say(layTitle(lay)))}</title>`,
     `<rect x="${-side}" y="${-top}" width="${num(w)}" height="${num(h)}" fill="#fff"/>`,
     ...drawingPaths(drawing, (layer) => STROKE[layer]),
     ...written.flatMap((x) => x.text),
+    line(layHead(lay), 0, -40, 16),
+    line(layHow(lay.fold, job.nap, job.gap), 0, -22, 10),
+    line(t`${edgeWord(edges.far)}`, drawing.width, -4, 9, 'end'),
+    line(t`${edgeWord(edges.near)}`, drawing.width, drawing.height + 11, 9, 'end'),
     line(
-      `${capital(lay.cloth)}: ${writeLength(lay.length, style)} of cloth ${writeLength(lay.width, style)} wide`,
-      0,
-      -40,
-      16,
+      t`${edgeWord(job.fold === 'crosswise' ? 'fold' : 'cut end')}`,
+      -6,
+      drawing.height / 2,
+      9,
+      'middle',
+      90,
     ),
-    line(`${capital(LIES[lay.fold])}; ${NAPS[job.nap]}; ${say(job.gap)} between pieces`, 0, -22, 10),
-    line(edges.far, drawing.width, -4, 9, 'end'),
-    line(edges.near, drawing.width, drawing.height + 11, 9, 'end'),
-    line(job.fold === 'crosswise' ? 'fold' : 'cut end', -6, drawing.height / 2, 9, 'middle', 90),
-    `<path d="M0 ${num(foot)}v8m0 -4h100m0 -4v8" stroke="#111" stroke-width="0.8" fill="none"/>`,
-    line('100 mm (3 15/16 in)', 106, foot + 7, 9),
-    ...notes.map((note, i) => line(note, 0, foot + 24 + 16 * i, 10)),
+    `<path d="M0 ${num(foot)}v8m0 -4h${BAR_MM}m0 -4v8" stroke="#111" stroke-width="0.8" fill="none"/>`,
+    line(t`${len(BAR_MM)}`, BAR_MM + 6, foot + 7, 9),
+    ...notes.map((note, i) =>
+      words(note, { at: { x: 0, y: foot + 24 + 16 * i }, size: 10, turn: 0, anchor: 'start' }),
+    ),
     '</svg>',
     '',
   ].join('\n');
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

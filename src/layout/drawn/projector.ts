@@ -1,8 +1,11 @@
+import { renderPhrase, type Phrase, type Tell } from '../../garment/index.ts';
+import { xmlText } from '../../geometry/index.ts';
 import type { LayLayer } from './lay-drawing.ts';
 import { drawLay } from './lay-drawing.ts';
 import { placeWords } from './lay-label.ts';
 import { drawingPaths } from './lay-svg.ts';
 import type { Lay, LayJob } from '../job/lay-job.ts';
+import { calibrationWords, PROJECTOR_TITLES } from '../words/lay-words.ts';
 
 /** Side of the calibration squares, mm: metric and inch rulers can both check it at 500 mm and 20 in. */
 const GRID_MM = 100;
@@ -20,7 +23,7 @@ function page(width: number, height: number, body: readonly string[], title: str
   const [w, h] = [width + 2 * margin, height + 2 * margin];
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="${-margin} ${-margin} ${w} ${h}">`,
-    `<title>${title}</title>`,
+    `<title>${xmlText(title)}</title>`,
     `<rect x="${-margin}" y="${-margin}" width="${w}" height="${h}" fill="#000"/>`,
     ...body,
     '</svg>',
@@ -32,7 +35,8 @@ function page(width: number, height: number, body: readonly string[], title: str
  * Two pages for a projector, white on black. The first calibrates: a grid whose squares must measure 100 mm and whose diagonals must be equal
  * (else the throw is not square to the table). The second is the lay on one sheet: cutting lines, grain, folds and numbers, nothing else.
  */
-export function projectorPages(job: LayJob, lay: Lay): { calibration: string; lay: string } {
+export function projectorPages(job: LayJob, lay: Lay, tell: Tell): { calibration: string; lay: string } {
+  const say = (words: Phrase): string => renderPhrase(words, tell);
   const drawing = drawLay(job, lay);
   const w = Math.ceil(drawing.width / GRID_MM) * GRID_MM;
   const h = Math.ceil(drawing.height / GRID_MM) * GRID_MM;
@@ -42,9 +46,9 @@ export function projectorPages(job: LayJob, lay: Lay): { calibration: string; la
   const side = Math.min(w, h, 500);
   grid.push(
     `<path d="M0 0L${side} ${side}M${side} 0L0 ${side}" ${LINE} fill="none" stroke-dasharray="12 8"/>`,
-    ...['Each square 100 mm (3 15/16 in)', 'Both dashed lines equally long'].map(
+    ...calibrationWords(GRID_MM).map(
       (words, k) =>
-        `<text x="0" y="${k * 22 - 30}" font-size="18" fill="#fff" font-family="sans-serif">${words}</text>`,
+        `<text x="0" y="${k * 22 - 30}" font-size="18" fill="#fff" font-family="sans-serif">${xmlText(say(words))}</text>`,
     ),
   );
   const style = (layer: LayLayer): string =>
@@ -61,12 +65,12 @@ export function projectorPages(job: LayJob, lay: Lay): { calibration: string; la
     return `<text x="${at.x.toFixed(1)}" y="${(drawing.height - at.y + size * 0.35).toFixed(1)}" font-size="${size.toFixed(1)}" fill="#fff" text-anchor="middle" font-family="sans-serif">${number}</text>`;
   });
   return {
-    calibration: page(w, h, grid, 'Calibration', WORDS_MM),
+    calibration: page(w, h, grid, say(PROJECTOR_TITLES.calibration), WORDS_MM),
     lay: page(
       Math.ceil(drawing.width),
       Math.ceil(drawing.height),
       [...drawingPaths(shown, style), ...numbers],
-      'Lay',
+      say(PROJECTOR_TITLES.lay),
       MARGIN_MM,
     ),
   };

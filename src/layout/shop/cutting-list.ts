@@ -1,5 +1,5 @@
-import { cutWords } from '../../garment/index.ts';
-import type { Cloth, DrawnPiece } from '../../garment/index.ts';
+import { called, countOf, cutWords, t } from '../../garment/index.ts';
+import type { Cloth, DrawnPiece, Phrase } from '../../garment/index.ts';
 import type { Lay, Placement } from '../job/lay-job.ts';
 
 /** One line of the cutting list. */
@@ -9,28 +9,45 @@ export interface CuttingLine {
   readonly name: string;
   readonly cloth: Cloth;
   /** `Cut 2 of the main cloth, a mirrored pair`. */
-  readonly cut: string;
+  readonly cut: Phrase;
   /** Notches to clip, by edge. */
   readonly notches: readonly { readonly edge: string; readonly count: number }[];
   /** Marks to transfer to the cloth. */
-  readonly marks: readonly string[];
+  readonly marks: readonly Phrase[];
   /** Ends of the fold and other middles to be marked by a small clip. */
-  readonly centres: readonly string[];
+  readonly centres: readonly Phrase[];
 }
 
-const MARK_WORDS: Readonly<Record<DrawnPiece['marks'][number]['kind'], string>> = {
-  'bust-point': 'bust point',
-  'dart-point': 'dart point',
-  dot: 'dot',
-  button: 'button',
-  drill: 'drill hole',
+type MarkKind = DrawnPiece['marks'][number]['kind'] | 'placement';
+const MARK: Readonly<Record<MarkKind, readonly [one: Phrase, more: Phrase]>> = {
+  'bust-point': [t`bust point`, t`bust points`],
+  'dart-point': [t`dart point`, t`dart points`],
+  dot: [t`dot`, t`dots`],
+  button: [t`button`, t`buttons`],
+  drill: [t`drill hole`, t`drill holes`],
+  placement: [t`placement line`, t`placement lines`],
 };
 
-/** How often each word stands in a list: `2 dart points`. */
-function tally(words: readonly string[]): string[] {
-  const counts = new Map<string, number>();
-  for (const w of words) counts.set(w, (counts.get(w) ?? 0) + 1);
-  return [...counts].map(([w, n]) => (n === 1 ? w : `${n} ${w}s`));
+/** How often each stands in a list. */
+function counted<T>(all: readonly T[]): readonly (readonly [T, number])[] {
+  const counts = new Map<T, number>();
+  for (const one of all) counts.set(one, (counts.get(one) ?? 0) + 1);
+  return [...counts];
+}
+
+/** What to mark on a piece: `2 dart points`, `bust point`. A dart's name is the person's own, so it is counted, not put into the plural. */
+function markWords(piece: DrawnPiece): Phrase[] {
+  const placements = piece.lines.filter((l) => l.kind === 'placement');
+  const kinds: MarkKind[] = [
+    ...piece.marks.map((m) => m.kind),
+    ...placements.map(() => 'placement' as const),
+  ];
+  return [
+    ...counted(kinds).map(([kind, n]) => (n === 1 ? MARK[kind][0] : countOf(n, ...MARK[kind]))),
+    ...counted(piece.darts.map((d) => d.name)).map(([name, n]) =>
+      n === 1 ? t`${called(name)}` : t`${n} × ${called(name)}`,
+    ),
+  ];
 }
 
 /** What to cut, clip and mark, by cloth and then by number. */
@@ -46,12 +63,8 @@ function cuttingList(pieces: readonly DrawnPiece[]): CuttingLine[] {
       notches: piece.edges
         .filter((e) => e.notches.length > 0)
         .map((e) => ({ edge: e.name, count: e.notches.reduce((n, notch) => n + notch.count, 0) })),
-      marks: tally([
-        ...piece.marks.map((m) => MARK_WORDS[m.kind]),
-        ...piece.darts.map((d) => d.name),
-        ...piece.lines.filter((l) => l.kind === 'placement').map(() => 'placement line'),
-      ]),
-      centres: piece.edges.filter((e) => e.kind === 'fold').map((e) => `both ends of the ${e.name}`),
+      marks: markWords(piece),
+      centres: piece.edges.filter((e) => e.kind === 'fold').map((e) => t`both ends of the ${called(e.name)}`),
     }))
     .sort((a, b) => order.indexOf(a.cloth) - order.indexOf(b.cloth) || a.number - b.number);
 }

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import type { Cloth, LaySettings } from '../../garment/index.ts';
+import { renderPhrase, tellIn, type Cloth, type LaySettings, type Phrase } from '../../garment/index.ts';
 import { bundles, cuttingCautions } from '../../layout/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { amountText } from '../parts/amount.tsx';
@@ -30,6 +30,7 @@ interface Props {
 /** For the cutting table: where each grainline lies, in the order of cutting; what to clip and mark; the lay as a picture and as files. */
 export function CuttingHelps({ bench, cloth, settings, picture, lay, put }: Props) {
   const { fitting, made, show } = bench;
+  const say = (words: Phrase): string => renderPhrase(words, tellIn(show));
   const [trouble, setTrouble] = useState<string | null>(null);
   const bundle = useMemo(
     () => bundles(made.garment.pieces).find((b) => b.cloth === cloth),
@@ -58,17 +59,19 @@ export function CuttingHelps({ bench, cloth, settings, picture, lay, put }: Prop
           onPick={(fibre) => put({ fibre }, FIBRES[fibre])}
         />
       </div>
-      {cuttingCautions(settings.tool, synthetic).map((caution) => (
-        <p key={caution} className="small">
-          {caution}
-        </p>
-      ))}
+      {cuttingCautions(settings.tool, synthetic)
+        .map(say)
+        .map((caution) => (
+          <p key={caution} className="small">
+            {caution}
+          </p>
+        ))}
       <div className="row" role="group" aria-label="The lay on paper and as files">
         <button type="button" className="act" onClick={() => take('measured', printPicture)}>
           Print the lay
         </button>
         <span className="small">or save it as a drawing (SVG):</span>
-        {FILES.map(([kind, say]) => (
+        {FILES.map(([kind, words]) => (
           <button
             key={kind}
             type="button"
@@ -77,7 +80,7 @@ export function CuttingHelps({ bench, cloth, settings, picture, lay, put }: Prop
               take(kind, (svg) => saveFile(`${fitting.title}, ${cloth}, ${kind}.svg`, svg, 'image/svg+xml'))
             }
           >
-            {say}
+            {words}
           </button>
         ))}
       </div>
@@ -142,12 +145,13 @@ export function CuttingHelps({ bench, cloth, settings, picture, lay, put }: Prop
                     <th scope="row">
                       {line.number} {line.name}
                     </th>
-                    <td>{line.cut}</td>
+                    <td>{say(line.cut)}</td>
                     <td>
-                      {[...line.notches.map((n) => `${n.edge}: ${n.count}`), ...line.centres].join('; ') ||
-                        '–'}
+                      {[...line.notches.map((n) => `${n.edge}: ${n.count}`), ...line.centres.map(say)].join(
+                        '; ',
+                      ) || '–'}
                     </td>
-                    <td>{line.marks.join(', ') || '–'}</td>
+                    <td>{line.marks.map(say).join(', ') || '–'}</td>
                   </tr>
                 ))}
               </tbody>

@@ -1,4 +1,11 @@
-import type { Cloth, Finding, Garment, Fold, LaySettings } from '../../garment/index.ts';
+import {
+  tellIn,
+  type Cloth,
+  type Finding,
+  type Garment,
+  type Fold,
+  type LaySettings,
+} from '../../garment/index.ts';
 import { movePoint } from '../../geometry/index.ts';
 import {
   clothNeeds,
@@ -163,8 +170,8 @@ const doings = {
   file: ({ kind, show }: { kind: LayFile; show: 'in' | 'cm' }): string => {
     if (!job || !best) throw new Error('There is no lay yet to make a file of.');
     if (kind === 'measured' || kind === 'plain')
-      return laySvg(job, best, { measures: kind === 'measured', style: show });
-    return projectorPages(job, best)[kind === 'projector' ? 'lay' : 'calibration'];
+      return laySvg(job, best, { measures: kind === 'measured', tell: tellIn(show) });
+    return projectorPages(job, best, tellIn(show))[kind === 'projector' ? 'lay' : 'calibration'];
   },
   /** What to buy at each width, open or folded as is shorter, told width by width. */
   needs: (

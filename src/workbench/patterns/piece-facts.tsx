@@ -7,6 +7,8 @@ import {
   levelName,
   middleSize,
   drawnSide,
+  renderPhrase,
+  tellIn,
   timesWords,
   wornOnce,
   wornPair,
@@ -15,6 +17,7 @@ import {
   type EdgeKind,
   type NestedPiece,
   type Pattern,
+  type Phrase,
 } from '../../garment/index.ts';
 import { pathLength } from '../../geometry/index.ts';
 import { Amount } from '../parts/amount.tsx';
@@ -33,7 +36,10 @@ const KINDS: Record<EdgeKind, string> = {
 };
 
 /** The usual ways to cut a piece, and how this one is cut, by what they are called. */
-function waysToCut(piece: NestedPiece): ReadonlyMap<string, NestedPiece['worn']> {
+function waysToCut(
+  piece: NestedPiece,
+  say: (words: Phrase) => string,
+): ReadonlyMap<string, NestedPiece['worn']> {
   const drawn = drawnSide(piece);
   const ways = [
     piece.worn,
@@ -44,7 +50,7 @@ function waysToCut(piece: NestedPiece): ReadonlyMap<string, NestedPiece['worn']>
     wornOnce('left'),
     wornOnce('right'),
   ];
-  return new Map(ways.map((worn) => [timesWords({ ...piece, worn }), worn]));
+  return new Map(ways.map((worn) => [say(timesWords({ ...piece, worn })), worn]));
 }
 
 interface Props {
@@ -63,9 +69,10 @@ export function PieceFacts(props: Props) {
   const { pattern, piece, change } = props;
   const follower = pattern.followers.find((f) => f.piece === piece.id);
   const edge = piece.edges.find((e) => e.id === props.edge);
-  const ways = waysToCut(piece);
-  const put = (part: Partial<NestedPiece>, say: string, merge?: string) =>
-    change((p) => putPiece(p, piece.id, part), say, merge);
+  const say = (words: Phrase): string => renderPhrase(words, tellIn(props.show));
+  const ways = waysToCut(piece, say);
+  const put = (part: Partial<NestedPiece>, said: string, merge?: string) =>
+    change((p) => putPiece(p, piece.id, part), said, merge);
   return (
     <div className="stack">
       <div className="row about">
@@ -105,7 +112,7 @@ export function PieceFacts(props: Props) {
         <label className="field">
           <span className="label">Cut</span>
           <select
-            value={timesWords(piece)}
+            value={say(timesWords(piece))}
             onChange={(e) => {
               const worn = ways.get(e.target.value);
               if (worn) put({ worn }, `${piece.name}: how many to cut`);

@@ -1,4 +1,4 @@
-import { cutWords } from '../../garment/index.ts';
+import { cutWords, renderPhrase, tellIn } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { pathLength } from '../../geometry/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -24,7 +24,7 @@ export function PiecePanel({ bench, piece, edge, onEdge, onChoose, onWalk }: Pro
         <h2>
           {piece.number} {piece.name}
         </h2>
-        <p className="small">{cutWords(piece)}</p>
+        <p className="small">{renderPhrase(cutWords(piece), tellIn(show))}</p>
         <table>
           <thead>
             <tr>

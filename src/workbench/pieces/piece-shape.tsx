@@ -1,7 +1,7 @@
 import { memo, useState } from 'react';
-import { cutWords } from '../../garment/index.ts';
+import { cutWords, renderPhrase } from '../../garment/index.ts';
 import { notchTeeth } from '../../cut/index.ts';
-import type { DrawnPiece, Finding, Pattern } from '../../garment/index.ts';
+import type { DrawnPiece, Finding, Pattern, Tell } from '../../garment/index.ts';
 import { add, pathLength, scale } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
 import { amountText } from '../parts/amount.tsx';
@@ -43,9 +43,9 @@ function beforeD(before: DrawnPiece, now: DrawnPiece): string {
 }
 
 /** What a screen reader says of a piece. */
-export function pieceWords(piece: DrawnPiece, findings: readonly Finding[]): string {
+export function pieceWords(piece: DrawnPiece, findings: readonly Finding[], tell: Tell): string {
   const open = findings.filter((f) => f.where.piece === piece.id && f.severity !== 'note').length;
-  return `${piece.number} ${piece.name}. ${cutWords(piece)}${open ? `, ${open} to settle` : ''}`;
+  return `${piece.number} ${piece.name}. ${renderPhrase(cutWords(piece), tell)}${open ? `, ${open} to settle` : ''}`;
 }
 
 interface Props {
