@@ -61,6 +61,8 @@ export interface ProposedEdge {
   /** How sure role and half are, 0..1, and why they are thought so. */
   readonly confidence?: number;
   readonly because?: Evidence;
+  /** A person said what it is. */
+  readonly told?: true;
   /** What else it may be, the likeliest first. */
   readonly otherwise?: readonly { readonly role: EdgeRole; readonly half?: Half }[];
 }
@@ -162,6 +164,8 @@ export interface Proposal {
   readonly pieces: readonly ProposedPiece[];
   readonly seams: readonly ProposedSeam[];
   readonly followers: readonly ProposedFollower[];
+  /** The pieces before it was looked for what they are and what is sewn together: from these it is found again. Absent where their maker wrote it. */
+  readonly begun?: readonly ProposedPiece[];
   /** What only a person can say, and what the file says of it. */
   readonly asks: Asks;
   /** The pattern as its maker wrote it, when the file carries it (our own files). */

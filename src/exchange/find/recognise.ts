@@ -25,14 +25,12 @@ import type { Outline } from './outline.ts';
 import { splitAtOpenings } from './opening.ts';
 import { findPiece } from './piece.ts';
 import type { Proposal, ProposedPiece } from './proposal.ts';
-import { findRoles } from './role/find-roles.ts';
 import { scaled } from './scaled.ts';
-import { findSeams } from './seams.ts';
 import { readShapes } from './glyph/read-shapes.ts';
 import { findNamedSizes, sizeCounts } from './glyph/shape-sizes.ts';
 import { spreadPieces } from './spread.ts';
 import { findScale } from './square.ts';
-import { splitUnderlaps } from './underlap.ts';
+import { findTogether } from './together.ts';
 import { wholeProposal } from './whole.ts';
 
 export interface RecogniseOptions extends ReadOptions {
@@ -122,9 +120,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   budget.look();
   const mouthed = withPocketMouths(pieces);
   const split = splitAtOpenings(mouthed, findFollowers(mouthed));
-  // What edges are says what may be sewn together, and what is sewn together what they are: each is asked twice.
-  const first = findRoles(split.pieces, findSeams(split.pieces, split.followers), split.followers);
-  const { pieces: cut, seams } = splitUnderlaps(first, findSeams(first, split.followers));
+  const { pieces: joined, seams } = findTogether(split.pieces, split.followers);
   budget.report('finding seams', 1, 1);
   return {
     name: drawing.name,
@@ -133,9 +129,10 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     assembly,
     sheet,
     sizes: sizes.sizes,
-    pieces: findRoles(settleKinds(cut, seams), seams, split.followers),
+    pieces: joined,
     seams,
     followers: split.followers,
+    begun: split.pieces,
     asks: findAsks(sheet, allowance),
     findings,
   };
@@ -199,25 +196,4 @@ function byPlace(a: Nest, b: Nest): number {
   const level =
     Math.min(p.maxY, q.maxY) - Math.max(p.minY, q.minY) > 0.5 * Math.min(p.maxY - p.minY, q.maxY - q.minY);
   return level ? p.minX - q.minX : q.maxY - p.maxY;
-}
-
-/** Edges that no seam takes: the lowest one across the grain is a hem, the others are free. */
-function settleKinds(pieces: readonly ProposedPiece[], seams: Proposal['seams']): ProposedPiece[] {
-  const joined = new Set(
-    seams
-      .filter((seam) => seam.rank === 1)
-      .flatMap((seam) => [...seam.a, ...seam.b].map((ref) => `${ref.piece} ${ref.edge}`)),
-  );
-  return pieces.map((piece) => ({
-    ...piece,
-    edges: piece.edges.map((edge) => {
-      if (edge.kind !== 'seam' || joined.has(`${piece.id} ${edge.id}`)) return edge;
-      const bottom = edge.place === 'below';
-      return {
-        ...edge,
-        kind: bottom ? ('hem' as const) : ('free' as const),
-        evidence: `${edge.evidence}; no other edge fits it`,
-      };
-    }),
-  }));
 }

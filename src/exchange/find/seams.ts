@@ -89,15 +89,15 @@ export function findSeams(
     seams.push(asSeam(told, apart !== null || maybeOpening(one) ? 2 : 1, seams.length + 1));
   }
   seams.push(...followerSeams(edges, chosen, followers, layers, seams.length));
-  const firsts = new Set(seams.map(seamKey));
+  const firsts = new Set(seams.map(seamEdges));
   const ranks = new Map<string, number>();
   for (const one of others.toSorted((p, q) => q.fit.score - p.fit.score)) {
     const seam = asSeam(one, 2, seams.length + 1);
-    if (firsts.has(seamKey(seam))) continue;
+    if (firsts.has(seamEdges(seam))) continue;
     const rank =
       1 + Math.max(...[...seam.a, ...seam.b].map((ref) => ranks.get(`${ref.piece} ${ref.edge}`) ?? 1));
     if (rank > ALTERNATIVES) continue;
-    firsts.add(seamKey(seam));
+    firsts.add(seamEdges(seam));
     for (const ref of [...seam.a, ...seam.b]) ranks.set(`${ref.piece} ${ref.edge}`, rank);
     seams.push({ ...seam, rank });
   }
@@ -159,7 +159,8 @@ function isCentre(edge: SewnEdge): boolean {
     piece.cut.mirrored &&
     Math.abs(chord.y) > 0.7 * Math.hypot(chord.x, chord.y) &&
     edge.lengths[m]! > 40 &&
-    edge.edges.every((one) => one.place === 'left' || one.place === 'right')
+    edge.edges.every((one) => one.place === 'left' || one.place === 'right') &&
+    edge.edges.every((one) => !one.told || one.role === 'centre' || one.role === 'rise')
   );
 }
 
@@ -369,7 +370,8 @@ function followerSeams(
   return seams;
 }
 
-const seamKey = (seam: Pick<ProposedSeam, 'a' | 'b'>): string =>
+/** Which edges a seam joins, whichever is named first. */
+export const seamEdges = (seam: Pick<ProposedSeam, 'a' | 'b'>): string =>
   [seam.a, seam.b]
     .map((refs) =>
       refs

@@ -37,6 +37,42 @@ describe('a role that a person says', () => {
   });
 });
 
+describe('the seams', () => {
+  const firsts = ({ seams }: ReturnType<typeof bare>) =>
+    seams
+      .filter((seam) => seam.rank === 1)
+      .map((seam) => seam.id)
+      .toSorted();
+  const proposal = bare();
+  const front = proposal.pieces.find((piece) => piece.role === 'front')!;
+  const joining = ({ seams }: ReturnType<typeof bare>, piece: string, edge: string) =>
+    seams.filter((seam) => [...seam.a, ...seam.b].some((ref) => ref.piece === piece && ref.edge === edge));
+
+  it('follow what a person says an edge is: a hem is sewn to nothing', () => {
+    const side = front.edges.find((edge) => edge.role === 'side')!;
+    expect(joining(proposal, front.id, side.id)[0]!.rank).toBe(1);
+    const said = { pieces: { [front.id]: { edges: { [side.id]: { role: 'hem' } } } } } as const;
+    const told = rolesAsTold(proposal, said);
+    expect(joining(told, front.id, side.id).filter((seam) => seam.rank === 1)).toEqual([]);
+    const { pattern } = patternFrom(proposal, { ...said, garment: 'top' });
+    const made = pattern.pieces.find((piece) => piece.name === front.name)!;
+    const hem = made.edges.find((edge) => edge.name === side.name)!;
+    expect(hem.role).toBe('hem');
+    expect(
+      pattern.seams.filter((seam) =>
+        [...seam.a, ...seam.b].some((ref) => ref.piece === made.id && ref.edge === hem.id),
+      ),
+    ).toEqual([]);
+  });
+
+  it('keep their ids where the answer is what was thought, so that what was said of them stands', () => {
+    const told = rolesAsTold(proposal, { pieces: { [front.id]: { role: 'front', half: 'front' } } });
+    expect(firsts(told)).toEqual(firsts(proposal));
+    const ids = told.seams.map((seam) => seam.id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
 describe('a piece drawn the other way round', () => {
   it('is turned over by itself: its centre lies at the smaller x, and its seams still meet', () => {
     const { drawing } = patternSheet(TEE, { semantics: false });

@@ -158,7 +158,7 @@ export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: 
         onSize={(id, label) => setSizes({ ...sizes, [id]: label })}
       />
       <SeamTicks
-        seams={found.seams}
+        seams={now.seams}
         refused={refused}
         taken={taken}
         onRefused={setRefused}

@@ -75,13 +75,14 @@ export interface Found {
   readonly tiles: Tiles | null;
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly evidence: string }[];
   readonly pieces: readonly FoundPiece[];
-  readonly seams: readonly {
-    readonly id: string;
-    readonly say: string;
-    readonly evidence: string;
-    readonly score: number;
-    readonly rank: number;
-  }[];
+  readonly seams: readonly FoundSeam[];
+}
+export interface FoundSeam {
+  readonly id: string;
+  readonly say: string;
+  readonly evidence: string;
+  readonly score: number;
+  readonly rank: number;
 }
 
 /** Pages put together, as a picture to confirm or correct. Pages are counted from 0. */
@@ -147,6 +148,17 @@ function foundPieces(p: Proposal): FoundPiece[] {
   });
 }
 
+function foundSeams(p: Proposal): FoundSeam[] {
+  const say = (refs: Proposal['seams'][number]['a']): string => refs.map((r) => edgeName(p, r)).join(' + ');
+  return p.seams.map(({ id, a, b, evidence, score, rank }) => ({
+    id,
+    say: `${say(a)} to ${say(b)}`,
+    evidence,
+    score,
+    rank,
+  }));
+}
+
 const doings = {
   read: async ({ bytes, name, scaleBy, assembly }: ReadAsk, tell: (p: Progress) => void): Promise<Found> => {
     const options = { onProgress: tell, clock: () => performance.now() };
@@ -158,7 +170,6 @@ const doings = {
       ...(assembly ? { assembly } : {}),
     });
     const p = proposal;
-    const say = (refs: Proposal['seams'][number]['a']): string => refs.map((r) => edgeName(p, r)).join(' + ');
     return {
       name: p.name,
       summary: proposalSummary(p),
@@ -169,20 +180,14 @@ const doings = {
       tiles: tilesOf(drawing, p.assembly),
       sizes: p.sizes.map(({ id, label, evidence }) => ({ id, label, evidence })),
       pieces: foundPieces(p),
-      seams: p.seams.map((s) => ({
-        id: s.id,
-        say: `${say(s.a)} to ${say(s.b)}`,
-        evidence: s.evidence,
-        score: s.score,
-        rank: s.rank,
-      })),
+      seams: foundSeams(p),
     };
   },
-  /** The pieces found again with what a person said of some of them, and the garment they then make. */
-  again: (corrections: Corrections): Pick<Found, 'pieces' | 'garment'> => {
+  /** Pieces and seams found again with what a person said of some of them, and the garment they then make. */
+  again: (corrections: Corrections): Pick<Found, 'pieces' | 'seams' | 'garment'> => {
     if (!proposal) throw new Error('Nothing has been read yet.');
     const told = rolesAsTold(proposal, corrections);
-    return { pieces: foundPieces(told), garment: guessGarment(told) };
+    return { pieces: foundPieces(told), seams: foundSeams(told), garment: guessGarment(told) };
   },
   make: (corrections: Corrections): { pattern: Pattern; findings: readonly Finding[] } => {
     if (!proposal) throw new Error('Nothing has been read yet.');

@@ -1,6 +1,5 @@
-import type { Found } from './read-worker.ts';
+import type { FoundSeam } from './read-worker.ts';
 
-type FoundSeam = Found['seams'][number];
 interface Props {
   readonly seams: readonly FoundSeam[];
   /** First choices said to be none. */

@@ -3,7 +3,7 @@ import type { PieceCorrection } from '../../exchange/index.ts';
 import type { Caller } from '../call/index.ts';
 import type { Found, ReadDoings } from './read-worker.ts';
 
-type Pieces = Pick<Found, 'pieces' | 'garment'>;
+type Again = Pick<Found, 'pieces' | 'seams' | 'garment'>;
 
 /** Only what was said of roles: nothing else makes the rest be looked for anew. */
 function rolesSaid(said: Readonly<Record<string, PieceCorrection>>): Record<string, PieceCorrection> {
@@ -18,26 +18,26 @@ function rolesSaid(said: Readonly<Record<string, PieceCorrection>>): Record<stri
   return Object.fromEntries(roles.filter(([, one]) => one.role || Object.keys(one.edges ?? {}).length > 0));
 }
 
-/** The pieces as they were found, and found again after every answer with what was said standing fast. */
+/** Pieces and seams as they were found, and found again after every answer with what was said standing fast. */
 export function useFoundAgain(
   found: Found,
   reader: Caller<ReadDoings>,
   said: Readonly<Record<string, PieceCorrection>>,
-): { now: Pieces; busy: boolean } {
+): { now: Again; busy: boolean } {
   const key = useMemo(() => JSON.stringify(rolesSaid(said)), [said]);
-  const [again, setAgain] = useState<{ key: string; pieces: Pieces } | null>(null);
+  const [again, setAgain] = useState<{ key: string; found: Again } | null>(null);
   const none = key === '{}';
   useEffect(() => {
     if (none) return;
     let wanted = true;
     reader
       .call('again', { pieces: JSON.parse(key) as Record<string, PieceCorrection> })
-      .then((pieces) => wanted && setAgain({ key, pieces }))
+      .then((now) => wanted && setAgain({ key, found: now }))
       // The last finding stands.
-      .catch(() => wanted && setAgain((last) => ({ key, pieces: last?.pieces ?? found })));
+      .catch(() => wanted && setAgain((last) => ({ key, found: last?.found ?? found })));
     return () => {
       wanted = false;
     };
   }, [key, none, reader, found]);
-  return none ? { now: found, busy: false } : { now: again?.pieces ?? found, busy: again?.key !== key };
+  return none ? { now: found, busy: false } : { now: again?.found ?? found, busy: again?.key !== key };
 }

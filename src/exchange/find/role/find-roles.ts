@@ -190,7 +190,7 @@ function asTold(piece: ProposedPiece, said: RolesTold[string] | undefined): Prop
       if (!own || (!own.role && !own.half)) return edge;
       return {
         ...edge,
-        ...(own.role ? { role: own.role } : {}),
+        ...(own.role ? { role: own.role, told: true } : {}),
         ...(own.half ? { half: own.half } : {}),
         confidence: 1,
         because,

@@ -6,15 +6,18 @@ import type { Meaning } from './company.ts';
 interface Known {
   readonly meaning: Meaning;
   readonly confidence: number;
+  /** A person said so. */
+  readonly told: boolean;
 }
 
 function knownOf({ piece, edges }: SewnEdge): Known | null {
   const [edge] = edges;
-  if (!edge?.role || !piece.role) return null;
+  if (!edge?.role || (!piece.role && !edge.told)) return null;
   const half = edge.half ?? (piece.half === 'front' || piece.half === 'back' ? piece.half : null);
   return {
-    meaning: { role: edge.role, half, piece: piece.role, halved: false, foot: edge.role },
-    confidence: Math.min(edge.confidence ?? 0, piece.confidence ?? 0),
+    meaning: { role: edge.role, half, piece: piece.role ?? 'other', halved: false, foot: edge.role },
+    confidence: edge.told ? 1 : Math.min(edge.confidence ?? 0, piece.confidence ?? 0),
+    told: edge.told ?? false,
   };
 }
 
@@ -22,6 +25,8 @@ function knownOf({ piece, edges }: SewnEdge): Known | null {
 const FITS = 0.25;
 const APART = 0.6;
 const HALVES = 0.25;
+/** What a person said weighs more than the surest guess: such a seam is only offered, however well it fits. */
+const TOLD = 1.3;
 /** A cap is eased into its armhole by so much at most, mm, and hardly ever stretched. *Common practice*. */
 const EASE_MM = 45;
 const SHORT_MM = 6;
@@ -43,11 +48,13 @@ export function roleFactor(a: SeamChain, b: SeamChain): number {
         continue;
       }
       const sure = own.confidence * other.confidence;
+      // What a person said is not doubted for the sake of a guess beside it.
+      const told = own.told || other.told;
       const fit = fits(own.meaning, other.meaning);
       if (fit === 'yes') surely = Math.min(surely, sure);
       else {
         all = false;
-        least = Math.min(least, 1 - sure * (fit === 'no' ? APART : HALVES));
+        least = Math.min(least, 1 - (told ? TOLD : sure) * (fit === 'no' ? APART : HALVES));
       }
     }
   }
