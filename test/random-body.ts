@@ -1,40 +1,22 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { surveyJoint, type Surveyed } from '../checks/survey.ts';
 import type { Body, MeasureId, Reading } from '../src/garment/index.ts';
 
-/**
- * Bodies drawn from the joint distribution of sewing measures in an open survey (ANSUR I, aggregates only; see the data's README), widened.
- * The data lie beside the repository; without them `surveyHere` is false and what needs them skips.
- */
-const file = join(
-  dirname(fileURLToPath(import.meta.url)),
-  '../../shared/data/anthropometry/joint-gaussian.json',
-);
-export const surveyHere = existsSync(file);
-
-interface Joint {
-  readonly vars: readonly string[];
-  readonly mean_mm: readonly number[];
-  readonly cov: readonly (readonly number[])[];
-}
-
-/** Names in the survey's file and ours; what is not named here has no measure of ours that means the same. */
-const MEASURE: Readonly<Record<string, MeasureId>> = {
-  stature: 'stature',
-  neckBase: 'neck-base-girth',
-  shoulderLen: 'shoulder-length',
-  upperBust: 'upper-bust-girth',
-  bust: 'bust-girth',
-  underbust: 'under-bust-girth',
-  waistNat: 'waist-girth',
-  hip: 'hip-girth',
-  backWaist: 'back-waist-length',
-  bustSpread: 'bust-spread',
-  armAxil: 'upper-arm-girth',
-  scyeDepth: 'scye-depth',
-  acrossBack: 'across-back',
-};
+/** What a random body is measured in: drawn together, as the rows of an open survey (checks/data: ANSUR I) vary together, widened. */
+const DRAWN: readonly Surveyed[] = [
+  'stature',
+  'neck-base-girth',
+  'shoulder-length',
+  'upper-bust-girth',
+  'bust-girth',
+  'under-bust-girth',
+  'waist-girth',
+  'hip-girth',
+  'back-waist-length',
+  'bust-spread',
+  'upper-arm-girth',
+  'scye-depth',
+  'across-back',
+];
 
 /** The survey's people are soldiers; everyone else spreads wider: standard deviations half as large again. */
 const WIDER = 1.5;
@@ -64,27 +46,22 @@ function cholesky(m: readonly (readonly number[])[]): number[][] {
 
 /**
  * Endless random bodies: `scale` 1 for adults; a child is an adult body scaled to its height, which keeps it plausible in its own
- * proportions only roughly (no open child survey lies beside the repository), so children's tests ask no more than this can carry.
+ * proportions only roughly (there is no open survey of children), so children's tests ask no more than this can carry.
  */
 export function randomBodies(wearer: 'woman' | 'man' | 'child', seed: number): () => Body {
-  const all = JSON.parse(readFileSync(file, 'utf8')) as Readonly<Record<'female' | 'male', Joint>>;
-  const { vars, mean_mm: mean, cov } = all[wearer === 'man' ? 'male' : 'female'];
-  const l = cholesky(cov);
+  const { mean, covariance } = surveyJoint(wearer === 'man' ? 'men' : 'women', DRAWN);
+  const l = cholesky(covariance);
   const random = seeded(seed);
   const normal = (): number => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
   let count = 0;
   return () => {
-    const z = vars.map(normal);
+    const z = DRAWN.map(normal);
     const scale = wearer === 'child' ? (980 + random() * 540) / mean[0]! : 1;
     const readings: Partial<Record<MeasureId, Reading[]>> = {};
     const put = (id: MeasureId, value: number): void => {
       readings[id] = [{ value: Math.round(value * scale) }];
     };
-    vars.forEach((name, k) => {
-      const value = mean[k]! + WIDER * l[k]!.reduce((sum, c, j) => sum + c * z[j]!, 0);
-      const id = MEASURE[name];
-      if (id) put(id, value);
-    });
+    DRAWN.forEach((id, k) => put(id, mean[k]! + WIDER * l[k]!.reduce((sum, c, j) => sum + c * z[j]!, 0)));
     put('wrist-girth', 155 + 9 * WIDER * normal());
     // A third of all bodies come without the measures people most often leave out.
     if (random() < 1 / 3) delete readings['upper-bust-girth'];

@@ -54,7 +54,7 @@ const LABELS = ['80', '84', '88', '92', '96', '100', '104', '110', '116', '122']
 /** ANSUR I women: constant, then the slopes on stature, bust, natural waist and hip. */
 export type Slopes = readonly [number, number, number, number, number];
 
-/** One regression per measure; the residual standard deviation beside it, mm. `women-table.test.ts` computes them again from the survey. */
+/** One regression per measure; the residual standard deviation beside it, mm. `checks/women-table.test.ts` computes them again from the survey. */
 export const ANSUR_WOMEN = {
   upperBust: [94.3, 0.0645, 0.5646, 0.1546, 0.0654], // 22
   underBust: [63.9, 0.0663, 0.4004, 0.3523, -0.0219], // 22
