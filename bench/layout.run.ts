@@ -1,9 +1,10 @@
 // Density reached on the academic strip-packing instances, beside the best published.
 import { existsSync, readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { Clipper, FillRule } from 'clipper2-ts';
 import type { Path64 } from 'clipper2-ts';
-import { availableParallelism } from 'node:os';
 import { nodeHands } from '../src/cli/index.ts';
 import { crew, stripForms } from '../src/layout/index.ts';
 import type { Kept, StripForms, StripJob } from '../src/layout/index.ts';
@@ -26,8 +27,11 @@ interface Instance {
   }[];
 }
 
+/** Where the instances are when no folder is given. */
+const KEPT = fileURLToPath(new URL('../checks/data/packing', import.meta.url));
+
 const USAGE =
-  '--instances DIR [--only shirts,swim] [--seconds 10,60,180] [--seeds 1,2,3] [--threads 2] [--json]';
+  '[--instances DIR] [--only shirts,swim] [--seconds 10,60,180] [--seeds 1,2,3] [--threads 2] [--json]';
 
 interface Row {
   readonly name: string;
@@ -48,9 +52,9 @@ export default async function run(args: readonly string[]): Promise<void> {
     return at < 0 ? undefined : args[at + 1];
   };
   const numbers = (name: string, none: string): number[] => (value(name) ?? none).split(',').map(Number);
-  const folder = value('--instances');
-  if (!folder || !existsSync(folder)) {
-    console.log(`This bench needs the strip-packing instances (JSON with strip_height and items): ${USAGE}`);
+  const folder = value('--instances') ?? KEPT;
+  if (!existsSync(folder)) {
+    console.log(`There is no folder ${folder} of strip-packing instances: ${USAGE}`);
     return;
   }
   const seeds = numbers('--seeds', '1,2,3');
