@@ -51,21 +51,23 @@ describe.each(ROLE_DRAWINGS)('%s', (name) => {
   });
 
   // Cutting lines that meet at unlike angles differ in length by more than their seams: there the drafter's own check must do.
-  it.runIf(drawingTruth(name).allowance === 0)('has seams that fit in every size', () => {
-    const matched = matchDrawing(drawing);
-    const { truth } = drawing;
-    for (const seam of truth.seams) {
-      const long = (refs: typeof seam.a, size: number) =>
-        refs.reduce((sum, [p, e]) => sum + matched[p]!.edges[e]!.found!.lengths[size]!, 0);
-      truth.sizes.forEach((size, k) => {
-        const extra = long(seam.a, k) - long(seam.b, k);
-        // A flattened curve is read within half a millimetre of its length.
-        const slack = 0.5;
-        expect(extra, `${JSON.stringify(seam)} ${size}`).toBeGreaterThan(seam.longer[0] - slack);
-        expect(extra, `${JSON.stringify(seam)} ${size}`).toBeLessThan(seam.longer[1] + slack);
-      });
-    }
-  });
+  if (drawingTruth(name).allowance === 0) {
+    it('has seams that fit in every size', () => {
+      const matched = matchDrawing(drawing);
+      const { truth } = drawing;
+      for (const seam of truth.seams) {
+        const long = (refs: typeof seam.a, size: number) =>
+          refs.reduce((sum, [p, e]) => sum + matched[p]!.edges[e]!.found!.lengths[size]!, 0);
+        truth.sizes.forEach((size, k) => {
+          const extra = long(seam.a, k) - long(seam.b, k);
+          // A flattened curve is read within half a millimetre of its length.
+          const slack = 0.5;
+          expect(extra, `${JSON.stringify(seam)} ${size}`).toBeGreaterThan(seam.longer[0] - slack);
+          expect(extra, `${JSON.stringify(seam)} ${size}`).toBeLessThan(seam.longer[1] + slack);
+        });
+      }
+    });
+  }
 
   it('says what each is in the words of the house', () => {
     for (const piece of drawing.truth.pieces) {
