@@ -1,5 +1,6 @@
 // Sources: fixtures/make.py draws one skirt in three sizes with cairo and Inkscape (Debian packages) and writes its true lengths and areas,
 // summed over 4,000 chords per curve, beside them. The bound is the job's: outline area and seam lengths within 0.1 mm.
+import { renderPhrase, TELL_CM } from '../garment/index.ts';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -44,11 +45,9 @@ describe.each([
 
   it('gives two pieces in three sizes, smallest first, told by the right thing', () => {
     expect(proposal.pieces.length).toBe(2);
-    expect(proposal.sizes.map((size) => size.evidence.startsWith(`told by ${teller}:`))).toEqual([
-      true,
-      true,
-      true,
-    ]);
+    expect(
+      proposal.sizes.map((size) => renderPhrase(size.evidence, TELL_CM).startsWith(`told by ${teller}:`)),
+    ).toEqual([true, true, true]);
     for (const piece of proposal.pieces) expect(piece.areas.toSorted((a, b) => a - b)).toEqual(piece.areas);
   });
 
@@ -85,7 +84,7 @@ describe.each([
     for (const piece of [front, back]) {
       expect(piece.darts.map((dart) => dart.legs)).toEqual([[piece.edges[3]!.id, piece.edges[4]!.id]]);
       expect(piece.grain.direction.y).toBeGreaterThan(0.999);
-      expect(piece.grain.evidence).toBe('a line with arrow heads');
+      expect(renderPhrase(piece.grain.evidence, TELL_CM)).toBe('a line with arrow heads');
       expect(piece.edges[1]!.notches.length).toBe(1);
       expect(piece.lines.filter((line) => line.kind === 'adjust').length).toBe(2);
     }

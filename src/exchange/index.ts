@@ -30,4 +30,5 @@ export { DxfError } from './read/dxf/pairs.ts';
 export * from './photo/index.ts';
 export { writePdf } from './write/pdf-text.ts';
 export type { PdfAbout, PdfPage, PdfStroke, PdfWords } from './write/pdf-text.ts';
+export { EVIDENCE_WORDS } from './words/evidence-table.ts';
 export { EXCHANGE_WORDS } from './words/words-table.ts';

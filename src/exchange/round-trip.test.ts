@@ -1,7 +1,7 @@
 // Round trips with nothing lost that the format can hold (the job's issue on bringing patterns in, item 8). ROUND_TRIP_MM is the house's own bound.
+import { renderPhrase, TELL_CM, timesTurned } from '../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { ROUND_TRIP_MM, pathLength, pathsArea } from '../geometry/index.ts';
-import { timesTurned } from '../garment/index.ts';
 import type { Pattern } from '../garment/index.ts';
 import { SAMPLES, sample } from '../samples/index.ts';
 import { patternFrom } from './make/pattern.ts';
@@ -79,7 +79,7 @@ describe.each(SAMPLES.map(({ id }) => id))('%s', (id) => {
         mirrored: timesTurned(piece) > 0,
       });
       if (piece.lines.some((line) => line.kind === 'grain'))
-        expect(found.grain.evidence, piece.name).toBe('a line with arrow heads');
+        expect(renderPhrase(found.grain.evidence, TELL_CM), piece.name).toBe('a line with arrow heads');
     }
     for (const piece of made.pieces)
       for (const k of [0, made.chart.sizes.length - 1])

@@ -1,13 +1,14 @@
-import type { EdgeRole, Finding, Half, PieceHalf, PieceRole } from '../garment/index.ts';
+import { reasons } from './words/evidence-table.ts';
+import type { EdgeRole, Finding, Half, Phrase, PieceHalf, PieceRole } from '../garment/index.ts';
 import type { Asks } from './find/ask.ts';
 import type { Proposal } from './find/proposal.ts';
 import { proposedSeamRole } from './find/role/seam-role.ts';
 
-/** What `read` prints: mm and mm². Seams name their edges as `piece.edge`, several with ` + `. */
+/** What `read` prints, before it is said: mm and mm². Seams name their edges as `piece.edge`, several with ` + `. */
 export interface ProposalSummary {
-  readonly unitsFrom: string;
-  readonly scale: string;
-  readonly assembly: string;
+  readonly unitsFrom: Phrase;
+  readonly scale: Phrase;
+  readonly assembly: Phrase;
   readonly pieces: readonly {
     readonly name: string;
     /** What it is and where it is worn, how sure that is (0..1); absent where unknown. */
@@ -24,12 +25,12 @@ export interface ProposalSummary {
         readonly also?: EdgeRole;
         readonly half?: Half;
         readonly confidence?: number;
-        readonly evidence: string;
+        readonly evidence: Phrase;
       }[];
     }[];
-    readonly grain: string;
+    readonly grain: Phrase;
     readonly notches: number;
-    readonly evidence: string;
+    readonly evidence: Phrase;
   }[];
   /** First choices, best first, then the alternatives. */
   readonly seams: readonly {
@@ -39,21 +40,18 @@ export interface ProposalSummary {
     readonly role?: EdgeRole;
     readonly score: number;
     readonly rank: number;
-    readonly evidence: string;
+    readonly evidence: Phrase;
   }[];
   /** What only a person can say, what decides most first; `offered` is what the file itself says, null where it says nothing. Lengths in mm. */
   readonly asks: readonly {
     readonly ask: keyof Asks;
     readonly offered: unknown;
-    readonly evidence: string;
+    readonly evidence: Phrase;
   }[];
   readonly findings: readonly Finding[];
 }
 
 const round = (value: number): number => Math.round(value * 100) / 100;
-
-const both = (evidence: string, because: string | undefined): string =>
-  because === undefined ? evidence : `${evidence}; ${because}`;
 
 const roleOf = <R>(role: R | undefined): { role?: R } => (role === undefined ? {} : { role });
 
@@ -94,12 +92,12 @@ export function proposalSummary(proposal: Proposal): ProposalSummary {
           name: edge.name,
           length: round(edge.lengths[k]!),
           ...rolesOf(edge),
-          evidence: both(edge.evidence, edge.because),
+          evidence: reasons([edge.evidence, edge.because]),
         })),
       })),
       grain: piece.grain.evidence,
       notches: piece.edges.reduce((sum, edge) => sum + edge.notches.length, 0),
-      evidence: both(piece.evidence, piece.because),
+      evidence: reasons([piece.evidence, piece.because]),
     })),
     seams: proposal.seams
       .toSorted((a, b) => a.rank - b.rank || b.score - a.score)

@@ -1,7 +1,7 @@
 // Sources: fixtures/make-tunic.py draws one garment in four sizes with cairo (Debian package) in ways that differ from maker to maker, and writes its
 // true lengths and areas, summed over 2,000 chords per curve. The bound is the job's: outline area and seam lengths within 0.1 mm.
+import { renderPhrase, sayFinding, TELL_CM } from '../garment/index.ts';
 import { EXCHANGE_WORDS } from './words/words-table.ts';
-import { sayFinding, TELL_CM } from '../garment/index.ts';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -53,7 +53,7 @@ describe.each([
       ['Pocket', 'Sleeve', 'Tunic back', 'Tunic front'].map((name) => name.toUpperCase()),
     );
     expect(proposal.sizes.map((size) => size.label)).toEqual(['S', 'M', 'L', 'XL']);
-    for (const size of proposal.sizes) expect(size.evidence).toContain(teller);
+    for (const size of proposal.sizes) expect(renderPhrase(size.evidence, TELL_CM)).toContain(teller);
     expect(proposal.scale).toMatchObject({ factor: 1, proven: true });
   });
 
@@ -76,7 +76,7 @@ describe.each([
     for (const kind of KINDS) {
       const piece = pieceOf(proposal, kind);
       expect(piece.edges.map((edge) => edge.notches.map((notch) => notch.count))).toEqual(NOTCHES[kind]);
-      expect(piece.grain.evidence).toBe('a line with arrow heads');
+      expect(renderPhrase(piece.grain.evidence, TELL_CM)).toBe('a line with arrow heads');
     }
     for (const kind of ['front', 'back'] as const)
       expect(pieceOf(proposal, kind).edges[5]!.kind).toBe('fold');

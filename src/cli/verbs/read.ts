@@ -14,7 +14,10 @@ import {
   InputError,
   middleOf,
   PIECE_NAMES,
+  renderPhrase,
   writePattern,
+  type Phrase,
+  type Tell,
 } from '../../garment/index.ts';
 import { fileName } from '../../desk/index.ts';
 import { loadChart } from '../load.ts';
@@ -109,13 +112,13 @@ function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): string 
 }
 
 /** The edges of which it is not sure what they are, one line each, and a heading; nothing where all are sure. */
-function doubts({ pieces }: Proposal): string[] {
+function doubts({ pieces }: Proposal, tell: Tell): string[] {
   const lines = pieces.flatMap((piece) =>
     piece.edges
       .filter((edge) => edge.kind !== 'dart' && inDoubt(edge))
       .map((edge) => {
         const is = edge.role === undefined ? 'not known' : `perhaps the ${EDGE_NAMES[edge.role]}`;
-        return `  ${piece.name}, ${edge.name}: ${is}${edge.because ? ` (${edge.because})` : ''}`;
+        return `  ${piece.name}, ${edge.name}: ${is}${edge.because ? ` (${renderPhrase(edge.because, tell)})` : ''}`;
       }),
   );
   return lines.length === 0
@@ -123,7 +126,8 @@ function doubts({ pieces }: Proposal): string[] {
     : ['Edges in doubt: bring the file in on the page to say what they are', ...lines, ''];
 }
 
-function tell(proposal: Proposal): string {
+function told(proposal: Proposal, tell: Tell): string {
+  const say = (phrase: Phrase): string => renderPhrase(phrase, tell);
   const found = proposalSummary(proposal);
   const middle = middleOf(proposal.sizes.length);
   const pieces = found.pieces.map((p) => [
@@ -133,25 +137,28 @@ function tell(proposal: Proposal): string {
     `${((p.sizes[middle]?.area ?? 0) / 100).toFixed(0)} cm²`,
     String(p.sizes[middle]?.edges.length ?? 0),
     String(p.notches),
-    p.grain,
+    say(p.grain),
   ]);
   const seams = proposal.seams
     .filter((s) => s.rank === 1)
     .toSorted((a, b) => b.score - a.score)
-    .map((s) => `  ${s.score.toFixed(2)}  ${side(proposal, s.a)}  to  ${side(proposal, s.b)}: ${s.evidence}`);
+    .map(
+      (s) =>
+        `  ${s.score.toFixed(2)}  ${side(proposal, s.a)}  to  ${side(proposal, s.b)}: ${say(s.evidence)}`,
+    );
   return [
-    `Units: ${found.unitsFrom}. ${found.scale}`,
-    found.assembly,
+    `Units: ${say(found.unitsFrom)}. ${say(found.scale)}`,
+    say(found.assembly),
     `Sizes: ${proposal.sizes.map((s) => s.label).join(', ')}`,
     '',
     table(['piece', 'what it is', 'sizes', 'area', 'edges', 'notches', 'grain'], pieces),
     '',
-    ...doubts(proposal),
+    ...doubts(proposal, tell),
     'Seams proposed, with their scores',
     ...seams,
     '',
     'What the file says of itself; say what is not right with the options of read (pintrue help read)',
-    ...found.asks.map(({ ask, evidence }) => `  ${ASK_OPTION[ask]}: ${evidence}`),
+    ...found.asks.map(({ ask, evidence }) => `  ${ASK_OPTION[ask]}: ${say(evidence)}`),
   ].join('\n');
 }
 
@@ -201,7 +208,7 @@ export const read: Verb = {
     const all = [...proposal.findings, ...findings];
     return {
       json: { ...proposalSummary(proposal), findings: all, ...(out === undefined ? {} : { wrote: out }) },
-      text: `${tell(proposal)}${out === undefined ? '' : `\nWrote ${out}.`}`,
+      text: (tell) => `${told(proposal, tell)}${out === undefined ? '' : `\nWrote ${out}.`}`,
       findings: all,
     };
   },

@@ -1,6 +1,6 @@
 import { boxAround, pointsBox } from '../../geometry/index.ts';
 import type { Box, Path, Point } from '../../geometry/index.ts';
-import type { Finding } from '../../garment/index.ts';
+import type { Finding, Phrase } from '../../garment/index.ts';
 
 /** What a file itself says a line belongs to; only formats that can hold it (DXF blocks, our own SVG) fill it in. */
 export interface Belongs {
@@ -69,7 +69,7 @@ export interface Drawing {
   /** Our own files only: what the pattern knows beyond its lines, as read, not yet checked. */
   readonly structure?: unknown;
   /** In words: where the millimetres come from. */
-  readonly unitsFrom: string;
+  readonly unitsFrom: Phrase;
   readonly findings: readonly Finding[];
 }
 

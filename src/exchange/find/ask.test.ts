@@ -1,9 +1,10 @@
 // Words as printed patterns say them, from memory; what each language's words must not be taken for is tested beside.
 import { describe, expect, it } from 'vitest';
-import { MM_PER } from '../../garment/index.ts';
+import { MM_PER, renderPhrase, TELL_CM, type Phrase } from '../../garment/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { findAsks } from './ask.ts';
 
+const said = (phrase: Phrase): string => renderPhrase(phrase, TELL_CM);
 const asks = (words: readonly string[]) => findAsks(sheet(words));
 const sheet = (words: readonly string[], part?: string): Pick<Drawing, 'texts' | 'strokes'> => ({
   texts: words.map((text) => ({ page: 0, text, at: { x: 0, y: 0 }, size: 3, angle: 0, width: 0, layer: '' })),
@@ -42,7 +43,7 @@ describe('whether the printed lines are cutting lines', () => {
   ])('%s', (words, mm) => {
     const { included } = asks(['Front', words]);
     expect(included.offered).toBeCloseTo(mm, 6);
-    expect(included.evidence).toBe(`“${words}”`);
+    expect(said(included.evidence)).toBe(`“${words}”`);
   });
 
   it.each([
@@ -60,18 +61,18 @@ describe('whether the printed lines are cutting lines', () => {
   ])('%s: they are stitching lines', (words) => expect(asks([words]).included.offered).toBe(0));
 
   it('says what of its answer the words do not say', () => {
-    expect(asks(['Seam allowances included']).included).toEqual({
-      offered: 15,
-      evidence: '“Seam allowances included”; how wide it is, it does not say',
-    });
-    expect(asks(['Jersey']).cloth.evidence).toBe('“Jersey”; how far it stretches, it does not say');
+    const { included } = asks(['Seam allowances included']);
+    expect(included.offered).toBe(15);
+    expect(said(included.evidence)).toBe('“Seam allowances included”; how wide it is, it does not say');
+    expect(said(asks(['Jersey']).cloth.evidence)).toBe('“Jersey”; how far it stretches, it does not say');
   });
 
   it('says so where the file does not', () => {
-    expect(asks(['Front', 'Cut 2', '100 mm']).included).toEqual({
-      offered: null,
-      evidence: 'The file does not say whether its lines are cutting lines or stitching lines.',
-    });
+    const { included } = asks(['Front', 'Cut 2', '100 mm']);
+    expect(included.offered).toBeNull();
+    expect(said(included.evidence)).toBe(
+      'The file does not say whether its lines are cutting lines or stitching lines.',
+    );
   });
 });
 

@@ -1,5 +1,6 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { MM_PER, readLength } from '../../garment/index.ts';
-import type { ClothNeed, Pattern } from '../../garment/index.ts';
+import type { ClothNeed, Pattern, Phrase } from '../../garment/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { CUP_WORDS, DIFFERENCE_WORDS, KNIT_WORDS, WEARER_WORDS, WOVEN_WORDS } from './words/ask-table.ts';
 import { says, wholeWord } from './words/label-words.ts';
@@ -8,8 +9,8 @@ import { plainWords } from './words/plain.ts';
 /** One thing a person must say of a drawing. What the file itself says of it is offered first; null where it says nothing. */
 export interface Asked<T> {
   readonly offered: T | null;
-  /** In words: what the file says, quoted, or that it does not. */
-  readonly evidence: string;
+  /** What the file says, quoted, or that it does not. */
+  readonly evidence: Phrase;
 }
 
 /** What decides most and no line shows: nothing of it is assumed in silence. In the order in which it is asked. */
@@ -38,7 +39,7 @@ const CUPS = ['aa', 'a', 'b', 'c', 'd', 'dd', 'e', 'f'];
 
 /** What a file of ours that carries its whole pattern says of it. */
 export function wholeAsks(pattern: Pattern): Asks {
-  const evidence = 'The file carries its whole pattern.';
+  const evidence = SAY['whole-in-file']();
   return {
     included: { offered: 0, evidence },
     cloth: { offered: pattern.cloth, evidence },
@@ -47,14 +48,14 @@ export function wholeAsks(pattern: Pattern): Asks {
   };
 }
 
-const nothing = <T>(what: string): Asked<T> => ({
+const nothing = <T>(about: keyof Asks): Asked<T> => ({
   offered: null,
-  evidence: `The file does not say ${what}.`,
+  evidence: SAY['file-silent']({ about }),
 });
 /** `but`: what of the answer the words do not say. */
-const found = <T>(offered: T, words: string, but = ''): Asked<T> => ({
+const found = <T>(offered: T, words: string, but: 'width' | 'stretch' | null = null): Asked<T> => ({
   offered,
-  evidence: `“${words.trim()}”${but && `; ${but}, it does not say`}`,
+  evidence: SAY['file-says']({ words: words.trim(), but }),
 });
 
 /**
@@ -80,19 +81,17 @@ function byTwoLines(between: number | null): Asked<number> | null {
   if (between === null) return null;
   return {
     offered: Math.round(between * 10) / 10,
-    evidence: 'Each piece is drawn in two kinds of line, one at an even distance inside the other.',
+    evidence: SAY['two-lines'](),
   };
 }
 
 /** Layer 14 of D6673 holds stitching lines, layer 1 cutting lines; how wide the allowance between them is, only the first shows. */
 function byLayer(parts: ReadonlySet<string>): Asked<number> | null {
-  if (parts.has('sew'))
-    return { offered: 0, evidence: 'The file draws its stitching lines on a layer of their own.' };
+  if (parts.has('sew')) return { offered: 0, evidence: SAY['stitching-layer']() };
   if (parts.has('cut'))
     return {
       offered: USUAL_ALLOWANCES[0]!,
-      evidence:
-        'The file’s outlines are on the layer for cutting lines; how wide its allowance is, it does not say.',
+      evidence: SAY['cutting-layer'](),
     };
   return null;
 }
@@ -115,9 +114,9 @@ function includedIn(words: readonly string[]): Asked<number> {
     if (says('without', text)) return found(0, text);
     const mm = lengthIn(text);
     if (mm !== undefined && mm > 0 && mm <= 50) return found(mm, text);
-    if (says('included', text)) return found(USUAL_ALLOWANCES[0]!, text, 'how wide it is');
+    if (says('included', text)) return found(USUAL_ALLOWANCES[0]!, text, 'width');
   }
-  return nothing('whether its lines are cutting lines or stitching lines');
+  return nothing('included');
 }
 
 function clothIn(words: readonly string[]): Asked<ClothNeed> {
@@ -128,9 +127,9 @@ function clothIn(words: readonly string[]): Asked<ClothNeed> {
     const share = /(\d{1,3})\s*%/.exec(text);
     return share
       ? found({ kind: 'knit', stretch: Number(share[1]) / 100 }, text)
-      : found({ kind: 'knit', stretch: 0.25 }, text, 'how far it stretches');
+      : found({ kind: 'knit', stretch: 0.25 }, text, 'stretch');
   }
-  return nothing('whether it is for a woven cloth or a knit');
+  return nothing('cloth');
 }
 
 function wearerIn(words: readonly string[]): Asked<'woman' | 'man' | 'child'> {
@@ -138,7 +137,7 @@ function wearerIn(words: readonly string[]): Asked<'woman' | 'man' | 'child'> {
     const text = words.find((one) => wholeWord(WEARER_WORDS[who]).test(plainWords(one)));
     if (text !== undefined) return found(who, text);
   }
-  return nothing('whom it is for');
+  return nothing('wearer');
 }
 
 const CUP_LETTER = new RegExp(
@@ -152,5 +151,5 @@ function cupIn(words: readonly string[]): Asked<number> {
     const letter = CUP_LETTER.exec(plainWords(text));
     if (letter) return found(CUPS.indexOf((letter[1] ?? letter[2])!) * CUP_STEP_MM, text);
   }
-  return nothing('which bust difference or cup it is drafted for');
+  return nothing('bustDifference');
 }

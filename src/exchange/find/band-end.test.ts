@@ -1,4 +1,5 @@
 // Closed forms: a skirt, a sleeve and bands as long as what they are sewn to, in two sizes. Common practice: a cuff is closed to a ring, a waistband over an opening is not.
+import { renderPhrase, TELL_CM } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { sample } from '../../samples/index.ts';
 import { readSvg } from '../read/svg/read.ts';
@@ -78,7 +79,7 @@ const FRONT = panel(['Skirt front', 'cut 1 on fold']);
 /** Rank and reason of the seam between the two ends of a piece. */
 function ends(proposal: Proposal, name: string): { rank: number; evidence: string } | undefined {
   const piece = proposal.pieces.find((one) => one.name === name)!;
-  return proposal.seams.find((seam) => {
+  const found = proposal.seams.find((seam) => {
     const refs = [...seam.a, ...seam.b];
     return (
       refs.length === 2 &&
@@ -89,6 +90,7 @@ function ends(proposal: Proposal, name: string): { rank: number; evidence: strin
       )
     );
   });
+  return found && { rank: found.rank, evidence: renderPhrase(found.evidence, TELL_CM) };
 }
 
 describe('the two ends of a band', () => {

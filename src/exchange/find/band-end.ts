@@ -1,3 +1,5 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
+import type { Evidence } from './proposal.ts';
 import type { SeamChain, SewnEdge } from './seam-edge.ts';
 import type { Lap } from './seam-score.ts';
 
@@ -28,10 +30,10 @@ export function endsApart(
   { a, b }: Sewn,
   settled: readonly Sewn[],
   openings: ReadonlySet<SewnEdge>,
-): string | null {
+): Evidence | null {
   const [p, q] = [a.steps[0]!.edge, b.steps[0]!.edge];
   if (a.steps.length + b.steps.length > 2 || p === q || p.piece !== q.piece) return null;
-  if (p.next === q && q.next === p) return 'the two sides of one piece, which would only be folded';
+  if (p.next === q && q.next === p) return SAY['folded-only']();
   const m = Math.floor(p.lengths.length / 2);
   const [one, two] = [p.next, q.next];
   if (!one || !two || !areLongEdges(one, two)) return null;
@@ -40,8 +42,7 @@ export function endsApart(
   const along = settled.filter((seam) =>
     [seam.a, seam.b].some((chain) => chain.steps.some((step) => step.edge === one || step.edge === two)),
   );
-  if (along.some((seam) => seam.fit.lap))
-    return 'the ends of a band with an underlap: they lie on one another';
+  if (along.some((seam) => seam.fit.lap)) return SAY['band-underlap']();
   const round = along.some(
     (seam) =>
       (seam.a.ring || seam.b.ring) &&
@@ -50,7 +51,5 @@ export function endsApart(
       ),
   );
   if (round) return null;
-  return along.length > 0
-    ? 'the ends of a band, and what it is sewn to is open there as well'
-    : 'the ends of a band that is sewn to nothing else';
+  return SAY['band-open']({ sewn: along.length > 0 });
 }

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { distance, pathEnd, pathIsStraight, pathLength, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
@@ -69,7 +70,7 @@ export function findCrosses(
       id: `mark-${i + 1}`,
       kind: bust ? 'bust-point' : dart ? 'dart-point' : 'dot',
       at,
-      evidence: bust ? 'words beside a cross' : dart ? 'a cross at a dart’s point' : 'a cross',
+      evidence: SAY['cross-at']({ at: bust ? 'words' : dart ? 'dart' : 'nothing' }),
     };
   });
   return { marks, used };

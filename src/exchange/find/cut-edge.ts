@@ -1,13 +1,13 @@
 import { pathLength, pathPart } from '../../geometry/index.ts';
 import type { EdgeKind } from '../../garment/index.ts';
 import { nameEdges } from './piece.ts';
-import type { ProposedEdge, ProposedPiece } from './proposal.ts';
+import type { Evidence, ProposedEdge, ProposedPiece } from './proposal.ts';
 import { sameTopology } from './topology.ts';
 
 /** What one half of a cut edge is. */
 export interface Half {
   readonly kind: EdgeKind;
-  readonly evidence: string;
+  readonly evidence: Evidence;
 }
 
 /** Cuts an edge in two where no corner shows it, at a share of its length per size. The first half keeps the edge's id, the second gets a new one. */

@@ -1,3 +1,4 @@
+import { t } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { linePath } from '../../geometry/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
@@ -19,7 +20,7 @@ const drawing = (...ends: readonly number[]): Drawing => ({
   })),
   texts: [],
   layers: [],
-  unitsFrom: 'assumed',
+  unitsFrom: t`assumed`,
   findings: [],
 });
 

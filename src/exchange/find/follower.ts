@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import {
   distance,
   movePoint,
@@ -60,7 +61,7 @@ export function findFollowers(pieces: readonly ProposedPiece[]): ProposedFollowe
       role: role ?? 'facing',
       onto: best.onto,
       edges: [...best.edges, ...(role === 'pocket' ? [] : rest.flatMap((edge) => apart(edge, piece, best!)))],
-      evidence: `${best.edges.length} edges (${names.join(', ')}) repeat ${best.parent.name} in every size`,
+      evidence: SAY['repeats-piece']({ edges: names, parent: best.parent.name }),
     });
   }
   return followers;

@@ -1,7 +1,9 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { ringContains } from '../../geometry/index.ts';
 import type { Ring } from '../../geometry/index.ts';
 import type { BodySide, Cloth } from '../../garment/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
+import type { Evidence } from './proposal.ts';
 import { cutCount, isLevelName, says, sizeInWords } from './words/label-words.ts';
 
 export interface PieceLabel {
@@ -14,7 +16,7 @@ export interface PieceLabel {
   readonly side?: BodySide;
   readonly onFold: boolean;
   readonly words: readonly string[];
-  readonly evidence: string;
+  readonly evidence: Evidence;
 }
 
 /** Words that stand on pieces without being their names, beside what the tables of words know. */
@@ -72,10 +74,10 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
     onFold,
     words,
     evidence: name
-      ? `named by the words on it: “${name}”${count ? `, “${count.words}”` : ''}`
+      ? SAY['named-by-words']({ name, cut: count?.words ?? null })
       : number === undefined
-        ? 'no words on it'
-        : `its number ${number} read from its shape`,
+        ? SAY['no-words-on']()
+        : SAY['number-from-shape']({ number }),
   };
 }
 

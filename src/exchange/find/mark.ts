@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import {
   boxesTouch,
   distance,
@@ -16,7 +17,7 @@ import {
 import type { Path, Point, Ring } from '../../geometry/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
 import type { LooseRun, Outline } from './outline.ts';
-import type { ProposedLine, ProposedNotch } from './proposal.ts';
+import type { Evidence, ProposedLine, ProposedNotch } from './proposal.ts';
 import { levelInWords, says } from './words/label-words.ts';
 
 /** A tick touches the line it marks within this, mm. */
@@ -135,7 +136,7 @@ export function findNotches(
     return {
       at: found.map((list) => (list.length === lead.length ? list[i]!.at : nearestOf(list, notch.at))),
       count: Math.min(3, notch.count) as 1 | 2 | 3,
-      evidence: same === found.length ? 'a tick in every size' : `a tick in ${same} of ${found.length} sizes`,
+      evidence: SAY['tick-in']({ same, sizes: found.length }),
     };
   });
 }
@@ -155,8 +156,8 @@ export function findGrain(
   loose: readonly LooseRun[],
   small: readonly Outline[],
   texts: readonly DrawnText[],
-): { direction: Point; path: Path | null; evidence: string } {
-  let best: { run: LooseRun; score: number; why: string } | null = null;
+): { direction: Point; path: Path | null; evidence: Evidence } {
+  let best: { run: LooseRun; score: number; why: Evidence } | null = null;
   for (const run of loose) {
     const said = run.style.belongs?.part === 'line:grain';
     const long = pathLength(run.path);
@@ -174,11 +175,10 @@ export function findGrain(
       best = {
         run,
         score,
-        why: said ? 'marked so in the file' : heads > 0 ? 'a line with arrow heads' : 'words beside it',
+        why: said ? SAY['marked-in-file']() : heads > 0 ? SAY['arrow-heads']() : SAY['words-beside'](),
       };
   }
-  if (!best)
-    return { direction: { x: 0, y: 1 }, path: null, evidence: 'no grainline found; taken upright as drawn' };
+  if (!best) return { direction: { x: 0, y: 1 }, path: null, evidence: SAY['no-grainline']() };
   const a = pathStart(best.run.path);
   const b = pathEnd(best.run.path);
   const up = b.y >= a.y ? 1 : -1;
@@ -266,14 +266,14 @@ export function findLines(
     const near = beside[i]!;
     const id = `line-${i + 1}`;
     if (style.style.belongs?.part === 'line:fold')
-      return { id, kind: 'fold', paths, evidence: 'marked so in the file' };
+      return { id, kind: 'fold', paths, evidence: SAY['marked-in-file']() };
     const level = near.map(levelInWords).find((found) => found !== null);
     const adjusts = near.some((text) => says('adjust', text));
     const twin = !level && middles.some((other, k) => k !== i && isTwin(path, other));
     if ((twin || adjusts) && !(level && !adjusts) && lies(path, grain) === 'across')
-      return { id, kind: 'adjust', paths, evidence: twin ? 'a double line' : 'words beside it' };
-    if (level) return { id, kind: 'level', level, paths, evidence: 'words beside it' };
-    return { id, kind: 'placement', paths, evidence: 'a line inside the piece' };
+      return { id, kind: 'adjust', paths, evidence: twin ? SAY['double-line']() : SAY['words-beside']() };
+    if (level) return { id, kind: 'level', level, paths, evidence: SAY['words-beside']() };
+    return { id, kind: 'placement', paths, evidence: SAY['line-inside']() };
   });
 }
 

@@ -1,4 +1,5 @@
 import { movePoint, nearestPlace, pathEnd, pathStart, shareAtPlace } from '../../geometry/index.ts';
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { cutEdge } from './cut-edge.ts';
 import { isOpeningPiece } from './follower.ts';
 import { languageOf } from './words/piece-sense.ts';
@@ -29,8 +30,8 @@ export function splitAtOpenings(
       if (pair.apart || !edge || !isLengthwise(own, piece)) continue;
       const cut = partOf(own, edge, follower);
       if (!cut) continue;
-      const opens = { kind: 'opening', evidence: `the opening that ${piece.name} finishes` } as const;
-      const rest = { kind: edge.kind, evidence: `what ${piece.name} leaves of an edge` };
+      const opens = { kind: 'opening', evidence: SAY['opening-of']({ piece: piece.name }) } as const;
+      const rest = { kind: edge.kind, evidence: SAY['rest-of']({ piece: piece.name }) };
       const made = cutEdge(parent, edge, cut.at, cut.first ? [opens, rest] : [rest, opens]);
       split = split.map((one) => (one === parent ? made.piece : one));
       const opening = (ref: { own: string; parent: string }) => ({

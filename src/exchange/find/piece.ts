@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
 import {
   boxAround,
@@ -22,7 +23,7 @@ import { readLabel } from './label.ts';
 import { findGrain, findLines, findNotches, toCorners } from './mark.ts';
 import type { NotchSigns } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
-import type { ProposedEdge, ProposedLine, ProposedPiece, ProposedSize, Place } from './proposal.ts';
+import type { Evidence, ProposedEdge, ProposedLine, ProposedPiece, ProposedSize, Place } from './proposal.ts';
 import { foldBeside } from './fold-beside.ts';
 import { sameTopology } from './topology.ts';
 
@@ -110,7 +111,7 @@ export function findPiece(
       turns: [turns[i]!, turns[(i + 1) % turns.length]!],
       notches: findNotches(drawn, signs, sharedSigns),
       off,
-      evidence: 'a run between two corners',
+      evidence: SAY['between-corners'](),
     };
   });
   const darts = findDarts(edges);
@@ -163,17 +164,15 @@ const boxRing = (box: Box): Point[] => [
   { x: box.minX, y: box.maxY },
 ];
 
-function pieceEvidence(outlines: readonly Outline[], lacking: number, words: string): string {
-  const distinct = new Set(outlines).size;
-  const nest = distinct > 1 ? `${distinct} outlines lie on one another` : 'one outline for all sizes';
-  const strokes = Math.max(...outlines.map((outline) => outline.strokes));
-  const how = outlines.some((outline) => outline.bridged > 0)
-    ? `, joined from up to ${strokes} dashes`
-    : strokes > 1
-      ? `, joined from up to ${strokes} lines`
-      : '';
-  const shared = outlines.some((outline) => outline.shared) ? ', closed along a line that sizes share' : '';
-  return `${nest}${how}${shared}${lacking > 0 ? `, ${lacking} sizes lacking` : ''}; ${words}`;
+function pieceEvidence(outlines: readonly Outline[], lacking: number, words: Evidence): Evidence {
+  const nest = SAY['nest-of']({
+    outlines: new Set(outlines).size,
+    lines: Math.max(...outlines.map((outline) => outline.strokes)),
+    dashes: outlines.some((outline) => outline.bridged > 0),
+    shared: outlines.some((outline) => outline.shared),
+    lacking,
+  });
+  return reasons([nest, words]);
 }
 
 function sayCorners(
@@ -204,7 +203,7 @@ function sayCorners(
 
 function withGrain(
   lines: readonly ProposedLine[],
-  grain: { path: Path | null; evidence: string },
+  grain: { path: Path | null; evidence: Evidence },
   sizes: number,
 ): ProposedLine[] {
   const { path } = grain;
@@ -242,7 +241,7 @@ function nearestPoint(corner: AlignedCorner, middle: Outline): Point {
 
 /** Two neighbouring runs that go in to a sharp inner corner and out again, of nearly one length: a dart. */
 function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
-  const found: { legs: readonly [string, string]; evidence: string }[] = [];
+  const found: { legs: readonly [string, string]; evidence: Evidence }[] = [];
   edges.forEach((first, i) => {
     const second = edges[(i + 1) % edges.length]!;
     if (first === second) return;
@@ -261,7 +260,7 @@ function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
       return;
     found.push({
       legs: [first.id, second.id],
-      evidence: `two legs of ${a.toFixed(0)} and ${b.toFixed(0)} mm meeting inside, ${mouth.toFixed(0)} mm apart at the edge`,
+      evidence: SAY['dart-legs']({ legs: [a, b], mouth }),
     });
   });
   return found;

@@ -9,6 +9,7 @@ import type {
   Half,
   LineKind,
   Pattern,
+  Phrase,
   PieceHalf,
   PieceRole,
   SignRole,
@@ -19,7 +20,7 @@ import type { Asks } from './ask.ts';
 import type { Assembly } from '../tiles/assembly.ts';
 
 /** Something found, with why it was taken so: every proposal carries its evidence, shown to the person. */
-export type Evidence = string;
+export type Evidence = Phrase;
 
 export interface ProposedSize extends Size {
   /** What tells its lines apart: layer, colour or dash. */
@@ -155,7 +156,7 @@ export interface ScaleFound {
 /** All that was found in a file; nothing of it is final until a person has looked. */
 export interface Proposal {
   readonly name: string;
-  readonly unitsFrom: string;
+  readonly unitsFrom: Phrase;
   readonly scale: ScaleFound;
   readonly assembly: Assembly;
   /** The one sheet everything was found on, after putting together and scaling. */

@@ -1,4 +1,6 @@
 import { pathIsStraight } from '../../geometry/index.ts';
+import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
+import type { Evidence } from './proposal.ts';
 import type { SeamChain } from './seam-edge.ts';
 
 /** How well two walks fit as a seam. */
@@ -6,7 +8,8 @@ export interface SeamFit {
   readonly score: number;
   /** a − b per size, mm. */
   readonly extra: readonly number[];
-  readonly evidence: string;
+  /** Made only of what is proposed: most fits are not. */
+  readonly evidence: () => Evidence;
   readonly lap?: Lap;
 }
 
@@ -92,7 +95,7 @@ function fitOf(p: Walked, q: Walked, ring: boolean, times: number): SeamFit & { 
   const turned = !ring && times === 1 && p.run * q.run < -LEVEL ? TURNED : 1;
   const score =
     turned * lengths.score * (0.45 + 0.55 * notches.score) * (0.55 + 0.45 * ends) * (0.6 + 0.4 * rise);
-  return { score, extra, evidence: `${lengths.words}; ${notches.words}`, pairs: notches.pairs };
+  return { score, extra, evidence: () => reasons([lengths.words(), notches.words()]), pairs: notches.pairs };
 }
 
 /** Edges across the grain are walked one way: pieces are drawn the same way up, their centres on one side. Where all else is equal that decides. */
@@ -132,7 +135,7 @@ function lapFits(side: 'a' | 'b', chain: SeamChain, own: Walked, other: Walked, 
       {
         score: score * WITH_LAP,
         extra,
-        evidence: `${evidence}; ${by.toFixed(0)} mm stand over in every size, an underlap`,
+        evidence: () => reasons([evidence(), SAY['stands-over']({ by })]),
         lap: { side, first, mm: by },
       },
     ];
@@ -175,7 +178,7 @@ function lengthScore(
   p: readonly number[],
   q: readonly number[],
   extra: readonly number[],
-): { score: number; words: string } {
+): { score: number; words: () => Evidence } {
   const mean = extra.reduce((s, v) => s + v, 0) / extra.length;
   const spread = Math.max(...extra) - Math.min(...extra);
   const longest = Math.max(...p, ...q);
@@ -184,33 +187,37 @@ function lengthScore(
   // Sizes that keep step are the strongest sign: chance neighbours grow differently.
   const step = Math.exp(-((Math.max(0, spread - EXACT_MM) / (1.5 + 0.04 * Math.abs(mean))) ** 2) / 2);
   const told = grows > 3 ? 1 : 0.93;
-  const each = p.length > 1 ? ' in every size' : '';
+  const sizes = p.length > 1;
   if (Math.abs(mean) < EXACT_MM && spread < 2 * EXACT_MM)
-    return { score: told, words: `the same length${each} (${longest.toFixed(0)} mm at most)` };
+    return { score: told, words: () => SAY['same-length']({ long: longest, sizes }) };
   if (ease < 0.1) {
     const full = 0.97 - 0.25 * Math.min(1, ease / 0.02) * 0.4 - Math.max(0, ease - 0.02) * 5.5;
     return {
       score: told * full * step,
-      words: `${Math.abs(mean).toFixed(1)} mm ${mean > 0 ? 'longer' : 'shorter'}${spread < 1 ? each : ' on the average'}: eased in`,
+      words: () => SAY['eased-in']({ by: mean, each: spread >= 1 ? 'average' : sizes ? 'every' : 'one' }),
     };
   }
   const ratios = p.map((length, k) => length / q[k]!);
   const ratio = ratios.reduce((s, v) => s + v, 0) / ratios.length;
   const wide = (Math.max(...ratios) - Math.min(...ratios)) / ratio;
   const r = Math.max(ratio, 1 / ratio);
-  if (r > 2.6) return { score: 0, words: 'lengths do not fit' };
+  if (r > 2.6) return { score: 0, words: SAY['lengths-unfit'] };
   return {
     score: 0.52 * Math.exp(-((wide / 0.04) ** 2) / 2) * (r < 1.15 ? 0.6 : 1),
-    words: `${r.toFixed(2)} times as long: gathered`,
+    words: () => SAY['gathered-in']({ times: r }),
   };
 }
 
 /** Two notches in one place with other numbers of teeth: some makers give the front one and the back two. */
 const OTHER_TEETH = 0.15;
 
-function notchScore(p: Walked, q: Walked, times: number): { score: number; words: string; pairs: number } {
+function notchScore(
+  p: Walked,
+  q: Walked,
+  times: number,
+): { score: number; words: () => Evidence; pairs: number } {
   if (times !== 1 || (p.notches.length === 0 && q.notches.length === 0))
-    return { score: 0.72, words: 'no notches to compare', pairs: 0 };
+    return { score: 0.72, words: SAY['no-notches'], pairs: 0 };
   // Ease may lie anywhere between the notches; a gathered edge carries them by share.
   const gathered = Math.max(p.total / q.total, q.total / p.total) > 1.15;
   const slack = 3.5 + Math.abs(p.total - q.total);
@@ -240,10 +247,10 @@ function notchScore(p: Walked, q: Walked, times: number): { score: number; words
   met = Math.min(most, met + atSeams);
   pairs = Math.min(most, pairs + atSeams);
   const least = Math.min(p.notches.length + p.joints.length, q.notches.length + q.joints.length);
-  if (least === 0) return { score: 0.42, words: 'only one side has notches', pairs: 0 };
+  if (least === 0) return { score: 0.42, words: SAY['one-side-notched'], pairs: 0 };
   return {
     score: met === 0 ? 0.05 : 0.3 + (0.7 * met) / most,
-    words: `${pairs} of ${most} notches meet`,
+    words: () => SAY['notches-meet']({ pairs, of: most }),
     pairs,
   };
 }

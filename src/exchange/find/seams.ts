@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
 import { areLongEdges, endsApart } from './band-end.ts';
 import { wellBegun } from './begin.ts';
 import type { ProposedFollower, ProposedPiece, ProposedSeam } from './proposal.ts';
@@ -85,7 +86,9 @@ export function findSeams(
   const openings = new Set(chosen.filter(maybeOpening).map((one) => one.a.steps[0]!.edge));
   for (const one of chosen) {
     const apart = endsApart(one, chosen, openings);
-    const told = apart ? { ...one, fit: { ...one.fit, evidence: `${one.fit.evidence}; ${apart}` } } : one;
+    const told = apart
+      ? { ...one, fit: { ...one.fit, evidence: () => reasons([one.fit.evidence(), apart]) } }
+      : one;
     seams.push(asSeam(told, apart !== null || maybeOpening(one) ? 2 : 1, seams.length + 1));
   }
   seams.push(...followerSeams(edges, chosen, followers, layers, seams.length));
@@ -133,7 +136,7 @@ function settleLayer(edges: readonly SewnEdge[]): { taken: Candidate[]; offered:
         fit: {
           score: TWIN,
           extra: edge.lengths.map(() => 0),
-          evidence: 'the centre edge of a mirrored pair: sewn to its twin, or an opening',
+          evidence: SAY['centre-of-pair'],
         },
       });
     }
@@ -292,7 +295,7 @@ function asSeam({ a, b, fit }: Candidate, rank: number, number: number): LappedS
     score: Math.min(1, Math.round(fit.score * 1000) / 1000),
     rank,
     extra: fit.extra,
-    evidence: fit.evidence,
+    evidence: fit.evidence(),
     ...(fit.lap ? { lap: fit.lap } : {}),
   };
 }
@@ -351,7 +354,7 @@ function followerSeams(
       const fit = seamFit(other, chain);
       seams.push({
         ...asSeam({ a: other, b: chain, fit }, 1, from + seams.length + 1),
-        evidence: `${fit.evidence}; it repeats what is sewn there`,
+        evidence: reasons([fit.evidence(), SAY['repeats-sewn']()]),
       });
     }
   }
@@ -364,7 +367,7 @@ function followerSeams(
     seams.push({
       ...asSeam({ a: single(edge), b: single(own), fit }, 1, from + seams.length + 1),
       score: 0.8,
-      evidence: 'it repeats this edge',
+      evidence: SAY['repeats-edge'](),
     });
   }
   return seams;

@@ -1,6 +1,6 @@
 // Closed forms: polygons whose areas are the shoelace sum of their corners, each edge drawn by itself in one kind of line.
+import { renderPhrase, sayFinding, TELL_CM } from '../../garment/index.ts';
 import { EXCHANGE_WORDS } from '../words/words-table.ts';
-import { sayFinding, TELL_CM } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { linePath, pathsArea, throughPoints } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
@@ -167,7 +167,7 @@ describe('a sheet of such sizes', () => {
     expect(pieces.map((piece) => piece.name)).toEqual(['Top front']);
     expect(sizes.length).toBe(4);
     pieces[0]!.areas.forEach((area, k) => expect(area).toBeCloseTo(truth[k]!, 3));
-    expect(pieces[0]!.evidence).toContain('closed along a line that sizes share');
+    expect(renderPhrase(pieces[0]!.evidence, TELL_CM)).toContain('closed along a line that sizes share');
     expect(pieces[0]!.edges.find((edge) => edge.kind === 'fold')!.lengths.map(Math.round)).toEqual([
       520, 523, 526, 529,
     ]);

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY, type Teller } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
 import { distance, pathEnd, pathIsStraight, pathStart } from '../../geometry/index.ts';
 import type { Finding } from '../../garment/index.ts';
@@ -9,15 +10,15 @@ import { sizeInWords } from './words/label-words.ts';
 import { sizeRank } from './words/size-rank.ts';
 
 /** What may tell sizes apart, plainest first. */
-const TELLERS: readonly { readonly word: string; readonly key: (stroke: Stroke) => string }[] = [
-  { word: 'what the file says', key: (s) => s.belongs?.size ?? '' },
+const TELLERS: readonly { readonly word: Teller; readonly key: (stroke: Stroke) => string }[] = [
+  { word: 'file', key: (s) => s.belongs?.size ?? '' },
   { word: 'layer', key: (s) => s.layer },
   { word: 'colour', key: (s) => s.colour },
   { word: 'dash', key: dashKey },
-  { word: 'colour and dash', key: (s) => `${s.colour} ${dashKey(s)}` },
-  { word: 'line width', key: (s) => s.width.toFixed(2) },
-  { word: 'colour, dash and width', key: (s) => `${s.colour} ${dashKey(s)} ${s.width.toFixed(2)}` },
-  { word: 'layer, colour and dash', key: (s) => `${s.layer} ${s.colour} ${dashKey(s)}` },
+  { word: 'colour-dash', key: (s) => `${s.colour} ${dashKey(s)}` },
+  { word: 'width', key: (s) => s.width.toFixed(2) },
+  { word: 'colour-dash-width', key: (s) => `${s.colour} ${dashKey(s)} ${s.width.toFixed(2)}` },
+  { word: 'layer-colour-dash', key: (s) => `${s.layer} ${s.colour} ${dashKey(s)}` },
 ];
 
 function dashKey(stroke: Stroke): string {
@@ -83,7 +84,7 @@ export function findSizes(
     sizes: keys.map((k, i) => ({
       id: named.names[i]!,
       label: named.names[i]!,
-      evidence: toldBy(word, k),
+      evidence: SAY['told-by']({ by: word, layer: word === 'layer' ? k : null }),
     })),
     // Too short for its dashes to show, a tick is drawn unbroken in every size: it then belongs to whichever outline it stands on.
     sizeOf: (stroke) => (word === 'dash' && stroke.dash.length === 0 ? -1 : (index.get(key(stroke)) ?? -1)),
@@ -92,10 +93,6 @@ export function findSizes(
     findings,
   };
 }
-
-/** How a size's lines are known, in words; what a dash or a colour is like tells nobody anything. */
-const toldBy = (word: string, key: string): string =>
-  `told by ${word}: ${word === 'layer' ? `its lines are on “${key}”` : 'each size is drawn in its own'}`;
 
 /** Share of the outlines that the teller gives a key of their own in their nest, less a little for every key it needs. */
 function tellerFit(key: (stroke: Stroke) => string, nests: readonly Nest[]): number {
@@ -129,7 +126,7 @@ function sizesByOrder(
   const sizes = names.map((name): ProposedSize => ({
     id: name,
     label: name,
-    evidence: 'told by their order: all sizes are drawn in one kind of line, the smallest inmost',
+    evidence: SAY['told-by-order'](),
   }));
   return {
     sizes,
@@ -146,7 +143,7 @@ function sizesByOrder(
 
 function oneSize(nests: readonly Nest[]): SizesFound {
   return {
-    sizes: [{ id: 'one', label: 'one size', evidence: 'every piece is drawn once' }],
+    sizes: [{ id: 'one', label: 'one size', evidence: SAY['drawn-once']() }],
     sizeOf: () => 0,
     bySize: nests.map((nest) => [nest.outlines[0]!]),
     named: true,
@@ -156,12 +153,12 @@ function oneSize(nests: readonly Nest[]): SizesFound {
 
 function sizeNames(
   keys: readonly string[],
-  word: string,
+  word: Teller,
   key: (stroke: Stroke) => string,
   texts: readonly DrawnText[],
   strokes: readonly Stroke[],
 ): { names: string[]; sure: boolean } {
-  if (word === 'what the file says') return { names: [...keys], sure: true };
+  if (word === 'file') return { names: [...keys], sure: true };
   const byKey = keys.map((k) => layerSize(k, word));
   if (byKey.every((name) => name !== '') && new Set(byKey).size === keys.length)
     return { names: byKey, sure: true };
@@ -172,7 +169,7 @@ function sizeNames(
   return { names: keys.map((_, i) => String(i + 1)), sure: false };
 }
 
-function layerSize(key: string, word: string): string {
+function layerSize(key: string, word: Teller): string {
   if (!word.startsWith('layer')) return '';
   const name = key.trim();
   const whole = sizeInWords(name);

@@ -1,4 +1,5 @@
 // Closed forms: a known length of 100 mm drawn as it should be, and drawn 2 % short.
+import { renderPhrase, TELL_CM } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { readSvg } from '../read/svg/read.ts';
 import { findScale } from './square.ts';
@@ -35,10 +36,10 @@ describe('a known length', () => {
 
   it('that nothing proves is told as what it is, with units or without', () => {
     const plain = sheet(100, '<path d="M20 20h$"/>');
-    expect(findScale(plain).scale.evidence).toMatch(/^Lengths are as .* has them\.$/);
+    expect(renderPhrase(findScale(plain).scale.evidence, TELL_CM)).toMatch(/^Lengths are as .* has them\.$/);
     const code = 'units-assumed';
     const assumed = { ...plain, findings: [{ code, severity: 'warning', where: {}, values: {} } as const] };
-    expect(findScale(assumed).scale.evidence).toBe('Nothing proves the lengths.');
+    expect(renderPhrase(findScale(assumed).scale.evidence, TELL_CM)).toBe('Nothing proves the lengths.');
   });
 
   it('that is not there is said', () => {

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
 import type { Finding } from '../../garment/index.ts';
 import { ReadError } from '../drawing/budget.ts';
@@ -20,7 +21,7 @@ function scaleByBar(sheet: Drawing, scaleBy: string): ScaleFound {
   return {
     factor,
     proven: true,
-    evidence: `Scaled by ${factor.toFixed(5)}: the line of ${round(bar.long)} mm is ${round(length)} mm as you said.`,
+    evidence: SAY['scaled-line']({ factor, long: bar.long, said: length }),
   };
 }
 
@@ -58,7 +59,7 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
       scale: {
         factor: 1,
         proven: true,
-        evidence: `The printed square of ${round(agree.said!)} mm measures ${round(agree.wide)} × ${round(agree.high)} mm.`,
+        evidence: SAY['square-measures']({ said: agree.said!, wide: agree.wide, high: agree.high }),
       },
       findings: [],
     };
@@ -69,7 +70,7 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
       scale: {
         factor: 1,
         proven: true,
-        evidence: `The printed line of ${round(bar.said)} mm measures ${round(bar.long)} mm.`,
+        evidence: SAY['line-measures'](bar),
       },
       findings: [],
     };
@@ -81,7 +82,7 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
       scale: {
         factor: 1,
         proven: false,
-        evidence: `The printed square of ${round(off.said!)} mm measures ${round(off.wide)} × ${round(off.high)} mm.`,
+        evidence: SAY['square-measures'](values),
       },
       findings: [exchangeFinding('scale-off', 'warning', {}, values, { amount: off.wide / off.said! })],
     };
@@ -91,8 +92,8 @@ export function findScale(sheet: Drawing, scaleBy?: string): { scale: ScaleFound
       factor: 1,
       proven: false,
       evidence: unitsUnknown(sheet)
-        ? 'Nothing proves the lengths.'
-        : `Lengths are as ${sheet.unitsFrom} has them.`,
+        ? SAY['lengths-unproven']()
+        : SAY['lengths-as']({ from: sheet.unitsFrom }),
     },
     findings: [exchangeFinding('scale-unproven', 'note', {}, {})],
   };
@@ -114,7 +115,7 @@ function askedScale(sheet: Drawing, squares: readonly Square[], scaleBy: string)
   const { name } = sheet;
   const bare = Number(scaleBy);
   if (Number.isFinite(bare) && bare > 0.001 && bare < 1000)
-    return { factor: bare, proven: false, evidence: `Scaled by ${bare} as you said.` };
+    return { factor: bare, proven: false, evidence: SAY['scaled-bare']({ factor: bare }) };
   const length = lengthIn(scaleBy);
   if (length === null || !(length > 0)) {
     throw new ReadError(
@@ -134,9 +135,6 @@ function askedScale(sheet: Drawing, squares: readonly Square[], scaleBy: string)
   return {
     factor,
     proven: true,
-    evidence: `Scaled by ${factor.toFixed(5)}: the square of ${round(nearest.wide)} × ${round(nearest.high)} mm is ${round(length)} mm as you said.`,
+    evidence: SAY['scaled-square']({ factor, wide: nearest.wide, high: nearest.high, said: length }),
   };
 }
-
-/** To hundredths; in units so large that these say nothing, to four figures. */
-const round = (mm: number): string => String(mm < 1 ? Number(mm.toPrecision(4)) : Math.round(mm * 100) / 100);

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
 import type { Proposal, ProposedFollower, ProposedPiece } from './proposal.ts';
 import { findRoles } from './role/find-roles.ts';
 import type { RolesTold } from './role/find-roles.ts';
@@ -33,7 +34,7 @@ function settleKinds(pieces: readonly ProposedPiece[], seams: Proposal['seams'])
       return {
         ...edge,
         kind: bottom ? ('hem' as const) : ('free' as const),
-        evidence: `${edge.evidence}; no other edge fits it`,
+        evidence: reasons([edge.evidence, SAY['no-edge-fits']()]),
       };
     }),
   }));

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { cutEdge } from './cut-edge.ts';
 import type { ProposedPiece, ProposedSeam } from './proposal.ts';
 import type { LappedSeam } from './seams.ts';
@@ -19,7 +20,7 @@ export function splitUnderlaps(
     if (!lap || !ref || !piece || !edge || seam.rank !== 1) return seam;
     const over = {
       kind: 'free',
-      evidence: `an underlap: ${lap.mm.toFixed(0)} mm in every size`,
+      evidence: SAY.underlap({ long: lap.mm }),
     } as const;
     const sewn = { kind: edge.kind, evidence: edge.evidence };
     const at = edge.lengths.map((long) => (lap.first ? lap.mm : long - lap.mm) / long);

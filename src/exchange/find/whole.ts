@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import {
   boxAround,
   pathBox,
@@ -13,14 +14,14 @@ import type { Path, Point } from '../../geometry/index.ts';
 import { sideOf, timesTurned } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import type { Placement } from '../write/sheet.ts';
-import type { Proposal, ProposedEdge, ProposedPiece } from './proposal.ts';
+import type { Evidence, Proposal, ProposedEdge, ProposedPiece } from './proposal.ts';
 
 /** What a pattern that came whole with its file looks like as a proposal: everything as its maker wrote it, on the sheet where it lies. */
 export function wholeProposal(
   pattern: Pattern,
   placement: Placement,
 ): Pick<Proposal, 'sizes' | 'pieces' | 'seams' | 'followers' | 'whole'> {
-  const evidence = 'as written in the file';
+  const evidence = SAY['as-written']();
   const at = (piece: string): Point => placement[piece] ?? { x: 0, y: 0 };
   return {
     whole: pattern,
@@ -70,7 +71,7 @@ const rolesOf = ({ role, also, half }: NestedPiece['edges'][number]) => ({
   ...(half ? { half } : {}),
 });
 
-function asProposed(piece: NestedPiece, at: Point, evidence: string): ProposedPiece {
+function asProposed(piece: NestedPiece, at: Point, evidence: Evidence): ProposedPiece {
   const move = (path: Path) => pathMove(path, { angle: 0, dx: at.x, dy: at.y });
   const edges = piece.edges.map((edge, i): ProposedEdge => {
     const next = piece.edges[(i + 1) % piece.edges.length]!;

@@ -1,5 +1,6 @@
 // Truth: what fixtures/role-drawings/make.py says each of its garments is. Left out: a shirt, which is no kind of ours, and two whose pieces
 // do not show it: a jacket without a word on it (taken for a top) and a hip-long bodice (a top).
+import { renderPhrase, TELL_CM } from '../../garment/index.ts';
 import { expect, it } from 'vitest';
 import { readRoleDrawing } from '../role-drawings.test-case.ts';
 import { guessGarment } from './garment-kind.ts';
@@ -21,5 +22,7 @@ it.each([
   const { proposal, truth } = await readRoleDrawing(name);
   const { offered, evidence } = guessGarment(proposal);
   expect(offered).toBe(OURS[truth.garment] ?? truth.garment);
-  expect(proposal.pieces.some((piece) => evidence.startsWith(`“${piece.name}” `))).toBe(true);
+  expect(
+    proposal.pieces.some((piece) => renderPhrase(evidence, TELL_CM).startsWith(`“${piece.name}” `)),
+  ).toBe(true);
 });

@@ -1,13 +1,14 @@
-import { EDGE_NAMES, type EdgeRole, type GarmentKind } from '../../garment/index.ts';
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
+import type { EdgeRole, GarmentKind } from '../../garment/index.ts';
 import type { Asked } from '../find/ask.ts';
-import type { Proposal, ProposedPiece } from '../find/proposal.ts';
+import type { Evidence, Proposal, ProposedPiece } from '../find/proposal.ts';
 
-/** A kind of garment with why it is thought so, in words. */
+/** A kind of garment with why it is thought so. */
 export type GarmentGuess = Asked<GarmentKind> & { readonly offered: GarmentKind };
 
 /** What kind of garment the pieces make, by what they are: the best guess, for a person to say otherwise. A whole pattern of ours says it itself. */
 export function guessGarment({ pieces, whole }: Pick<Proposal, 'pieces' | 'whole'>): GarmentGuess {
-  if (whole) return { offered: whole.garment, evidence: 'The file carries its whole pattern.' };
+  if (whole) return { offered: whole.garment, evidence: SAY['whole-in-file']() };
   const shell = pieces.filter((piece) => piece.cloth === 'shell');
   const has = (piece: ProposedPiece, ...roles: EdgeRole[]) =>
     roles.some((role) => piece.edges.some((edge) => edge.role === role));
@@ -20,28 +21,26 @@ export function guessGarment({ pieces, whole }: Pick<Proposal, 'pieces' | 'whole
   );
   if (skirt) return guess(trunk.length > 0 ? 'dress' : 'skirt', skirt, 'waist');
   const tailored = shell.find((piece) => piece.role === 'lapel' || piece.role === 'upper-sleeve');
-  if (tailored) return because('jacket', `${called(tailored)} is that of a jacket.`);
+  if (tailored) return because('jacket', SAY['is-of-jacket']({ piece: tailored.name }));
   const yoke = shell.find((piece) => piece.role === 'yoke' && has(piece, 'neck'));
   if (yoke) return guess('smock', yoke, 'neck');
   const long = trunk.find(isLong);
-  if (long) return because('dress', `${called(long)} is more than ${DRESS_MM / 10} cm long.`);
+  if (long) return because('dress', SAY['is-long']({ piece: long.name, over: DRESS_MM }));
   const panel = onBody.find((piece) => piece.role === 'side-front' || piece.role === 'side-back');
-  if (panel) return because('bodice', `${called(panel)} is a side panel.`);
+  if (panel) return because('bodice', SAY['is-side-panel']({ piece: panel.name }));
   const waisted = trunk.find((piece) => has(piece, 'waist'));
   if (waisted) return guess('bodice', waisted, 'waist');
   return trunk[0]
     ? guess('top', trunk[0], 'armhole', 'neck', 'shoulder')
-    : because('top', 'Nothing that was found says so or otherwise.');
+    : because('top', SAY['kind-unsaid']());
 }
 
-const called = (piece: ProposedPiece): string => `“${piece.name}”`;
-const because = (offered: GarmentKind, evidence: string): GarmentGuess => ({ offered, evidence });
+const because = (offered: GarmentKind, evidence: Evidence): GarmentGuess => ({ offered, evidence });
 
 /** By an edge of a role that the piece has. */
 function guess(offered: GarmentKind, piece: ProposedPiece, ...roles: EdgeRole[]): GarmentGuess {
   const edge = piece.edges.find(({ role }) => role && roles.includes(role));
-  const name = EDGE_NAMES[edge?.role ?? roles[0]!];
-  return because(offered, `${called(piece)} has ${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}.`);
+  return because(offered, SAY['has-edge']({ piece: piece.name, role: edge?.role ?? roles[0]! }));
 }
 
 /** Longer than this from shoulder to hem it is a dress, mm; in the middle size. */

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } from '../../geometry/index.ts';
 import type { Motion, Path } from '../../geometry/index.ts';
 import { wornFromCut } from '../../garment/index.ts';
@@ -212,9 +213,7 @@ function bustPointOf({ half, marks, lines }: ProposedPiece): ProposedPiece['mark
   const nearest = marks.toSorted((a, b) => off(a) - off(b))[0];
   if (!nearest || off(nearest) > BUST_MM) return marks;
   return marks.map((mark) =>
-    mark === nearest
-      ? { ...mark, kind: 'bust-point', evidence: 'a cross at the bust line of a front' }
-      : mark,
+    mark === nearest ? { ...mark, kind: 'bust-point', evidence: SAY['cross-at']({ at: 'bust-line' }) } : mark,
   );
 }
 

@@ -1,4 +1,5 @@
 // The knit tee drawn without semantics and without words; what it truly is, its sample says.
+import { t } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { pathStart } from '../../geometry/index.ts';
 import { sample } from '../../samples/index.ts';
@@ -20,7 +21,7 @@ describe('a role that a person says', () => {
       pieces.find((piece) => piece.id === fronts[0]!.id)!,
       pieces.find((piece) => piece.role === 'front')!,
     ];
-    expect(told).toMatchObject({ role: 'back', half: 'back', confidence: 1, because: 'as told' });
+    expect(told).toMatchObject({ role: 'back', half: 'back', confidence: 1, because: t`as told` });
     expect(other.id).toBe(proposal.pieces.find((piece) => piece.role === 'back')!.id);
   });
 

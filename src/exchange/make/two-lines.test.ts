@@ -1,4 +1,5 @@
 // Closed form: a rectangle of two sizes, each with its stitching line dashed inside it: 15 mm at the sides and the top, 20 mm at the hem.
+import { renderPhrase, TELL_CM } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { pathsArea } from '../../geometry/index.ts';
 import { drawingTruth, readRoleDrawing } from '../role-drawings.test-case.ts';
@@ -17,7 +18,7 @@ describe('stitching lines drawn inside cutting lines', () => {
     const proposal = await readFile(new TextEncoder().encode(SHEET), 'two.svg');
     expect(proposal.sizes).toHaveLength(2);
     expect(proposal.asks.included.offered).toBe(15);
-    expect(proposal.asks.included.evidence).toContain('two kinds of line');
+    expect(renderPhrase(proposal.asks.included.evidence, TELL_CM)).toContain('two kinds of line');
     const { edges } = patternFrom(proposal, {}).pattern.pieces[0]!;
     expect(edges.map((edge) => edge.allowance).toSorted((a, b) => a - b)).toEqual([15, 15, 15, 20]);
     const area = (k: number) => pathsArea(edges.map((edge) => edge.path[k]!));

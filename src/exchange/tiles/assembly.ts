@@ -1,7 +1,8 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
 import { pointsBox } from '../../geometry/index.ts';
 import type { Box } from '../../geometry/index.ts';
-import type { Finding } from '../../garment/index.ts';
+import type { Finding, Phrase } from '../../garment/index.ts';
 import { ReadError } from '../drawing/budget.ts';
 import type { ReadOptions } from '../drawing/budget.ts';
 import { boxInside } from '../drawing/drawing.ts';
@@ -28,8 +29,8 @@ export interface Assembly {
   readonly by: Layout['by'] | 'single' | 'given';
   /** Share of the lines over page borders that go on on the neighbour, 0..1. */
   readonly quality: number;
-  /** In words, why it lies so. */
-  readonly evidence: string;
+  /** Why it lies so. */
+  readonly evidence: Phrase;
   readonly findings: readonly Finding[];
 }
 
@@ -111,19 +112,7 @@ function tryWindow(
   const columns = 1 + Math.max(...cells.map((cell) => cell.column));
   const rows = 1 + Math.max(...cells.map((cell) => cell.row));
   const by = corrections.cells ? 'given' : layout.by;
-  const percent = Math.round(layout.quality * 100);
   const overlap = { x: x.overlap, y: y.overlap };
-  const order = {
-    rows: 'row by row',
-    columns: 'column by column',
-    lines: 'by the lines that go on',
-    labels: 'by their labels',
-    given: 'as you said',
-  }[by];
-  const strip =
-    overlap.x || overlap.y
-      ? `, overlapping ${overlap.x.toFixed(1)} mm sideways and ${overlap.y.toFixed(1)} mm up and down`
-      : ', edge to edge';
   return {
     window,
     overlap,
@@ -133,7 +122,14 @@ function tryWindow(
     apart: pages.filter((page) => !placed.has(page)),
     by,
     quality: layout.quality,
-    evidence: `${cells.length} pages, ${columns} across and ${rows} down, ${order}${strip}: ${percent} % of the lines over page borders go on on the next page.`,
+    evidence: SAY['pages-lie']({
+      pages: cells.length,
+      columns,
+      rows,
+      by,
+      overlap: overlap.x || overlap.y ? overlap : null,
+      goOn: layout.quality,
+    }),
     findings: doubts(layout.quality, columns > 1 && !sideways.sure, rows > 1 && !upDown.sure),
   };
 }
@@ -221,8 +217,7 @@ function separate(drawing: Drawing, pages: readonly number[]): Assembly {
     apart: pages.slice(1),
     by: 'single',
     quality: 1,
-    evidence:
-      pages.length > 1 ? `${pages.length} separate sheets: no line goes from one to another.` : 'One sheet.',
+    evidence: SAY['pages-separate']({ pages: pages.length }),
     findings: [],
   };
 }

@@ -1,3 +1,4 @@
+import { tellerWords, type Teller } from './evidence-table.ts';
 import {
   called,
   calledAll,
@@ -24,8 +25,8 @@ export const EXCHANGE_WORDS = {
     t`The drawn lines are taken for stitching lines, with the usual allowances outside of them. If they are cut lines, say how much allowance they include.`,
   'allowance-too-wide': ({ piece, edges }: { piece: string; edges: readonly string[] }) =>
     t`${called(piece)}: the allowance said to be inside the cut line leaves nothing of ${calledAll(edges)}. Check the allowance, and whether that line is a cut line.`,
-  'lines-by-file': ({ evidence, allowance }: { evidence: string; allowance: number }) =>
-    t`${called(evidence)} ${
+  'lines-by-file': ({ evidence, allowance }: { evidence: Phrase; allowance: number }) =>
+    t`${evidence} ${
       allowance === 0
         ? t`So its lines are taken for stitching lines.`
         : t`So its lines are taken for cutting lines with ${len(allowance)} of allowance inside them.`
@@ -85,8 +86,8 @@ export const EXCHANGE_WORDS = {
   'structure-lost': ({ why }: { why: Lost }) => t`${why} Its pieces are looked for in the lines instead.`,
   'pages-apart': ({ pages }: { pages: readonly number[] }) =>
     t`${plural(pages.length, t`Page`, t`Pages`)} ${listOf(pages.map((p) => t`${p}`))} ${plural(pages.length, t`does`, t`do`)} not join the others; nothing there was taken for a piece.`,
-  'sizes-unnamed': ({ count, by }: { count: number; by: string }) =>
-    t`${count} sizes were found by their ${keyWord('told-by', by)}, but not what they are called. They are numbered from the smallest.`,
+  'sizes-unnamed': ({ count, by }: { count: number; by: Teller }) =>
+    t`${count} sizes were found by their ${tellerWords(by)}, but not what they are called. They are numbered from the smallest.`,
   'sizes-by-order': ({ sizes }: { sizes: readonly string[] }) =>
     t`Nothing tells the ${sizes.length} sizes apart but their order, from the smallest: ${calledAll(sizes)}. Check one length in every size.`,
   // What is to be typed is in mm to a tenth, whoever reads it: a tape's fraction would scale wrongly.

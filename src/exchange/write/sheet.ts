@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { notchTeeth } from '../../cut/index.ts';
 import type { Tooth } from '../../cut/index.ts';
 import {
@@ -135,7 +136,7 @@ export function patternSheet(pattern: Pattern, options: SheetOptions): PatternSh
         name,
         visible: true,
       })),
-      unitsFrom: 'the pattern: millimetres',
+      unitsFrom: SAY['units-of-pattern'](),
       findings: [],
     },
   };

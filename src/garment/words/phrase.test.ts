@@ -7,6 +7,7 @@ import {
   countOf,
   degrees,
   figure,
+  fineLen,
   isPhrase,
   len,
   listOf,
@@ -42,6 +43,17 @@ describe('a phrase', () => {
     expect(say(t`${len(0.7)}`, TELL_CM)).toBe('0.7 mm');
     expect(say(t`${len(-0.01)}`, TELL_CM)).toBe('0 cm');
     expect(say(t`${len(0)}`, TELL_BOTH)).toBe('0 mm (0 in)');
+  });
+
+  it('keeps hundredths of a millimetre where a scale is told', () => {
+    // 99.48 mm are 3.9165… in; on a tape both would be 100 mm and 3 15/16 in.
+    const phrase = t`${fineLen(99.48)}`;
+    expect([TELL_IN, TELL_CM, TELL_BOTH].map((tell) => say(phrase, tell))).toEqual([
+      '3.917 in',
+      '99.48 mm',
+      '99.48 mm (3.917 in)',
+    ]);
+    expect(say(t`${fineLen(0.099478)}`, TELL_CM)).toBe('0.09948 mm');
   });
 
   it('says cloth in yards or metres', () => {

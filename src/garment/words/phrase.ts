@@ -15,6 +15,8 @@ export type Part =
   | { readonly mm: number; readonly as: 'in' | 'cm' | 'mm' }
   /** One thing for whoever reads inches, another for whoever reads centimetres. */
   | { readonly inches: Part; readonly metric: Part }
+  /** A length in mm where hundredths of a millimetre matter: a scale. */
+  | { readonly fineMm: number }
   /** A length of cloth as it is bought, in mm: yards or metres. */
   | { readonly clothMm: number }
   /** mm². */
@@ -64,6 +66,8 @@ export function t(words: TemplateStringsArray, ...values: readonly Value[]): Phr
 
 /** A length, mm. */
 export const len = (length: number): Part & object => ({ mm: length });
+/** A length, mm, to a hundredth of one: where a tape's fraction would hide what is said. */
+export const fineLen = (length: number): Part & object => ({ fineMm: length });
 export const lenAs = (length: number, as: 'in' | 'cm' | 'mm'): Part & object => ({ mm: length, as });
 /** One of so many equal shares of a length, mm: `about 1/8 in` where its rounding shows. */
 export const shareOf = (whole: number, shares: number): Part & object => ({ shareOfMm: whole, shares });

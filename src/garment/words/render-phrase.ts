@@ -63,6 +63,14 @@ export function tellLength(mm: number, tell: Tell): string {
   return `${metric(mm, 'mm')} (${inches(mm, tell)})`;
 }
 
+/** To hundredths of a millimetre or thousandths of an inch; in units so large that these say nothing, to four figures. */
+function fineLength(mm: number, { unit }: Tell): string {
+  const fine = (n: number, places: number): string =>
+    Math.abs(n) < 1 ? String(plain(Number(n.toPrecision(4)))) : write(n, places);
+  const [inches, metric] = [`${fine(mm / MM_PER.in, 3)} in`, `${fine(mm, 2)} mm`];
+  return unit === 'in' ? inches : unit === 'cm' ? metric : `${metric} (${inches})`;
+}
+
 /** Cloth as it is bought: yards to the hundredth, metres to the centimetre. */
 function clothLength(mm: number, { unit }: Tell): string {
   const [yards, metres] = [`${(mm / MM_PER.yd).toFixed(2)} yd`, `${(mm / MM_PER.m).toFixed(2)} m`];
@@ -94,6 +102,7 @@ function sayPart(part: Part, tell: Tell): string {
   if ('as' in part) return writeLength(part.mm, part.as === 'in' ? { in: 8 } : part.as);
   if ('mm' in part) return tellLength(part.mm, tell);
   if ('shareOfMm' in part) return tellShare(part.shareOfMm, part.shares, tell);
+  if ('fineMm' in part) return fineLength(part.fineMm, tell);
   if ('clothMm' in part) return clothLength(part.clothMm, tell);
   if ('mm2' in part) return tellArea(part.mm2, tell);
   if ('degrees' in part) return `${write(part.degrees, part.places)}°`;

@@ -1,8 +1,16 @@
-import type { GarmentKind } from '../../garment/index.ts';
+import { renderPhrase, tellIn, type GarmentKind } from '../../garment/index.ts';
 import type { Asks } from '../../exchange/index.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { RadioQuestion } from '../parts/radio-question.tsx';
-import { BOTH, bustChoices, clothChoices, linesChoices, sameCloth, wearerChoices } from './import-choices.ts';
+import {
+  BOTH,
+  bustChoices,
+  clothChoices,
+  linesChoices,
+  sameCloth,
+  wearerChoices,
+  type Choice,
+} from './import-choices.ts';
 import { importQuestions, withAnswer, type Answers } from './import-questions.ts';
 
 interface Props {
@@ -33,16 +41,22 @@ export function AskAnswers(props: Props) {
 }
 
 /** Said under a question where the file says nothing of it; what it says stands with the answer. */
-const noteOf = ({ offered, evidence }: Asks[keyof Asks]): string | undefined =>
-  offered === null ? evidence : undefined;
+const noteOf = ({ offered, evidence }: Asks[keyof Asks], show: 'in' | 'cm'): string | undefined =>
+  offered === null ? renderPhrase(evidence, tellIn(show)) : undefined;
+
+/** The choices with what the file says of them in words. */
+const told = <T,>(choices: readonly Choice<T>[], show: 'in' | 'cm') =>
+  choices.map(({ evidence, ...choice }) =>
+    evidence ? { ...choice, evidence: renderPhrase(evidence, tellIn(show)) } : choice,
+  );
 
 function Lines({ asks, doubled, answers, onAnswers, show }: Props) {
   return (
     <RadioQuestion
       legend="What are the printed lines?"
-      note={noteOf(asks.included)}
+      note={noteOf(asks.included, show)}
       required
-      choices={linesChoices(asks.included, doubled)}
+      choices={told(linesChoices(asks.included, doubled), show)}
       value={answers.included}
       same={(a, b) => Math.abs(a - b) < 0.05}
       onAnswer={(mm) => onAnswers(withAnswer(answers, 'included', mm))}
@@ -69,13 +83,13 @@ function Lines({ asks, doubled, answers, onAnswers, show }: Props) {
   );
 }
 
-function Cloth({ asks, answers, onAnswers }: Props) {
+function Cloth({ asks, answers, onAnswers, show }: Props) {
   return (
     <RadioQuestion
       legend="Which cloth is it drafted for?"
-      note={noteOf(asks.cloth)}
+      note={noteOf(asks.cloth, show)}
       required
-      choices={clothChoices(asks.cloth)}
+      choices={told(clothChoices(asks.cloth), show)}
       value={answers.cloth}
       same={sameCloth}
       onAnswer={(cloth) => onAnswers(withAnswer(answers, 'cloth', cloth))}
@@ -102,13 +116,13 @@ function Cloth({ asks, answers, onAnswers }: Props) {
   );
 }
 
-function Wearer({ asks, answers, onAnswers }: Props) {
+function Wearer({ asks, answers, onAnswers, show }: Props) {
   return (
     <RadioQuestion
       legend="For whom is it?"
-      note={noteOf(asks.wearer)}
+      note={noteOf(asks.wearer, show)}
       required
-      choices={wearerChoices(asks.wearer)}
+      choices={told(wearerChoices(asks.wearer), show)}
       value={answers.wearer}
       same={(a, b) => a === b}
       onAnswer={(who) => onAnswers(withAnswer(answers, 'wearer', who))}
@@ -117,12 +131,12 @@ function Wearer({ asks, answers, onAnswers }: Props) {
 }
 
 function BustDifference({ asks, answers, onAnswers, show }: Props) {
-  const said = noteOf(asks.bustDifference);
+  const said = noteOf(asks.bustDifference, show);
   return (
     <RadioQuestion
       legend="How much fuller than the upper bust is the full bust it is drafted for?"
       note={`${said ?? ''} Unanswered it counts as not known. Cup letters differ between makers: here each is one inch more.`.trim()}
-      choices={bustChoices(asks.bustDifference, show)}
+      choices={told(bustChoices(asks.bustDifference, show), show)}
       value={answers.bustDifference}
       same={(a, b) => a === b || (a !== null && b !== null && Math.abs(a - b) < 0.5)}
       onAnswer={(mm) => onAnswers(withAnswer(answers, 'bustDifference', mm))}

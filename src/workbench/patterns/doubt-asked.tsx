@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
-import type { Body } from '../../garment/index.ts';
+import { renderPhrase, type Body } from '../../garment/index.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { DoubtFigure } from './doubt-figure.tsx';
 import type { Doubt, DoubtAnswer } from './doubts.ts';
 import type { FoundPiece } from './read-worker.ts';
@@ -47,7 +48,7 @@ export function DoubtAsked({ doubts, pieces, wearer, busy, onAnswer }: Props) {
             <h3 ref={head} id="doubt-question" tabIndex={-1}>
               {doubt.question}
             </h3>
-            {doubt.evidence && <p className="small">Why: {doubt.evidence}</p>}
+            {doubt.evidence && <p className="small">Why: {renderPhrase(doubt.evidence, pageTell())}</p>}
             <div className="row" role="group" aria-labelledby="doubt-question">
               {doubt.answers.map((answer) => (
                 <button key={answer.words} type="button" className="act" onClick={() => say(answer)}>

@@ -1,4 +1,5 @@
 // Pieces are made up; what counts as sure (0.8) is the limit the design gives.
+import { called, t } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { doubtsOf, withDoubtAnswer } from './doubts.ts';
 import type { FoundEdge, FoundPiece } from './read-worker.ts';
@@ -8,7 +9,7 @@ const edge = (id: string, role: FoundEdge['found']['role'], confidence: number):
   name: id,
   kind: 'seam',
   worn: [],
-  found: { confidence, because: `why ${id}`, otherwise: [], ...(role ? { role } : {}) },
+  found: { confidence, because: t`why ${called(id)}`, otherwise: [], ...(role ? { role } : {}) },
 });
 const piece = (
   id: string,
@@ -18,10 +19,10 @@ const piece = (
   id,
   name: id,
   words: [],
-  evidence: '',
+  evidence: t``,
   paths: [],
   follows: false,
-  found: { confidence: 1, because: 'why', otherwise: [], ...found },
+  found: { confidence: 1, because: t`why`, otherwise: [], ...found },
   edges,
 });
 const questions = (pieces: readonly FoundPiece[], said = {}) =>
@@ -40,7 +41,7 @@ describe('what is asked', () => {
       '“Front”: is this the armhole?',
       '“Front”: is this the side seam?',
     ]);
-    expect(doubts[0]!.evidence).toBe('why b');
+    expect(doubts[0]!.evidence).toEqual(t`why ${called('b')}`);
   });
 
   it('is what a piece is before its edges, which wait for it', () => {
@@ -69,7 +70,7 @@ describe('answers', () => {
   it('are what it is thought to be, what else it may be, then what is usual, each once', () => {
     const unsure: FoundEdge = {
       ...edge('a', 'outer', 0.5),
-      found: { role: 'outer', confidence: 0.5, because: '', otherwise: [{ role: 'attached' }] },
+      found: { role: 'outer', confidence: 0.5, because: null, otherwise: [{ role: 'attached' }] },
     };
     const band = piece('Band', { role: 'waistband', half: 'both' }, [unsure]);
     expect(doubtsOf([band], {})[0]!.answers.map((one) => one.role)).toEqual(['outer', 'attached', 'end']);
@@ -78,7 +79,7 @@ describe('answers', () => {
   it('say front or back where the edge does', () => {
     const cap: FoundEdge = {
       ...edge('a', 'cap', 0.5),
-      found: { role: 'cap', half: 'back', confidence: 0.5, because: '', otherwise: [] },
+      found: { role: 'cap', half: 'back', confidence: 0.5, because: null, otherwise: [] },
     };
     const sleeve = piece('Sleeve', { role: 'sleeve', half: 'arm' }, [cap]);
     expect(doubtsOf([sleeve], {})[0]!.question).toBe('“Sleeve”: is this the sleeve cap behind?');

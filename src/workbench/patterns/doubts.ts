@@ -1,4 +1,4 @@
-import type { EdgeRole, Half, PieceHalf, PieceRole } from '../../garment/index.ts';
+import type { EdgeRole, Half, Phrase, PieceHalf, PieceRole } from '../../garment/index.ts';
 import { EDGE_NAMES, HALF_NAMES, PIECE_NAMES } from '../../garment/index.ts';
 import { inDoubt, type PieceCorrection } from '../../exchange/index.ts';
 import type { FoundEdge, FoundPiece, FoundRole } from './read-worker.ts';
@@ -16,7 +16,7 @@ export interface Doubt {
   /** Absent: the doubt is about the piece itself. */
   readonly edge?: string;
   readonly question: string;
-  readonly evidence: string;
+  readonly evidence: Phrase | null;
   /** The likeliest first. */
   readonly answers: readonly DoubtAnswer[];
 }

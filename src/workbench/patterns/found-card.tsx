@@ -1,7 +1,8 @@
-import { middleOf } from '../../garment/index.ts';
+import { middleOf, renderPhrase } from '../../garment/index.ts';
 import type { PieceCorrection } from '../../exchange/index.ts';
 import { boxAround, pathBox } from '../../geometry/index.ts';
 import { pathD } from '../drawing/path-d.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { FoundRoles } from './found-roles.tsx';
 import type { FoundPiece } from './read-worker.ts';
 
@@ -53,7 +54,7 @@ export function FoundCard({
         />{' '}
         turn it over
       </label>
-      <p className="small">{piece.evidence}</p>
+      <p className="small">{renderPhrase(piece.evidence, pageTell())}</p>
       <FoundRoles piece={piece} said={said} onSay={onSay} />
     </li>
   );

@@ -1,5 +1,6 @@
-import { EDGE_NAMES, PIECE_NAMES, type EdgeRole, type PieceRole } from '../../garment/index.ts';
+import { EDGE_NAMES, PIECE_NAMES, renderPhrase, type EdgeRole, type PieceRole } from '../../garment/index.ts';
 import type { PieceCorrection } from '../../exchange/index.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { RolePick } from './role-pick.tsx';
 import type { FoundPiece } from './read-worker.ts';
 
@@ -30,7 +31,7 @@ export function FoundRoles(props: {
         names={PIECE_NAMES}
         onRole={(role) => onSay({ role, open: false })}
       />
-      <p className="small">{piece.found.because}</p>
+      {piece.found.because && <p className="small">{renderPhrase(piece.found.because, pageTell())}</p>}
       <ul className="stack tight">
         {edges.map(({ id, name, found }) => (
           <li key={id}>
@@ -40,7 +41,7 @@ export function FoundRoles(props: {
               names={EDGE_NAMES}
               onRole={(role) => edgeSaid(id, role)}
             />
-            {found.because && <small>{found.because}</small>}
+            {found.because && <small>{renderPhrase(found.because, pageTell())}</small>}
           </li>
         ))}
       </ul>

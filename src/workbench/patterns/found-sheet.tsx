@@ -1,8 +1,16 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Corrections, PieceCorrection } from '../../exchange/index.ts';
-import { GARMENT_KINDS, garmentKind, type Finding, type GarmentKind } from '../../garment/index.ts';
+import {
+  GARMENT_KINDS,
+  garmentKind,
+  renderPhrase,
+  tellIn,
+  type Finding,
+  type GarmentKind,
+} from '../../garment/index.ts';
 import type { Caller } from '../call/index.ts';
 import { go, hrefTo } from '../station/route.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { usualUnit } from '../station/usual-unit.ts';
 import { store } from '../store/use-store.ts';
 import { AskAnswers } from './ask-answers.tsx';
@@ -138,7 +146,8 @@ export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: 
             ))}
           </select>
           <small id="garment-why">
-            Taken for {garmentKind(now.garment.offered).called}. {now.garment.evidence}
+            Taken for {garmentKind(now.garment.offered).called}.{' '}
+            {renderPhrase(now.garment.evidence, tellIn(show))}
           </small>
         </label>
       </section>
@@ -211,7 +220,7 @@ function FoundPieces(props: {
       </h2>
       <div className="row about">
         {found.sizes.map((size) => (
-          <label key={size.id} className="field" title={size.evidence}>
+          <label key={size.id} className="field" title={renderPhrase(size.evidence, pageTell())}>
             <span className="label">Size</span>
             <input
               type="text"
@@ -222,7 +231,9 @@ function FoundPieces(props: {
           </label>
         ))}
       </div>
-      {found.sizes[0] && <p className="small">Smallest first, by girth. {found.sizes[0].evidence}</p>}
+      {found.sizes[0] && (
+        <p className="small">Smallest first, by girth. {renderPhrase(found.sizes[0].evidence, pageTell())}</p>
+      )}
       <ul className="cards">
         {found.pieces.map((p) => (
           <FoundCard key={p.id} piece={p} said={pieces[p.id] ?? {}} onSay={(part) => onPiece(p.id, part)} />

@@ -1,4 +1,4 @@
-import { MM_PER, type ClothNeed } from '../../garment/index.ts';
+import { MM_PER, type ClothNeed, type Phrase } from '../../garment/index.ts';
 import { USUAL_ALLOWANCES, type Asked } from '../../exchange/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { Wearer } from './import-questions.ts';
@@ -8,7 +8,7 @@ export interface Choice<T> {
   readonly value: T;
   readonly words: string;
   /** The file's own words for it, where it says so itself: offered first. */
-  readonly evidence?: string;
+  readonly evidence?: Phrase;
 }
 
 /** An allowance as it is printed: sixteenths of an inch as a fraction, anything else in centimetres or, below one, millimetres. */

@@ -1,10 +1,10 @@
 // Expected answers come from the order in which it is asked: lines, cloth, wearer, bust; allowances as patterns are printed with (trade.md 7.6).
+import { t, MM_PER } from '../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
-import { MM_PER } from '../../garment/index.ts';
 import { allowanceWords, bustChoices, clothChoices, linesChoices, wearerChoices } from './import-choices.ts';
 import { answered, importQuestions, stillMissing, withAnswer } from './import-questions.ts';
 
-const silent = { offered: null, evidence: 'The file does not say.' };
+const silent = { offered: null, evidence: t`The file does not say.` };
 const asks = (garment: Parameters<typeof importQuestions>[0], wearer?: 'woman' | 'man' | 'child') =>
   importQuestions(garment, wearer ? { wearer } : {}).map(({ ask }) => ask);
 
@@ -64,11 +64,11 @@ describe('answers offered', () => {
   });
 
   it('begin with what the file says, with its words, and offer it once', () => {
-    const [first, ...rest] = linesChoices({ offered: 10, evidence: '“Nahtzugabe 1 cm”' }, false);
+    const [first, ...rest] = linesChoices({ offered: 10, evidence: t`“Nahtzugabe 1 cm”` }, false);
     expect(first).toEqual({
       value: 10,
       words: 'Cutting lines, 1 cm of allowance inside them',
-      evidence: '“Nahtzugabe 1 cm”',
+      evidence: t`“Nahtzugabe 1 cm”`,
     });
     expect(rest).toHaveLength(6);
     expect(rest.map(({ value }) => value)).not.toContain(10);
@@ -76,27 +76,27 @@ describe('answers offered', () => {
   });
 
   it('take in what the file says where it is no usual one', () => {
-    expect(linesChoices({ offered: 12, evidence: '“12 mm”' }, false)[0]!.words).toBe(
+    expect(linesChoices({ offered: 12, evidence: t`“12 mm”` }, false)[0]!.words).toBe(
       'Cutting lines, 1.2 cm of allowance inside them',
     );
-    expect(clothChoices({ offered: { kind: 'knit', stretch: 0.4 }, evidence: '“40 %”' })[0]!.words).toBe(
+    expect(clothChoices({ offered: { kind: 'knit', stretch: 0.4 }, evidence: t`“40 %”` })[0]!.words).toBe(
       'A knit that stretches by 40 %',
     );
-    expect(bustChoices({ offered: 60, evidence: '“60 mm”' }, 'cm')[0]!.words).toBe('A difference of 6 cm');
+    expect(bustChoices({ offered: 60, evidence: t`“60 mm”` }, 'cm')[0]!.words).toBe('A difference of 6 cm');
   });
 
   it('say both where stitching lines are drawn inside cutting lines', () => {
-    const [first, ...rest] = linesChoices({ offered: 15, evidence: 'twice' }, true);
+    const [first, ...rest] = linesChoices({ offered: 15, evidence: t`twice` }, true);
     expect(first).toEqual({
       value: 15,
       words: 'Both, in two kinds of line: the outer one is cut, the inner one stitched, mostly 1.5 cm apart',
-      evidence: 'twice',
+      evidence: t`twice`,
     });
     expect(rest.map(({ value }) => value)).not.toContain(15);
   });
 
   it('of the wearer put the file’s own first', () =>
-    expect(wearerChoices({ offered: 'child', evidence: '“Kinderhose”' })[0]!.words).toBe('A child'));
+    expect(wearerChoices({ offered: 'child', evidence: t`“Kinderhose”` })[0]!.words).toBe('A child'));
 
   it('of the bust begin with not known, in the person’s own unit', () =>
     expect(bustChoices(silent, 'in').map(({ words }) => words)).toEqual([

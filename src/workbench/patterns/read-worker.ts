@@ -25,6 +25,7 @@ import type {
   Finding,
   Half,
   Pattern,
+  Phrase,
   PieceHalf,
   PieceRole,
 } from '../../garment/index.ts';
@@ -36,7 +37,7 @@ export interface FoundPiece {
   readonly id: string;
   readonly name: string;
   readonly words: readonly string[];
-  readonly evidence: string;
+  readonly evidence: Phrase;
   /** Edges per size, sheet mm, y up. */
   readonly paths: readonly (readonly Path[])[];
   /** It repeats another piece, and is what that is. */
@@ -50,7 +51,7 @@ export interface FoundRole<Role, Half> {
   readonly role?: Role;
   readonly half?: Half;
   readonly confidence: number;
-  readonly because: string;
+  readonly because: Phrase | null;
   readonly otherwise: readonly { readonly role: Role; readonly half?: Half }[];
 }
 export interface FoundEdge {
@@ -73,14 +74,14 @@ export interface Found {
   readonly garment: GarmentGuess;
   /** How the pages lie together; null for a file of one sheet. */
   readonly tiles: Tiles | null;
-  readonly sizes: readonly { readonly id: string; readonly label: string; readonly evidence: string }[];
+  readonly sizes: readonly { readonly id: string; readonly label: string; readonly evidence: Phrase }[];
   readonly pieces: readonly FoundPiece[];
   readonly seams: readonly FoundSeam[];
 }
 export interface FoundSeam {
   readonly id: string;
   readonly say: string;
-  readonly evidence: string;
+  readonly evidence: Phrase;
   readonly score: number;
   readonly rank: number;
 }
@@ -122,7 +123,7 @@ function tilesOf(read: Drawing, assembly: Assembly): Tiles | null {
 
 /** Only what is known, and how well. */
 function foundRole<Role, Half>(one: Partial<FoundRole<Role, Half>>): FoundRole<Role, Half> {
-  const { role, half, confidence = role ? 1 : 0, because = '', otherwise = [] } = one;
+  const { role, half, confidence = role ? 1 : 0, because = null, otherwise = [] } = one;
   return { confidence, because, otherwise, ...(role ? { role } : {}), ...(half ? { half } : {}) };
 }
 

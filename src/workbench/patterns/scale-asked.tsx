@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { renderPhrase } from '../../garment/index.ts';
+import { pageTell } from '../station/page-tell.ts';
 import type { Found } from './read-worker.ts';
 
 /** Whether the file is true to scale, why it is thought so, and a way to say it where nothing proves it. */
@@ -15,8 +17,8 @@ export function ScaleAsked({
   return (
     <section className="sheet stack tight" aria-labelledby="scale-head">
       <h2 id="scale-head">Is it true to scale?</h2>
-      <p>{found.summary.scale}</p>
-      <p className="small">{found.summary.assembly}</p>
+      <p>{renderPhrase(found.summary.scale, pageTell())}</p>
+      <p className="small">{renderPhrase(found.summary.assembly, pageTell())}</p>
       {!found.proven && (
         <form
           className="ask"

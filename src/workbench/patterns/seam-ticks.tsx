@@ -1,3 +1,5 @@
+import { renderPhrase } from '../../garment/index.ts';
+import { pageTell } from '../station/page-tell.ts';
 import type { FoundSeam } from './read-worker.ts';
 
 interface Props {
@@ -57,7 +59,7 @@ function OneSeam({ seam, on, onToggle }: { seam: FoundSeam; on: boolean; onToggl
         <span>
           {seam.say}{' '}
           <small>
-            {howLikely(seam.score)}: {seam.evidence}
+            {howLikely(seam.score)}: {renderPhrase(seam.evidence, pageTell())}
           </small>
         </span>
       </label>

@@ -1,4 +1,5 @@
 // Pieces are rectangles; the landmarks are the figure's own.
+import { t } from '../../garment/index.ts';
 import { expect, it } from 'vitest';
 import { linePath } from '../../geometry/index.ts';
 import { bodyShape } from '../drawing/body-shape.ts';
@@ -25,16 +26,16 @@ function piece(found: Partial<FoundPiece['found']>, roles: readonly ('neck' | 'w
     id: 'p',
     name: 'p',
     words: [],
-    evidence: '',
+    evidence: t``,
     paths: [],
     follows: false,
-    found: { confidence: 1, because: '', otherwise: [], ...found },
+    found: { confidence: 1, because: null, otherwise: [], ...found },
     edges: corners.map((corner, i) => ({
       id: `${i}`,
       name: `${i}`,
       kind: 'seam' as const,
       worn: linePath(corner, corners[(i + 1) % 4]!),
-      found: { confidence: 1, because: '', otherwise: [], ...(roles[i] ? { role: roles[i] } : {}) },
+      found: { confidence: 1, because: null, otherwise: [], ...(roles[i] ? { role: roles[i] } : {}) },
     })),
   };
 }

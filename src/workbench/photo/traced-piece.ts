@@ -1,4 +1,11 @@
-import { drawingSvg, type Click, type Drawing, type Stroke, type Traced } from '../../exchange/index.ts';
+import {
+  drawingSvg,
+  EVIDENCE_WORDS,
+  type Click,
+  type Drawing,
+  type Stroke,
+  type Traced,
+} from '../../exchange/index.ts';
 import { boxAround, pathBox, pathMove, type Path } from '../../geometry/index.ts';
 
 /** One size of a piece as traced, walked round its outline. */
@@ -85,7 +92,7 @@ export function tracedDrawing(
     strokes,
     texts,
     layers: sizes.map((s) => ({ name: s, visible: true })),
-    unitsFrom: 'traced from a photograph or scan',
+    unitsFrom: EVIDENCE_WORDS['units-traced'](),
     findings: [],
   };
 }

@@ -1,9 +1,9 @@
 // Sheets by cairo (fixtures/shape-letters/make.py), which says what stands on them; noise and prose are drawn here.
+import { renderPhrase, sayFinding, TELL_CM } from '../../../garment/index.ts';
 import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { sayFinding, TELL_CM } from '../../../garment/index.ts';
 import { cubicCount, cubicOf, pointsBox } from '../../../geometry/index.ts';
 import type { Point } from '../../../geometry/index.ts';
 import type { Stroke } from '../../drawing/drawing.ts';
@@ -36,13 +36,13 @@ describe.each([
 
   it('are called what the sheet calls them', () => {
     expect(labels(proposal)).toBe(sizes);
-    expect(proposal.sizes[0]!.evidence).toMatch(/read from its shape/);
+    expect(renderPhrase(proposal.sizes[0]!.evidence, TELL_CM)).toMatch(/read from its shape/);
     expect(codes(proposal)).not.toContain('sizes-unnamed');
   });
 
   it('leave the pieces their numbers', () => {
     expect(numbers(proposal)).toEqual(['Piece 3', 'Piece 1', 'Piece 2']);
-    expect(proposal.pieces[0]!.evidence).toMatch(/number \d read from its shape/);
+    expect(renderPhrase(proposal.pieces[0]!.evidence, TELL_CM)).toMatch(/number \d read from its shape/);
   });
 
   it('are said to be read from shapes', () => {

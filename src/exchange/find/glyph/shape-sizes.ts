@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY, reasons } from '../../words/evidence-table.ts';
 import type { DrawnText, Stroke } from '../../drawing/drawing.ts';
 import type { Nest } from '../nest.ts';
 import { findSizes } from '../sizes.ts';
@@ -39,7 +40,7 @@ export function findNamedSizes(
   if (same || !sure) return { found: plain, fromShapes: [] };
   const sizes = found.sizes.map((size) => ({
     ...size,
-    evidence: `${size.evidence}; its name read from its shape`,
+    evidence: reasons([size.evidence, SAY['name-from-shape']()]),
   }));
   return { found: { ...found, sizes }, fromShapes: names };
 }

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import type { EdgeRole, Half, PieceHalf, PieceRole } from '../../../garment/index.ts';
 import type { ProposedEdge, ProposedFollower, ProposedPiece, ProposedSeam } from '../proposal.ts';
 import { languageOf, piecesSense } from '../words/piece-sense.ts';
@@ -180,7 +181,7 @@ const round = (value: number): number => Math.round(value * 1000) / 1000;
 /** What a person said stands, surely. */
 function asTold(piece: ProposedPiece, said: RolesTold[string] | undefined): ProposedPiece {
   if (!said) return piece;
-  const because = 'as told';
+  const because = SAY['as-told']();
   return {
     ...piece,
     ...(said.role ? { role: said.role, confidence: 1, because } : {}),

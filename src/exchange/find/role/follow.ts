@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import type { ProposedEdge, ProposedFollower, ProposedPiece } from '../proposal.ts';
 import type { Words } from './word-cost.ts';
 
@@ -21,7 +22,7 @@ export function followParent(
         ...(own.also ? { also: own.also } : {}),
         ...(own.half ? { half: own.half } : {}),
         confidence: own.confidence ?? 0,
-        because: `${pair!.apart ? 'runs beside' : 'repeats'} that edge of ${parent.name}`,
+        because: SAY['repeats-parent']({ parent: parent.name, beside: pair!.apart ?? false }),
       };
     if (edge.kind === 'dart' || (own && !pair!.apart)) return edge;
     if (follower.role !== 'facing' || edge.kind === 'fold') return edge;
@@ -29,7 +30,7 @@ export function followParent(
       ...edge,
       role: 'free-outer',
       confidence: parent.confidence ?? 0,
-      because: `the edge of a facing that repeats nothing of ${parent.name}`,
+      because: SAY['facing-free']({ parent: parent.name }),
     };
   });
   const kind = words.roles.find(
@@ -42,7 +43,7 @@ export function followParent(
     role: kind ?? parent.role!,
     ...(parent.half ? { half: parent.half } : {}),
     confidence: parent.confidence ?? 0,
-    because: kind ? `called so; it follows ${parent.name}` : `follows ${parent.name}, whose role it has`,
+    because: SAY['follows-parent']({ parent: parent.name, named: kind !== undefined }),
     ...(parent.drawn ? { drawn: parent.drawn } : {}),
   };
 }

@@ -1,4 +1,5 @@
 // A closed form: a trapezium 100 wide at its foot, 60 at its top, upright left edge; 200 high.
+import { t } from '../../../garment/index.ts';
 import { describe, expect, it } from 'vitest';
 import { linePath, pathMove } from '../../../geometry/index.ts';
 import type { Motion, Point } from '../../../geometry/index.ts';
@@ -40,16 +41,16 @@ function drawn({ over, quarter }: Pose): ProposedPiece {
       turns: [Math.PI / 2, Math.PI / 2],
       notches: [],
       off: 0,
-      evidence: '',
+      evidence: t``,
     })),
     lines: [],
     marks: [],
     areas: [16000],
-    grain: { direction: { x: 0, y: 1 }, evidence: '' },
+    grain: { direction: { x: 0, y: 1 }, evidence: t`` },
     darts: [],
     words: [],
     box: { minX: 0, minY: 0, maxX: 800, maxY: 800 },
-    evidence: '',
+    evidence: t``,
   };
 }
 

@@ -1,5 +1,6 @@
-import { EDGE_NAMES } from '../../../garment/index.ts';
-import type { ProposedPiece, ProposedSeam } from '../proposal.ts';
+import { EVIDENCE_WORDS as SAY, reasons, type EdgeForm } from '../../words/evidence-table.ts';
+import type { EdgeRole } from '../../../garment/index.ts';
+import type { Evidence, ProposedPiece, ProposedSeam } from '../proposal.ts';
 import type { Slot } from './contour-table.ts';
 import type { Guess } from './match.ts';
 import type { Run, RunPiece } from './run.ts';
@@ -16,35 +17,34 @@ export function sayEdge(
   at: number,
   seams: readonly ProposedSeam[],
   pieces: readonly ProposedPiece[],
-): string {
+): Evidence {
   const run = runs[at]!;
-  const around = [neighbour(slots, at, -1), neighbour(slots, at, 1)].filter(Boolean);
-  const between = around.length === 2 ? ` between ${around.join(' and ')}` : '';
-  const notches = run.notches.length > 0 ? `; ${notchWords(run)}` : '';
-  return `${form(run, slots[at]!)}${between}${notches}${sewn(piece, run, seams, pieces)}`;
+  const between = [neighbour(slots, at, -1), neighbour(slots, at, 1)].filter((role) => role !== null);
+  return reasons([
+    SAY['edge-form']({ form: form(run, slots[at]!), between }),
+    run.notches.length > 0
+      ? SAY['notch-teeth']({ teeth: Math.max(...run.notches.map((notch) => notch.count)) })
+      : null,
+    sewn(piece, run, seams, pieces),
+  ]);
 }
 
-function form(run: Run, slot: Slot): string {
-  if (run.fold) return 'cut on the fold';
-  if (slot.form === 'cap' && run.turns[0] < 0 && run.turns[1] > 0) return 'hollow, round, hollow';
-  if (Math.abs(run.bow) < STRAIGHT) return 'a straight edge';
-  if (run.bow > 0) return run.bow > DEEP ? 'a round curve' : 'a slightly round edge';
-  return run.bow < -DEEP ? 'a hollow curve' : 'a slightly hollow edge';
+function form(run: Run, slot: Slot): EdgeForm {
+  if (run.fold) return 'fold';
+  if (slot.form === 'cap' && run.turns[0] < 0 && run.turns[1] > 0) return 'cap';
+  if (Math.abs(run.bow) < STRAIGHT) return 'straight';
+  if (run.bow > 0) return run.bow > DEEP ? 'round' : 'slightly-round';
+  return run.bow < -DEEP ? 'hollow' : 'slightly-hollow';
 }
 
-function neighbour(slots: readonly (Slot | null)[], at: number, step: 1 | -1): string {
+function neighbour(slots: readonly (Slot | null)[], at: number, step: 1 | -1): EdgeRole | null {
   const n = slots.length;
   for (let i = 1; i < n; i++) {
     const slot = slots[(at + step * i + n * i) % n];
-    if (slot && slot !== slots[at]) return EDGE_NAMES[slot.role];
-    if (!slot) return '';
+    if (slot && slot !== slots[at]) return slot.role;
+    if (!slot) return null;
   }
-  return '';
-}
-
-function notchWords({ notches }: Run): string {
-  const most = Math.max(...notches.map((notch) => notch.count));
-  return most === 3 ? 'a notch of three teeth' : most === 2 ? 'a notch of two teeth' : 'notches of one tooth';
+  return null;
 }
 
 /** The first-choice seam of the edge, in its finder's words. */
@@ -53,27 +53,30 @@ function sewn(
   run: Run,
   seams: readonly ProposedSeam[],
   pieces: readonly ProposedPiece[],
-): string {
+): Evidence {
   const mine = (ref: { piece: string; edge: string }) =>
     ref.piece === piece.id && run.edges.some((edge) => edge.id === ref.edge);
   const seam = seams.find((one) => one.rank === 1 && [...one.a, ...one.b].some(mine));
-  if (!seam) return '; nothing is found to be sewn to it';
+  if (!seam) return SAY['sewn-to-nothing']();
   const other = seam.a.some(mine) && !seam.b.every(mine) ? seam.b : seam.a;
   const names = [
     ...new Set(other.map((ref) => pieces.find((one) => one.id === ref.piece)?.name ?? ref.piece)),
   ];
-  return `; sewn to ${names.join(' and ')}: ${seam.evidence}`;
+  return SAY['sewn-to']({ pieces: names, fit: seam.evidence });
 }
 
 /** Why a piece is taken for what it is. */
-export function sayPiece({ contour, pose }: Guess, { heard }: Words): string {
-  const called = heard.length > 0 ? `called ${heard.map((one) => `“${one.word}”`).join(', ')}` : '';
-  if (!contour) return called;
-  const edges = [...new Set(contour.slots.map((slot) => EDGE_NAMES[slot.role]))];
-  const outline = `its outline goes with ${edges.join(', ')}`;
-  const turned = [
-    pose.quarter === 2 ? 'drawn upside down' : pose.quarter % 2 === 1 ? 'drawn lying' : '',
-    pose.over ? 'drawn turned over' : '',
-  ].filter(Boolean);
-  return [called, outline, ...turned].filter(Boolean).join('; ');
+export function sayPiece({ contour, pose }: Guess, { heard }: Words): Evidence {
+  const called = heard.length > 0 ? SAY['called-so']({ words: heard.map((one) => one.word) }) : null;
+  if (!contour) return reasons([called]);
+  return reasons([
+    called,
+    SAY['outline-goes-with']({ edges: [...new Set(contour.slots.map((slot) => slot.role))] }),
+    pose.quarter === 2
+      ? SAY['drawn-turned']({ how: 'upside-down' })
+      : pose.quarter % 2 === 1
+        ? SAY['drawn-turned']({ how: 'lying' })
+        : null,
+    pose.over ? SAY['drawn-turned']({ how: 'over' }) : null,
+  ]);
 }

@@ -1,9 +1,10 @@
+import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { boxAround, pointsBox, polylinePath, type Path, type Point } from '../../../geometry/index.ts';
 import { type DrawnText, type Drawing, type Stroke } from '../../drawing/drawing.ts';
 import { readEntities } from './entities.ts';
 import { dxfText, readPairs } from './pairs.ts';
 import { plainDrawing } from './plain.ts';
-import { holdsPieces, styleOf, UNITS_FROM, type DxfPiece, type DxfStyle } from './style.ts';
+import { holdsPieces, styleOf, type DxfPiece, type DxfStyle } from './style.ts';
 
 /** A cross this long marks a place (notch, drill) where a drawing has only lines. */
 const TICK_MM = 2;
@@ -93,7 +94,7 @@ function dxfDrawing(style: DxfStyle, name: string): Drawing {
     strokes,
     texts,
     layers: [...new Set(strokes.map((s) => s.layer))].map((layer) => ({ name: layer, visible: true })),
-    unitsFrom: UNITS_FROM[style.unitsFrom],
+    unitsFrom: SAY['units-of-dxf']({ from: style.unitsFrom }),
     findings: style.findings,
   };
 }

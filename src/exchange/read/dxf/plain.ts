@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { exchangeFinding } from '../../words/words-table.ts';
 import { boxAround, pointsBox, polylinePath, type Point } from '../../../geometry/index.ts';
 import type { Finding } from '../../../garment/index.ts';
@@ -5,7 +6,7 @@ import { affineAfter, affinePoint, affineScale, type Affine } from '../../drawin
 import type { DrawnText, Drawing, Stroke } from '../../drawing/drawing.ts';
 import type { DxfFile, Entity } from './entities.ts';
 import { DXF_BOUNDS, DxfError } from './pairs.ts';
-import { MM, units, UNITS_FROM } from './style.ts';
+import { MM, units, type DxfStyle } from './style.ts';
 
 /** Blocks within blocks are followed this deep. */
 const DEEPEST = 8;
@@ -84,7 +85,7 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
       name: layer,
       visible: file.tables.layers.get(layer)?.shown ?? true,
     })),
-    unitsFrom: UNITS_FROM[from],
+    unitsFrom: SAY['units-of-dxf']({ from }),
     findings: [...doubts(from, box.maxX - box.minX, box.maxY - box.minY), ...notRead(file)],
   };
 }
@@ -121,7 +122,7 @@ function insertMatrix(one: Insert, base: Point): Affine {
   return one.over ? affineAfter([-1, 0, 0, 1, 0, 0], put) : put;
 }
 
-function doubts(from: keyof typeof UNITS_FROM, wide: number, high: number): Finding[] {
+function doubts(from: DxfStyle['unitsFrom'], wide: number, high: number): Finding[] {
   const found: Finding[] = [];
   if (from === 'assumed') found.push(exchangeFinding('units-assumed', 'warning', {}, { taken: 'mm' }));
   const long = Math.max(wide, high);

@@ -43,13 +43,6 @@ export interface DxfStyle {
 
 export const MM = { in: MM_PER.in, mm: 1, cm: 10, m: 1000 } as const;
 
-/** In words, where the unit comes from. */
-export const UNITS_FROM = {
-  file: 'the UNITS line of the file',
-  header: 'the unit code in the header of the file',
-  assumed: 'assumed: the file does not say',
-} as const;
-
 /** The unit of a file: its own word, the code in its header, else millimetres. */
 export function units(
   file: DxfFile,

@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { exchangeFinding } from '../../words/words-table.ts';
 import { MM_PER } from '../../../garment/index.ts';
 import type { Finding } from '../../../garment/index.ts';
@@ -137,7 +138,7 @@ async function readPages(
     strokes,
     texts,
     layers: [...groups.values()],
-    unitsFrom: 'the PDF: 72 points to the inch',
+    unitsFrom: SAY['units-of-pdf'](),
     findings,
   };
 }

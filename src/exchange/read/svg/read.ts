@@ -1,5 +1,6 @@
+import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { exchangeFinding } from '../../words/words-table.ts';
-import type { Finding } from '../../../garment/index.ts';
+import type { Finding, Phrase } from '../../../garment/index.ts';
 import { affineAfter, affinePath, affineScale } from '../../drawing/affine.ts';
 import type { Affine } from '../../drawing/affine.ts';
 import { ReadError, openBudget } from '../../drawing/budget.ts';
@@ -299,7 +300,7 @@ function sheetOf(root: SvgNode): {
   width: number;
   height: number;
   fit: Affine;
-  unitsFrom: string;
+  unitsFrom: Phrase;
   findings: Finding[];
 } {
   const box = svgNumbers(root.attributes['viewBox']);
@@ -312,9 +313,7 @@ function sheetOf(root: SvgNode): {
     width: w * MM_PER_PX,
     height: h * MM_PER_PX,
     fit: viewBoxFit(root.attributes['viewBox'], root.attributes['preserveAspectRatio'], w, h),
-    unitsFrom: real
-      ? `the SVG: its width is given in ${width.unit}`
-      : 'the SVG: screen units, taken as 96 to the inch',
+    unitsFrom: SAY['units-of-svg']({ unit: real ? width.unit : null }),
     findings: real ? [] : [exchangeFinding('units-assumed', 'warning', {}, { taken: 'px' })],
   };
 }
