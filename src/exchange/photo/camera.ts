@@ -39,12 +39,40 @@ function perspective(h: readonly number[], x: number, y: number): Point {
   return { x: (h[0]! * x + h[1]! * y + h[2]!) / w, y: (h[3]! * x + h[4]! * y + h[5]!) / w };
 }
 
+/** What bends straight lines: the lens of a camera. */
+export type Lens = Pick<Camera, 'centre' | 'radius' | 'lens'>;
+
+/** The middle of a picture, and how far its corners are from there, px. */
+export const pictureRound = (width: number, height: number): Pick<Lens, 'centre' | 'radius'> => ({
+  centre: { x: (width - 1) / 2, y: (height - 1) / 2 },
+  radius: Math.hypot(width, height) / 2,
+});
+
+/** Photo pixel to where it would be without the bend of the lens, in units of the radius from the middle. */
+export function withoutLens({ centre, radius, lens }: Lens, photo: Point): Point {
+  const x = (photo.x - centre.x) / radius;
+  const y = (photo.y - centre.y) / radius;
+  const f = 1 + lens * (x * x + y * y);
+  return { x: x * f, y: y * f };
+}
+
+/** The way back, by Newton. */
+export function throughLens({ centre, radius, lens }: Lens, { x, y }: Point): Point {
+  const ru = Math.sqrt(x * x + y * y);
+  let rd = ru;
+  for (let i = 0; i < 20; i++) {
+    const step = (rd + lens * rd * rd * rd - ru) / (1 + 3 * lens * rd * rd);
+    rd -= step;
+    if (Math.abs(step) < 1e-13) break;
+  }
+  const k = ru > 0 ? rd / ru : 1;
+  return { x: x * k * radius + centre.x, y: y * k * radius + centre.y };
+}
+
 /** Photo pixel to mm on the surface. */
 export function toSurface(camera: Camera, photo: Point): Point {
-  const x = (photo.x - camera.centre.x) / camera.radius;
-  const y = (photo.y - camera.centre.y) / camera.radius;
-  const f = 1 + camera.lens * (x * x + y * y);
-  return perspective(camera.h, x * f, y * f);
+  const { x, y } = withoutLens(camera, photo);
+  return perspective(camera.h, x, y);
 }
 
 /** mm on the surface to a photo pixel: the perspective inverted exactly, the lens term by Newton. */
@@ -65,20 +93,10 @@ export function toPhoto(camera: Camera, mm: Point): Point {
   const det = ax * by - bx * ay;
   // Relative to its terms: below that, nothing but rounding is left.
   const seen = Math.abs(det) > 1e-14 * (Math.abs(ax * by) + Math.abs(bx * ay));
-  const flatX = seen ? (x * by - bx * y) / det : 0;
-  const flatY = seen ? (ax * y - x * ay) / det : 0;
-  const ru = Math.sqrt(flatX * flatX + flatY * flatY);
-  let rd = ru;
-  for (let i = 0; i < 20; i++) {
-    const step = (rd + camera.lens * rd * rd * rd - ru) / (1 + 3 * camera.lens * rd * rd);
-    rd -= step;
-    if (Math.abs(step) < 1e-13) break;
-  }
-  const k = ru > 0 ? rd / ru : 1;
-  return {
-    x: flatX * k * camera.radius + camera.centre.x,
-    y: flatY * k * camera.radius + camera.centre.y,
-  };
+  return throughLens(camera, {
+    x: seen ? (x * by - bx * y) / det : 0,
+    y: seen ? (ax * y - x * ay) / det : 0,
+  });
 }
 
 function firstPerspective(points: readonly { x: number; y: number; mm: Point }[]): number[] {
@@ -137,8 +155,7 @@ export function fitCamera(
 ): Camera {
   if (known.length < 4) throw new PhotoError(`Four known places are needed; there are ${known.length}.`);
   if (!decides(known)) throw new PhotoError(IN_LINE);
-  const centre = { x: (width - 1) / 2, y: (height - 1) / 2 };
-  const radius = Math.hypot(width, height) / 2;
+  const { centre, radius } = pictureRound(width, height);
   const start = firstPerspective(
     known.map(({ photo, mm }) => ({
       x: (photo.x - centre.x) / radius,

@@ -3,4 +3,12 @@ export { fitCamera, toSurface, type Camera, type Known, type OnLine } from './ca
 export * from './accuracy.ts';
 export * from './plane.ts';
 export { findSheet, type FoundSheet } from './sheet.ts';
-export { traceLine, traceAlong, mirrorAbout, FAINT_CONTRAST, type Click, type Traced } from './trace.ts';
+export {
+  traceLine,
+  traceAlong,
+  mirrorAbout,
+  meeting,
+  FAINT_CONTRAST,
+  type Click,
+  type Traced,
+} from './trace.ts';

@@ -1,7 +1,13 @@
 import type { Point } from '../../geometry/index.ts';
 import type { Grey } from './image.ts';
 
-/** Cost of stepping onto a pixel: small on the darkest line, large on blank ground. Square so that a longer dark way beats a short blank one. */
+/** From so far up between the darkest and the lightest a pixel counts as blank by degrees; below it is line, thin or heavy alike. */
+const LINE_SHARE = 0.5;
+
+/**
+ * Cost of stepping onto a pixel: small on any line, large on blank ground. Square so that a longer dark way beats a short blank one; no line is darker
+ * than another, so that the hand's own line is not left for a heavier one beside it.
+ */
 function costs(image: Grey, x0: number, y0: number, w: number, h: number): Float32Array {
   let dark = 255;
   let light = 0;
@@ -17,7 +23,7 @@ function costs(image: Grey, x0: number, y0: number, w: number, h: number): Float
   for (let y = 0; y < h; y++) {
     for (let x = 0; x < w; x++) {
       const share = (image.data[(y + y0) * image.width + x + x0]! - dark) / range;
-      out[y * w + x] = 0.02 + share * share;
+      out[y * w + x] = 0.02 + (Math.max(0, share - LINE_SHARE) / (1 - LINE_SHARE)) ** 2;
     }
   }
   return out;

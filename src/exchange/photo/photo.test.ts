@@ -13,9 +13,9 @@ import { fitCamera, PhotoError, toPhoto, toSurface, type Known } from './camera.
 import { photoAccuracy } from './accuracy.ts';
 import { findSheet } from './sheet.ts';
 import { mirrorAbout, traceAlong, traceLine } from './trace.ts';
-import { rectify, scanPlane } from './plane.ts';
+import { rectify, scanPlane, type Plane } from './plane.ts';
 import type { Grey } from './image.ts';
-import { HEIGHT, WIDTH, noise, photograph, pinHole } from './synthetic.test-case.ts';
+import { HEIGHT, WIDTH, noise, photograph, pinHole, type Drawn } from './synthetic.test-case.ts';
 
 const grid = Array.from({ length: 63 }, (_, i) => ({ x: 50 + (i % 9) * 50, y: 50 + Math.floor(i / 9) * 50 }));
 const drawnCurve = throughPoints([
@@ -92,7 +92,7 @@ describe('a photograph of a flat piece', () => {
       { x: 0, y: 0 },
     ];
     const four = found.corners.map((p, i) => ({ photo: p, mm: corners[i]! }));
-    found.corners.forEach((p, i) => expect(distance(p, lens(corners[i]!))).toBeLessThan(4));
+    found.corners.forEach((p, i) => expect(distance(p, lens(corners[i]!))).toBeLessThan(0.5));
     const lines = found.sides.flatMap((side, i) =>
       side.map((p) => ({ photo: p, from: corners[i]!, to: corners[(i + 1) % 4]! })),
     );
@@ -120,17 +120,16 @@ describe('a scan', () => {
   const flat = (mm: Point) => ({ x: (mm.x / 25.4) * 100 - 0.5, y: ((200 - mm.y) / 25.4) * 100 - 0.5 });
   const width = 800;
   const height = Math.round((200 / 25.4) * 100);
-  const sizes = [30, 38, 46.5].map(at);
-  const page = photograph(flat, sizes, 3);
-  const cropped: Grey = {
+  const cropped = (page: Grey): Grey => ({
     width,
     height,
     data: Uint8ClampedArray.from(
       { length: width * height },
       (_, i) => page.data[Math.floor(i / width) * WIDTH + (i % width)]!,
     ),
-  };
-  const plane = scanPlane(cropped, 100);
+  });
+  const scanned = (lines: readonly Drawn[]): Plane => scanPlane(cropped(photograph(flat, lines, 3)), 100);
+  const plane = scanned([30, 38, 46.5].map(at));
 
   it('gives further sizes along the first', () => {
     const first = traceLine(plane, [{ at: { x: 31, y: 30 } }, { at: { x: 35, y: 170 } }])[0]!.path;
@@ -142,6 +141,54 @@ describe('a scan', () => {
     expect(across(found[1]!) - across(first)).toBeWithinMm(16.5, 0.3);
   });
 
+  it('keeps to the line that is meant where a heavier one runs beside it', () => {
+    const hem = throughPoints([
+      { x: 40, y: 60 },
+      { x: 100, y: 57 },
+      { x: 160, y: 64 },
+    ]);
+    const level = linePath({ x: 40, y: 80 }, { x: 160, y: 84 });
+    const sides = [
+      linePath({ x: 40, y: 60 }, { x: 40, y: 80 }),
+      linePath({ x: 160, y: 64 }, { x: 160, y: 84 }),
+    ];
+    const thin = scanned([
+      { path: hem, width: 0.4 },
+      ...[level, ...sides].map((path) => ({ path, width: 1 })),
+    ]);
+    const run = traceLine(thin, [{ at: { x: 40.2, y: 60 } }, { at: { x: 159.9, y: 64.2 } }])[0]!.path;
+    expect(pathLength(run)).toBeWithinMm(pathLength(hem), 1);
+    for (const p of run) expect(p.y).toBeLessThan(66);
+  });
+
+  it('sets corners where the lines meet, however a hand clicks beside them', () => {
+    const corners = [
+      { x: 40, y: 40 },
+      { x: 150, y: 46 },
+      { x: 130, y: 120 },
+    ];
+    const round = corners.map((a, i) => ({ path: linePath(a, corners[(i + 1) % 3]!), width: 0.6 }));
+    const clicks = corners.map(({ x, y }, i) => ({
+      at: { x: x + [0.8, -0.7, 0.5][i]!, y: y - 0.6 },
+      straight: true,
+    }));
+    const runs = traceLine(scanned(round), [...clicks, clicks[0]!]);
+    runs.forEach(({ path }, i) => expect(distance(path[0]!, corners[i]!)).toBeLessThan(0.15));
+    expect(runs[2]!.path.at(-1)).toEqual(runs[0]!.path[0]);
+  });
+
+  it('follows the nearest of two lines side by side, though the other is heavier', () => {
+    const beside = [
+      { path: linePath({ x: 40, y: 20 }, { x: 40, y: 180 }), width: 0.4 },
+      { path: linePath({ x: 41.3, y: 20 }, { x: 41.3, y: 180 }), width: 0.7 },
+    ];
+    const [run] = traceLine(scanned(beside), [
+      { at: { x: 40.2, y: 30 } },
+      { at: { x: 39.8, y: 170 }, straight: true },
+    ]);
+    for (const p of run!.path) expect(p.x).toBeWithinMm(40, 0.15);
+  });
+
   it('mirrors about the fold and walks on', () => {
     const half = linePath({ x: 0, y: 0 }, { x: 50, y: 100 });
     const other = mirrorAbout(half, { x: 50, y: 0 }, { x: 50, y: 100 });
@@ -150,6 +197,6 @@ describe('a scan', () => {
   });
 
   it('refuses a resolution that no scanner has', () => {
-    expect(() => scanPlane(cropped, 5)).toThrow(/between 30 and 4800/);
+    expect(() => scanPlane(plane.image, 5)).toThrow(/between 30 and 4800/);
   });
 });

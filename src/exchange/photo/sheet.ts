@@ -1,6 +1,6 @@
-import { distance, type Point } from '../../geometry/index.ts';
+import { add, cross, distance, scale, sub, type Point } from '../../geometry/index.ts';
 import { greyAt, type Grey } from './image.ts';
-import { PhotoError } from './camera.ts';
+import { PhotoError, pictureRound, throughLens, withoutLens, type Lens } from './camera.ts';
 
 /** Threshold between dark and light by Otsu's method (IEEE Trans. SMC 9, 1979): most variance between the two. */
 function lightThreshold(image: Grey): number {
@@ -80,7 +80,14 @@ function rim(image: Grey, a: Point, b: Point, threshold: number): Point[] {
   return found;
 }
 
-function fitLine(points: readonly Point[]): { at: Point; along: Point } {
+interface Line {
+  readonly at: Point;
+  readonly along: Point;
+  /** Squares of what the points leave it by, as a share of those of how far they reach. */
+  readonly bend: number;
+}
+
+function fitLine(points: readonly Point[]): Line {
   const n = points.length;
   const at = { x: points.reduce((s, p) => s + p.x, 0) / n, y: points.reduce((s, p) => s + p.y, 0) / n };
   let xx = 0;
@@ -92,13 +99,30 @@ function fitLine(points: readonly Point[]): { at: Point; along: Point } {
     yy += (p.y - at.y) ** 2;
   }
   const angle = 0.5 * Math.atan2(2 * xy, xx - yy);
-  return { at, along: { x: Math.cos(angle), y: Math.sin(angle) } };
+  const root = Math.hypot((xx - yy) / 2, xy);
+  const least = Math.max(0, (xx + yy) / 2 - root);
+  return { at, along: { x: Math.cos(angle), y: Math.sin(angle) }, bend: least / (xx + yy) };
 }
 
-function meet(a: { at: Point; along: Point }, b: { at: Point; along: Point }): Point {
-  const det = a.along.x * b.along.y - a.along.y * b.along.x;
-  const t = ((b.at.x - a.at.x) * b.along.y - (b.at.y - a.at.y) * b.along.x) / det;
-  return { x: a.at.x + a.along.x * t, y: a.at.y + a.along.y * t };
+const meet = (a: Line, b: Line): Point =>
+  add(a.at, scale(a.along, cross(sub(b.at, a.at), b.along) / cross(a.along, b.along)));
+
+/** Lenses of hand-held cameras bend less than this (memory). */
+const MOST_LENS = 0.4;
+
+/** The lens that leaves the sides of the sheet the straightest (plumb-line method, Brown 1971), by golden section. */
+function lensOf(image: Grey, sides: readonly (readonly Point[])[]): Lens {
+  const round = pictureRound(image.width, image.height);
+  const bend = (lens: number): number =>
+    sides.reduce((sum, side) => sum + fitLine(side.map((p) => withoutLens({ ...round, lens }, p))).bend, 0);
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [low, high] = [-MOST_LENS, MOST_LENS];
+  while (high - low > 1e-6) {
+    const [a, b] = [high - golden * (high - low), low + golden * (high - low)];
+    if (bend(a) < bend(b)) high = b;
+    else low = a;
+  }
+  return { ...round, lens: (low + high) / 2 };
 }
 
 /** A light sheet found on a darker ground: its corners and points along its four sides, px. */
@@ -138,7 +162,9 @@ export function findSheet(image: Grey): FoundSheet {
   if (sides.some((s) => s.length < 10)) {
     throw new PhotoError('The sheet has no four straight sides in the photo; drag the four corners by hand.');
   }
-  const lines = sides.map(fitLine);
-  const corners = lines.map((line, i) => meet(lines[(i + 3) % 4]!, line));
+  // A lens bends the sides: where they meet is sought with that taken out.
+  const lens = lensOf(image, sides);
+  const lines = sides.map((side) => fitLine(side.map((p) => withoutLens(lens, p))));
+  const corners = lines.map((line, i) => throughLens(lens, meet(lines[(i + 3) % 4]!, line)));
   return { corners: corners as [Point, Point, Point, Point], sides };
 }

@@ -1,11 +1,19 @@
 import {
+  add,
+  cross,
   distance,
   fitPath,
+  lerp,
   linePath,
   nearestPlace,
   pathAt,
+  pathEnd,
   pathLength,
+  pathStart,
   placeTangent,
+  scale,
+  sub,
+  unit,
   type Path,
   type Point,
 } from '../../geometry/index.ts';
@@ -28,7 +36,7 @@ export interface Traced {
 /** Below this a "line" is no darker than the grain of the picture. */
 export const FAINT_CONTRAST = 0.08;
 
-/** Centre of the dark line near a place, along a direction (px): the darkness-weighted middle within `reach`. Null where nothing is dark. */
+/** Centre of the dark line nearest to a place, along a direction (px): the darkness-weighted middle within `reach`. Null where nothing is dark. */
 function centre(
   plane: Plane,
   at: Point,
@@ -42,14 +50,19 @@ function centre(
     values.push(greyAt(plane.image, at.x + across.x * s, at.y + across.y * s));
   }
   const ground = values.toSorted((a, b) => a - b)[Math.floor(values.length * 0.75)]!;
-  const darkest = values.indexOf(Math.min(...values));
-  const depth = ground - values[darkest]!;
-  if (depth < 255 * FAINT_CONTRAST) return null;
+  const most = ground - Math.min(...values);
+  if (most < 255 * FAINT_CONTRAST) return null;
+  // Of several lines side by side the one that is meant is the nearest, not the heaviest.
+  const bottoms = values.flatMap((v, i) =>
+    v <= (values[i - 1] ?? 255) && v <= (values[i + 1] ?? 255) && ground - v > most / 2 ? [i] : [],
+  );
+  const bottom = bottoms.reduce((best, i) => (Math.abs(i - steps) < Math.abs(best - steps) ? i : best));
+  const depth = ground - values[bottom]!;
   let weight = 0;
   let sum = 0;
-  // Only the dark hill around the darkest sample, so that a neighbouring size does not pull.
+  // Only the dark hill around its darkest sample, so that a neighbouring size does not pull.
   for (const step of [1, -1]) {
-    for (let i = step === 1 ? darkest : darkest - 1; i >= 0 && i < values.length; i += step) {
+    for (let i = step === 1 ? bottom : bottom - 1; i >= 0 && i < values.length; i += step) {
       const d = ground - values[i]! - depth * 0.25;
       if (d <= 0) break;
       weight += d;
@@ -84,7 +97,7 @@ function refine(plane: Plane, way: readonly Point[], reach: number): { points: P
 }
 
 /** Straight run: the least-squares line through the dark middles, its ends nearest the two clicks. */
-function straight(points: readonly Point[]): Path {
+function straight(points: readonly Point[], from: Point, to: Point): Path {
   const n = points.length;
   const mx = points.reduce((s, p) => s + p.x, 0) / n;
   const my = points.reduce((s, p) => s + p.y, 0) / n;
@@ -102,27 +115,86 @@ function straight(points: readonly Point[]): Path {
     const t = (p.x - mx) * u.x + (p.y - my) * u.y;
     return { x: mx + u.x * t, y: my + u.y * t };
   };
-  return linePath(foot(points[0]!), foot(points.at(-1)!));
+  return linePath(foot(from), foot(to));
+}
+
+/** The way a run goes at its end is taken over so much of it, mm. */
+const END_MM = 12;
+/** Runs that turn by less than this where they meet (radians) have no place of their own where they cross. */
+const ALIKE = 0.1;
+
+/** Where two runs would meet if they went on straight, no farther than `most` mm from the middle between their ends; that middle where they run nearly alike. */
+export function meeting(a: Path, b: Path, most: number): Point {
+  const [p, q] = [pathEnd(a), pathStart(b)];
+  const end = (path: Path): number => Math.min(0.1, END_MM / pathLength(path));
+  const u = unit(sub(p, pathAt(a, 1 - end(a))));
+  const v = unit(sub(pathAt(b, end(b)), q));
+  const turn = cross(u, v);
+  const middle = lerp(p, q, 0.5);
+  if (Math.abs(turn) < ALIKE) return middle;
+  const at = add(p, scale(u, cross(sub(q, p), v) / turn));
+  return distance(at, middle) < most ? at : middle;
+}
+
+/** Farther than this from its click no corner is sought, mm: a hand comes nearer. */
+const CLICK_MM = 6;
+
+interface Run {
+  readonly points: readonly Point[];
+  readonly contrast: number;
+  readonly straight: boolean;
 }
 
 /**
  * Traces a line of a flat picture through clicked corners (mm): between two clicks the darkest way, moved to the middle of the line,
- * and fitted by cubics within `tolerance` mm. Each run starts where the one before ends.
+ * and fitted by cubics within `tolerance` mm. Runs begin and end where they meet their neighbours: a hand is not as exact as the lines are.
  */
 export function traceLine(plane: Plane, clicks: readonly Click[], tolerance = 0.3): Traced[] {
   const reach = Math.max(3, 1.5 / plane.mmPerPixel);
-  const runs = clicks.slice(1).map((click, i): { points: Point[]; contrast: number; straight: boolean } => {
+  const runs = clicks.slice(1).map((click, i): Run => {
     const a = planePixel(plane, clicks[i]!.at);
     const b = planePixel(plane, click.at);
     const way = click.straight ? evenly(a, b) : darkestWay(plane.image, a, b);
     const { points, contrast } = refine(plane, way, reach);
-    return { points: points.map((p) => planeMm(plane, p)), contrast, straight: click.straight === true };
+    return {
+      points: points.map((p) => planeMm(plane, p)),
+      contrast,
+      straight: click.straight === true,
+    };
   });
-  const paths = runs.map((run, i): Path => {
-    if (run.points.length < 2) return linePath(clicks[i]!.at, clicks[i + 1]!.at);
-    return run.straight ? straight(run.points) : fitPath(smoothed(run.points), tolerance);
+  const around = clicks.length > 2 && clicks[0]!.at === clicks.at(-1)!.at;
+  // Beside a corner the neighbour’s line is as near as the run’s own: there its points say nothing.
+  const inner = runs.map(({ points }, i) => {
+    const clear = (p: Point, k: number): boolean => distance(p, clicks[k]!.at) > reach * plane.mmPerPixel;
+    const kept = points.filter(
+      (p) => ((i === 0 && !around) || clear(p, i)) && ((i === runs.length - 1 && !around) || clear(p, i + 1)),
+    );
+    return kept.length > 1 && kept.length > points.length / 2 ? kept : points;
   });
-  return paths.map((path, i) => ({ path: joined(path, paths[i - 1]), contrast: runs[i]!.contrast }));
+  const rough = runs.map((run, i): Path => {
+    const [from, to] = [clicks[i]!.at, clicks[i + 1]!.at];
+    const points = inner[i]!;
+    if (points.length < 2) return linePath(from, to);
+    return run.straight ? straight(points, from, to) : fitPath(smoothed(points), tolerance);
+  });
+  const corner = (i: number): Point => {
+    const before = rough[i === 0 && around ? rough.length - 1 : i - 1];
+    const after = rough[i === rough.length && around ? 0 : i];
+    if (!before) return pathStart(after!);
+    if (!after) return pathEnd(before);
+    const at = meeting(before, after, 2 * CLICK_MM);
+    return distance(at, clicks[i]!.at) < CLICK_MM ? at : lerp(pathEnd(before), pathStart(after), 0.5);
+  };
+  const corners = clicks.map((_, i) => corner(i));
+  return runs.map((run, i) => {
+    const [from, to] = [corners[i]!, corners[i + 1]!];
+    const points = inner[i]!;
+    const path =
+      run.straight || points.length < 2
+        ? linePath(from, to)
+        : fitPath([from, ...smoothed(points), to], tolerance);
+    return { path, contrast: run.contrast };
+  });
 }
 
 function evenly(a: Point, b: Point): Point[] {
@@ -144,10 +216,6 @@ function smoothed(points: readonly Point[]): Point[] {
       y: near.reduce((s, q) => s + q.y, 0) / near.length,
     };
   });
-}
-
-function joined(path: Path, before: Path | undefined): Path {
-  return before ? [before.at(-1)!, ...path.slice(1)] : path;
 }
 
 /**
