@@ -6,9 +6,18 @@ import type { Finding, Phrase } from '../../garment/index.ts';
 export interface Belongs {
   readonly piece?: string;
   readonly size?: string;
-  /** The id of an edge, line, mark or notch, as `kind:id`. */
+  /** The id of an edge, line, mark or notch, as `kind:id`; of an outline that knows its corners, `corners:` and which of its cubics begin at one. */
   readonly part?: string;
 }
+
+const CORNERS = 'corners:';
+
+/** What a closed outline says of its corners: the numbers of the cubics (0 the first) that begin at one. */
+export const cornersPart = (cubics: readonly number[]): string => CORNERS + cubics.join(' ');
+
+/** The corners that an outline says of itself; null where it says none. */
+export const cornersInPart = (part: string | undefined): readonly number[] | null =>
+  part?.startsWith(CORNERS) ? part.slice(CORNERS.length).split(' ').map(Number) : null;
 
 /** One drawn line in mm, y up from the lower left corner of its page. */
 export interface Stroke {

@@ -30,23 +30,29 @@ export const counterClockwise = (path: Path): Path => (pathsArea([path]) < 0 ? p
 
 /** Corners of a closed outline in order. None for a smooth ring. */
 export function outlineCorners(path: Path): Corner[] {
+  const found = turnsOf(path).flatMap(({ near, ...corner }): Corner[] =>
+    // A corner turns at its point; a tight curve turns only over its length.
+    isCorner(corner.turn) && Math.abs(near) > CORNER * 0.8 ? [corner] : [],
+  );
+  return merged(found, pathLength(path));
+}
+
+export const isCorner = (turn: number): boolean => Math.abs(turn) > CORNER;
+
+/** Where each cubic starts, with how far the outline turns there over a few millimetres and (`near`) at the point itself. */
+export function turnsOf(path: Path): (Corner & { readonly near: number })[] {
   const n = cubicCount(path);
   const total = pathLength(path);
   const reach = Math.min(REACH_MM, total / 20);
   const at = (mm: number): Point => placePoint(path, placeAtLength(path, ((mm % total) + total) % total));
-  const starts: number[] = [0];
-  for (let i = 0; i < n; i++) starts.push(starts[i]! + pathLength(path.slice(3 * i, 3 * i + 4)));
-  const found: Corner[] = [];
-  for (let i = 0; i < n; i++) {
-    const s = starts[i]!;
-    const point = path[3 * i]!;
-    const near = turnBetween(at(s - reach * 0.15), point, at(s + reach * 0.15));
-    const wide = turnBetween(at(s - reach), point, at(s + reach));
-    // A corner turns at its point; a tight curve turns only over its length.
-    if (Math.abs(wide) > CORNER && Math.abs(near) > CORNER * 0.8)
-      found.push({ cubic: i, point, turn: wide, at: s });
-  }
-  return merged(found, total);
+  let s = 0;
+  return Array.from({ length: n }, (_, cubic) => {
+    const point = path[3 * cubic]!;
+    const turn = (by: number): number => turnBetween(at(s - by), point, at(s + by));
+    const one = { cubic, point, turn: turn(reach), near: turn(reach * 0.15), at: s };
+    s += pathLength(path.slice(3 * cubic, 3 * cubic + 4));
+    return one;
+  });
 }
 
 function turnBetween(a: Point, b: Point, c: Point): number {

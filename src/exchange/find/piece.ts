@@ -25,6 +25,7 @@ import type { NotchSigns } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
 import type { Evidence, ProposedEdge, ProposedLine, ProposedPiece, ProposedSize, Place } from './proposal.ts';
 import { foldBeside } from './fold-beside.ts';
+import { cornersAsSaid } from './said-corner.ts';
 import { sameTopology } from './topology.ts';
 
 /** Everything on the sheet that a piece may own. */
@@ -63,7 +64,8 @@ export function findPiece(
   if (lacking.length > 0) {
     findings.push(exchangeFinding('size-missing', 'warning', where, { piece: name, sizes: lacking }));
   }
-  const aligned = alignCorners(full.map((outline) => outline.path));
+  const said = cornersAsSaid(full);
+  const aligned = said ? { corners: said, dropped: 0 } : alignCorners(full.map((outline) => outline.path));
   sayCorners(aligned.corners, aligned.dropped, name, where, around.sizes, findings);
   const grain = findGrain(rings, loose, small, texts);
   const inward = aligned.corners

@@ -1,4 +1,5 @@
 import {
+  cornersPart,
   drawingSvg,
   EVIDENCE_WORDS,
   type Click,
@@ -6,7 +7,7 @@ import {
   type Stroke,
   type Traced,
 } from '../../exchange/index.ts';
-import { boxAround, pathBox, pathMove, type Path } from '../../geometry/index.ts';
+import { boxAround, cubicCount, pathBox, pathMove, type Path } from '../../geometry/index.ts';
 
 /** One size of a piece as traced, walked round its outline. */
 export interface TracedSize {
@@ -27,12 +28,22 @@ const COLOURS = ['#000000', '#1f4e79', '#7a1f1f', '#1f6b2f', '#6b1f6b', '#7a5a1f
 /** Room between pieces on the sheet, mm. */
 const ROOM = 30;
 
+/** The numbers of the outline’s cubics that begin at a corner. */
+function cornersOf(size: TracedSize): number[] {
+  let cubic = 0;
+  return size.runs.map((run) => {
+    const own = cubic;
+    cubic += cubicCount(run.path);
+    return own;
+  });
+}
+
 /** The traced outline of a size as one closed path. */
 const outlineOf = (size: TracedSize): Path =>
   size.runs.flatMap((run, i) => (i === 0 ? run.path : run.path.slice(1)));
 
 /**
- * Traced pieces as a drawing true to scale, a layer for each size, to be looked at and made a pattern like any other file.
+ * Traced pieces as a drawing true to scale, a layer for each size, to be looked at and made a pattern like any other file. Corners are where they were set.
  * A fold is drawn as a fold line, so that the piece is read as half of what is cut.
  */
 export function tracedDrawing(
@@ -56,7 +67,12 @@ export function tracedDrawing(
         layer: sizes[k] ?? `size ${k + 1}`,
         paint: 'line',
       } as const;
-      strokes.push({ ...pen, path: pathMove(outlineOf(size), onto), closed: true });
+      strokes.push({
+        ...pen,
+        path: pathMove(outlineOf(size), onto),
+        closed: true,
+        belongs: { part: cornersPart(cornersOf(size)) },
+      });
       const fold = piece.fold === null ? undefined : size.runs[piece.fold];
       if (fold)
         strokes.push({
