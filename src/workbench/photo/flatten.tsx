@@ -3,7 +3,8 @@ import type { Known } from '../../exchange/index.ts';
 import { distance, type Point } from '../../geometry/index.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { Handle } from './handle.tsx';
-import type { Corners, OpenedPhoto } from './photo-worker.ts';
+import type { Corners, SheetSaid } from './flat.ts';
+import type { OpenedPhoto } from './photo-worker.ts';
 
 /** Sheets one has at hand, long side by short side, mm. A sizes by ISO 216; Letter 11 × 8 ½ in. */
 const SHEETS = {
@@ -19,12 +20,7 @@ interface Props {
   readonly photo: OpenedPhoto;
   readonly url: string;
   readonly show: 'in' | 'cm';
-  readonly onFlatten: (given: {
-    corners: Corners;
-    wide: number;
-    high: number;
-    more: readonly Known[];
-  }) => void;
+  readonly onFlatten: (given: SheetSaid) => void;
   readonly onScan: (dpi: number) => void;
 }
 
