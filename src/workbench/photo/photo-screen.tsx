@@ -91,15 +91,18 @@ export default function PhotoScreen() {
           </p>
         </Empty>
       )}
-      {opened && !flat && (
-        <Flatten
-          key={opened.url}
-          photo={opened.photo}
-          url={opened.url}
-          show={show}
-          onFlatten={(given) => attempt('Laying the photo flat', worker.call('flatten', given), setFlat)}
-          onScan={(dpi) => attempt('Reading the scan', worker.call('scan', { dpi }), setFlat)}
-        />
+      {opened && (
+        // Stays while the picture is traced: whoever comes back to the corners finds them, and the sheet, as they were said.
+        <div hidden={flat !== null}>
+          <Flatten
+            key={opened.url}
+            photo={opened.photo}
+            url={opened.url}
+            show={show}
+            onFlatten={(given) => attempt('Laying the photo flat', worker.call('flatten', given), setFlat)}
+            onScan={(dpi) => attempt('Reading the scan', worker.call('scan', { dpi }), setFlat)}
+          />
+        </div>
       )}
       {opened && flat && (
         <TraceTable name={opened.name} flat={flat} worker={worker} show={show} onBack={() => setFlat(null)} />
