@@ -1,20 +1,27 @@
-import { garmentAtSize } from '../src/garment/index.ts';
+import { called, garmentAtSize, t, TELL_CM } from '../src/garment/index.ts';
 import type { Garment, Pattern } from '../src/garment/index.ts';
 import { pdf, printPages, readPaper } from '../src/paper/index.ts';
-import type { Page } from '../src/paper/index.ts';
+import type { Page, SheetChoices } from '../src/paper/index.ts';
 import { sample } from '../src/samples/index.ts';
 import type { Case } from './case.ts';
 
 interface Job {
   readonly garment: Garment;
-  readonly choices: { title: string; size: string; date: string; allowances: boolean; nest: Pattern };
+  readonly choices: SheetChoices & { readonly nest: Pattern };
 }
 
 function bodice(): Job {
   const pattern = sample('stage-bodice')!;
   return {
     garment: garmentAtSize(pattern, 4),
-    choices: { title: pattern.name, size: 'Bust 96', date: '2026-11-25', allowances: true, nest: pattern },
+    choices: {
+      title: pattern.name,
+      size: t`${called('Bust 96')}`,
+      tell: TELL_CM,
+      date: '2026-11-25',
+      allowances: true,
+      nest: pattern,
+    },
   };
 }
 

@@ -2,7 +2,7 @@
 // the same area as in the pattern within the house's round-trip bound. The two rooms do not know one another.
 import { describe, expect, it } from 'vitest';
 import { findAssembly, readPdf, recognise } from '../src/exchange/index.ts';
-import { garmentAtSize } from '../src/garment/index.ts';
+import { called, garmentAtSize, t, TELL_CM } from '../src/garment/index.ts';
 import { ROUND_TRIP_MM, pathLength, pathsArea } from '../src/geometry/index.ts';
 import { pdf, printPages, readPaper } from '../src/paper/index.ts';
 import { sample } from '../src/samples/index.ts';
@@ -16,7 +16,8 @@ describe('our own A4 tiles', () => {
     const k = 4;
     const choices = {
       title: pattern.name,
-      size: pattern.chart.sizes[k]!.label,
+      size: t`${called(pattern.chart.sizes[k]!.label)}`,
+      tell: TELL_CM,
       date: '2026-01-01',
       allowances,
     };

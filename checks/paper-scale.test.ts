@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { DrawnPiece, Garment } from '../src/garment/index.ts';
-import { garmentAtSize, wornOnce } from '../src/garment/index.ts';
+import { called, garmentAtSize, t, TELL_CM, wornOnce } from '../src/garment/index.ts';
 import type { Path } from '../src/geometry/index.ts';
 import { PRINT_SCALE, linePath, throughPoints } from '../src/geometry/index.ts';
 import { LAYERS, pdf, printPages, readPaper } from '../src/paper/index.ts';
@@ -21,7 +21,14 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 /** Ten pixels to the millimetre; lines are placed by the middle of their ink, so to a few hundredths. */
 const DPI = 254;
 const PX = DPI / 25.4;
-const CHOICES = { title: 'Trial', size: 'Bust 92', person: 'Ilse', date: '2026-11-25', allowances: true };
+const CHOICES = {
+  title: 'Trial',
+  size: t`${called('Bust 92')}`,
+  tell: TELL_CM,
+  person: 'Ilse',
+  date: '2026-11-25',
+  allowances: true,
+};
 
 interface Picture {
   readonly width: number;

@@ -1,4 +1,4 @@
-import { wornOnce, wornPair } from '../src/garment/index.ts';
+import { called, t, TELL_BOTH, wornOnce, wornPair } from '../src/garment/index.ts';
 import type { DrawnPiece, Edge, EdgeKind, Garment } from '../src/garment/index.ts';
 import { linePath, movePoint, throughPoints, turnAbout } from '../src/geometry/index.ts';
 import type { Path, Point } from '../src/geometry/index.ts';
@@ -97,8 +97,9 @@ export const garmentOf = (...pieces: DrawnPiece[]): Garment => ({
 
 export const CHOICES = {
   title: 'Trial',
-  size: 'Bust 92',
+  size: t`${called('Bust 92')}`,
   person: 'Ilse',
   date: '2026-11-25',
   allowances: true,
+  tell: TELL_BOTH,
 };

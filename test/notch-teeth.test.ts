@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { NOTCH_GAP_MM } from '../src/cut/index.ts';
 import { patternSheet, readDxfStyle, writeDxf } from '../src/exchange/index.ts';
-import { garmentAtSize } from '../src/garment/index.ts';
+import { called, garmentAtSize, t, TELL_CM } from '../src/garment/index.ts';
 import { distance, lengthAtPlace, nearestPlace, pathLength, pathStart } from '../src/geometry/index.ts';
 import type { Path, Point } from '../src/geometry/index.ts';
 import { sheet } from '../src/paper/index.ts';
@@ -31,7 +31,8 @@ describe.each(SAMPLES.map(({ id }) => id))('%s', (id) => {
   it('has the teeth of its notches one gap apart along the edge, in SVG, PDF and on paper', () => {
     const figures = sheet(garmentAtSize(pattern, size), {
       title: 'Teeth',
-      size: 'largest',
+      size: t`${called('largest')}`,
+      tell: TELL_CM,
       date: '2026-01-01',
       allowances: false,
     }).figures;

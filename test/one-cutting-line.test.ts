@@ -12,7 +12,7 @@ import {
   writeDxf,
   writeSvg,
 } from '../src/exchange/index.ts';
-import { garmentAtSize } from '../src/garment/index.ts';
+import { called, garmentAtSize, renderPhrase, t, TELL_CM } from '../src/garment/index.ts';
 import type { Garment, Pattern } from '../src/garment/index.ts';
 import {
   STORED_MM,
@@ -113,7 +113,7 @@ const span = (path: Path): number => distance(pathStart(path), pathEnd(path));
 const onLayer =
   (id: LayerId) =>
   (s: { layer: string }): boolean =>
-    s.layer === LAYERS.find((l) => l.id === id)!.name;
+    s.layer === renderPhrase(LAYERS.find((l) => l.id === id)!.name, TELL_CM);
 
 /** The cut lines of a written file against rings in its coordinates: the fold's own line closes those cut on it. */
 function offInFile(strokes: readonly { layer: string; path: Path }[], rings: readonly Line[]): number {
@@ -136,7 +136,13 @@ describe.each(PATTERNS)('%s', (_, read) => {
     };
     for (const k of [0, sizes.length - 1]) {
       const garment = garmentAtSize(pattern, k);
-      const choices = { title: 'One line', size: sizes[k]!.label, date: ON, allowances: true };
+      const choices = {
+        title: 'One line',
+        size: t`${called(sizes[k]!.label)}`,
+        tell: TELL_CM,
+        date: ON,
+        allowances: true,
+      };
       const { pages } = printPages(garment, choices, readPaper('4000x4900'));
       expect(pages).toHaveLength(1);
       const { strokes } = pages[0]!.drawn;
@@ -169,7 +175,7 @@ describe.each(PATTERNS)('%s', (_, read) => {
       }
       const asPdf = await readDrawing((await pdf(pages, choices)).bytes, 'line.pdf');
       tell(`PDF, size ${sizes[k]!.label}`, offInFile(asPdf.strokes, onPage) - FILE_MM);
-      const asSvg = await readDrawing(text(svg(all, 'One line')), 'line.svg');
+      const asSvg = await readDrawing(text(svg(all, choices)), 'line.svg');
       tell(`SVG, size ${sizes[k]!.label}`, offInFile(asSvg.strokes, onSheet) - FILE_MM);
     }
     expect(apart).toEqual({});

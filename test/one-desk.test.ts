@@ -4,6 +4,8 @@ import type { Io } from '../src/cli/io.ts';
 import {
   InputError,
   readFitting,
+  renderPhrase,
+  TELL_CM,
   writeBody,
   writeFitting,
   writePattern,
@@ -286,9 +288,9 @@ describe('what a fitting keeps of cloth and paper', () => {
     };
     const { file } = await run(fitting, 'print', 'f.json', '--out', 'p.svg');
     const choices = fittingSheet(fitting, plan);
-    expect(choices.notes!.join(' ')).toMatch(/breathe.*hot iron/);
+    expect(choices.notes!.map((n) => renderPhrase(n, TELL_CM)).join(' ')).toMatch(/breathe.*hot iron/);
     expect(file('p.svg')).toBe(
-      svg(sheet(make(fitting).garment, choices, readPaper('900x1500').width), fitting.title),
+      svg(sheet(make(fitting).garment, choices, readPaper('900x1500').width), choices),
     );
   });
 });

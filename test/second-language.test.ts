@@ -6,6 +6,8 @@ import {
   CUTTING_TOOLS,
   FOLDS,
   garmentAtSize,
+  InputError,
+  type InputProblem,
   QUESTION_WORDS,
   renderPhrase,
   t,
@@ -23,6 +25,8 @@ import {
   projectorPages,
   startLay,
 } from '../src/layout/index.ts';
+import { fittingSheet } from '../src/desk/index.ts';
+import { pageSvg, printPages, readPaper } from '../src/paper/index.ts';
 import { make, ROOM_WORDS, toTrue } from '../src/pipeline/index.ts';
 import { CAST, demoFittings, sample, SAMPLES } from '../src/samples/index.ts';
 import { seeded } from './random-body.ts';
@@ -40,6 +44,20 @@ import {
   withoutNames,
   words,
 } from './second-language.test-case.ts';
+
+/** The names of a drawing's layers. */
+const layerNames = (svg: string): string[] => [...svg.matchAll(/data-name="([^"]*)"/g)].map((m) => m[1]!);
+
+/** The first thing that is wrong with what was asked. */
+function refused(ask: () => unknown): InputProblem {
+  try {
+    ask();
+  } catch (error) {
+    if (error instanceof InputError) return error.problems[0]!;
+    throw error;
+  }
+  throw new Error('It was not refused.');
+}
 
 /** Every demo fitting on every body of its kind: most fit badly, which gives the more to say. */
 const everybody = (): Fitting[] =>
@@ -102,7 +120,8 @@ const VALUES: FindingValues = {
   block: 'b',
   kind: 'HATCH',
   letters: ['Ω'],
-  paper: 'A4',
+  paper: t`A4`,
+  known: ['a4', 'a0'],
   taken: 'mm',
   wearer: 'woman',
   by: 2.5,
@@ -130,6 +149,8 @@ const OF_CODE: Readonly<Record<string, FindingValues>> = {
   'pair-unusual': { other: { measure: 'hip-girth', value: 12 } },
   'lay-fold-off-stripes': { off: 'turned' },
   'bad-parameter': { name: t`amount` },
+  'paper-unknown': { paper: 'a9' },
+  'paper-size': { paper: '5x5' },
   'beyond-limit': {
     name: t`amount`,
     amount: { kind: 'length', mm: 12 },
@@ -285,6 +306,49 @@ describe('no sentence escapes the tables', () => {
     });
     expect(said.length).toBeGreaterThan(100);
     expect(said.filter(({ text, unit }) => bareIn(text, unit).length > 0)).toEqual([]);
+  });
+
+  it('of paper: every size, and what is refused', () => {
+    const refusals = ['?', '5x5', 'roll-9999'].map((asked) => refused(() => readPaper(asked)));
+    const known = refusals[0]!.values!['known'] as readonly string[];
+    expect(known).toContain('a4');
+    const names = [...known, 'roll-24', '900x1500', '36x48in'].map((id) => readPaper(id).name);
+    expectAllSaid([...names, ...refusals.map(({ code, values }) => sentenceOf(code, values!))], 10);
+    expect(renderPhrase(readPaper('roll-36').name, { unit: 'cm' })).toBe('Roll, 91.4 cm wide');
+  });
+
+  it('of what is printed: first page, tiles, labels and layers of every sample', () => {
+    let texts = 0;
+    const escaped = new Set<string>();
+    for (const fitting of demoFittings())
+      for (const unit of ['in', 'cm'] as const) {
+        const made = make(fitting);
+        const garment = {
+          ...made.garment,
+          pieces: made.garment.pieces.map((p) => ({
+            ...p,
+            name: '#',
+            lines: p.lines.map((l) => ({ ...l, id: l.level ?? l.kind })),
+          })),
+        };
+        const choices = {
+          ...fittingSheet(fitting, made.plan),
+          title: '#',
+          person: '#',
+          tell: accented(unit),
+        };
+        const drawn = ['a4', 'a0', 'roll-36'].flatMap((paper) =>
+          printPages(garment, choices, readPaper(paper)).pages.map((page) => pageSvg(page, choices)),
+        );
+        for (const text of drawn.flatMap((one) => [...drawnTexts(one), ...layerNames(one)])) {
+          // Squares and rulers are checks in a unit of their own; tiles are named as a chart's squares are.
+          const said = text.replace(/^\d+ (mm|in)$/, '').replace(/\b[A-Z]+\d+\b/g, '');
+          texts += 1;
+          if (bareIn(said, unit).length > 0) escaped.add(text);
+        }
+      }
+    expect(texts).toBeGreaterThan(1000);
+    expect([...escaped]).toEqual([]);
   });
 
   it.each(Object.keys(words).filter((code) => Object.hasOwn(words, code)))('of the row %s', (code) => {

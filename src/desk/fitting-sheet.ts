@@ -2,7 +2,6 @@ import {
   cautionsFor,
   TELL_BOTH,
   tellIn,
-  renderPhrase,
   type Fitting,
   type PaperChoices,
   type Pattern,
@@ -10,12 +9,13 @@ import {
   type Tell,
 } from '../garment/index.ts';
 import type { SheetChoices } from '../paper/index.ts';
-import { sizeWords } from '../pipeline/index.ts';
+import { sizeWord, sizeWords } from '../pipeline/index.ts';
 
-type OnPaper = Pick<SheetChoices, 'notes' | 'allowances' | 'nest' | 'pieces'>;
+type OnPaper = Pick<SheetChoices, 'notes' | 'tell' | 'allowances' | 'nest' | 'pieces'>;
 
 const onPaper = (pattern: Pattern, paper: PaperChoices, tell: Tell): OnPaper => ({
-  notes: cautionsFor(pattern.cautions).map((c) => renderPhrase(c.words, tell)),
+  notes: cautionsFor(pattern.cautions).map((c) => c.words),
+  tell,
   allowances: paper.allowances,
   ...(paper.nest === 'faint' ? { nest: pattern } : {}),
   ...(paper.pieces ? { pieces: paper.pieces } : {}),
@@ -29,7 +29,7 @@ export const patternSheet = (
   date: string,
 ): SheetChoices => ({
   title: pattern.name,
-  size: `Size ${pattern.chart.sizes[size]!.id}`,
+  size: sizeWord(pattern.chart.sizes[size]!.id),
   date,
   ...onPaper(pattern, paper, TELL_BOTH),
 });

@@ -9,8 +9,8 @@ import {
   ringContains,
   turnAbout,
 } from '../geometry/index.ts';
-import type { Pattern } from '../garment/index.ts';
-import { allowanceWords } from './allowance-words.ts';
+import { renderPhrase, TELL_BOTH, type Pattern } from '../garment/index.ts';
+import { allowanceWords } from './printed-words.ts';
 import { drawFigure } from './figure.ts';
 import { LAYERS } from './ink.ts';
 import { CHOICES, dartedSkirt, rectangle } from '../../test/hand-piece.ts';
@@ -116,8 +116,10 @@ describe('a piece drawn', () => {
 
 describe('words on a piece', () => {
   it('say what is included, in both systems', () => {
-    expect(allowanceWords(rectangle('r', 10, 10, 15), true)).toBe('Included: seams 15 mm (9/16 in)');
-    expect(allowanceWords(rectangle('r', 10, 10, 0), true)).toBe('No allowances needed');
+    const said = (width: number): string =>
+      renderPhrase(allowanceWords(rectangle('r', 10, 10, width), true), TELL_BOTH);
+    expect(said(15)).toBe('Included: seams 15 mm (9/16 in)');
+    expect(said(0)).toBe('No allowances needed');
   });
 });
 

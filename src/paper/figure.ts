@@ -3,29 +3,21 @@ import type { Cutting, SewingOrder } from '../cut/index.ts';
 import type { DrawnPiece, Pattern } from '../garment/index.ts';
 import { STORED_MM, distance, pathEnd, pathStart, pointsBox, polylinePath } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
-import { cutWords, renderPhrase, TELL_BOTH } from '../garment/index.ts';
-import { allowanceWords } from './allowance-words.ts';
+import { cutWords, renderPhrase, type Phrase } from '../garment/index.ts';
 import { dartLines } from './dart-lines.ts';
 import type { Figure, Stroke, Words } from './drawing.ts';
+import type { Heading } from './front.ts';
 import { labelRing, setLabel } from './label.ts';
 import type { LabelLine } from './label.ts';
 import { markStrokes } from './mark.ts';
 import { nestLines } from './nest-lines.ts';
 import { notchStrokes } from './notch.ts';
+import { allowanceWords, beside, forPerson } from './printed-words.ts';
 import { foldBracket, innerLines } from './piece-lines.ts';
 import { movePiece, uprightTurn } from './upright.ts';
 
 /** What is written on every piece, and what is drawn. Clocks and sizes are the caller's: same choices, same drawing. */
-export interface FigureChoices {
-  /** The garment, as its owner calls it. */
-  readonly title: string;
-  readonly person?: string;
-  /** The size or sizes it was made from, in words: `Bust 92, waist 96`. */
-  readonly size: string;
-  /** ISO date, printed as given. */
-  readonly date: string;
-  /** Further lines for the first page: cautions above all. */
-  readonly notes?: readonly string[];
+export interface FigureChoices extends Heading {
   /** Draw the cutting line outside of the stitching line. Without, the stitching line is all there is. */
   readonly allowances: boolean;
   /** The pattern whose other sizes are drawn faintly; absent: none. */
@@ -40,16 +32,17 @@ export function drawFigure(given: DrawnPiece, order: SewingOrder, choices: Figur
   const stitched: Path[] = piece.edges.map((e) => e.path);
   const ring = cutting?.outline ?? labelRing(stitched);
 
+  const say = (phrase: Phrase): string => renderPhrase(phrase, choices.tell);
   const strokes: Stroke[] = [];
   const words: Words[] = [];
   const put = (made: { strokes: Stroke[]; words?: Words[] }): void => {
     strokes.push(...made.strokes);
     words.push(...(made.words ?? []));
   };
-  put(innerLines(piece));
+  put(innerLines(piece, say));
   put({ strokes: dartLines(piece) });
   put({ strokes: outlineStrokes(piece, cutting) });
-  put(foldBracket(piece));
+  put(foldBracket(piece, say));
   put({ strokes: notchStrokes(piece, choices.allowances) });
   put({ strokes: markStrokes(piece) });
 
@@ -63,7 +56,7 @@ export function drawFigure(given: DrawnPiece, order: SewingOrder, choices: Figur
       lines(['grain', 'inner', 'marks', 'fold']),
       [],
     ],
-    labelLines(piece, choices),
+    labelLines(piece, choices, say),
   );
   words.push(...label.map((w) => ({ ...w, piece: piece.id })));
   const box = pointsBox(ring);
@@ -128,13 +121,14 @@ function offTheFold({ outline, sides }: Cutting): Path {
   return polylinePath(around.slice(0, ((to - from + outline.length) % outline.length) + 1));
 }
 
-function labelLines(piece: DrawnPiece, choices: FigureChoices): LabelLine[] {
+function labelLines(piece: DrawnPiece, choices: FigureChoices, say: (phrase: Phrase) => string): LabelLine[] {
+  const { title, size, person, date } = choices;
   return [
     { text: `${piece.number}  ${piece.name}`, scale: 1.6, bold: true },
-    { text: renderPhrase(cutWords(piece), TELL_BOTH), scale: 1, bold: true },
-    { text: choices.title, scale: 1 },
-    { text: [choices.size, ...(choices.person ? [`for ${choices.person}`] : [])].join(' · '), scale: 1 },
-    { text: allowanceWords(piece, choices.allowances), scale: 0.85 },
-    { text: choices.date, scale: 0.85 },
+    { text: say(cutWords(piece)), scale: 1, bold: true },
+    { text: title, scale: 1 },
+    { text: say(beside([size, person ? forPerson(person) : null])), scale: 1 },
+    { text: say(allowanceWords(piece, choices.allowances)), scale: 0.85 },
+    { text: date, scale: 0.85 },
   ];
 }

@@ -1,3 +1,4 @@
+import { called, MM_PER, renderPhrase, t, type Phrase, type Tell } from '../garment/index.ts';
 import { linePath } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 import { filledHead } from './arrow.ts';
@@ -5,17 +6,27 @@ import { circlePath } from './circle.ts';
 import type { Figure, Stroke, Words } from './drawing.ts';
 import { LAYERS } from './ink.ts';
 import type { LayerId } from './ink.ts';
+import { beside, forPerson, KEY_HEAD, SQUARE_WORDS } from './printed-words.ts';
 import { ruler, testSquare } from './ruler.ts';
 
 /** What the first page says above its squares. */
 export interface Heading {
   readonly title: string;
   readonly person?: string;
-  readonly size: string;
+  readonly size: Phrase;
   readonly date: string;
-  /** Further lines for the first page, ready to read: cautions, how it is to be sewn. */
-  readonly notes?: readonly string[];
+  /** Further lines for the first page: cautions, how it is to be sewn. */
+  readonly notes?: readonly Phrase[];
+  /** In whose unit all printed words are. */
+  readonly tell: Tell;
 }
+
+/** What stands at the foot of every page: the garment, whose it is and when. */
+export const headed = ({ title, person, date }: Heading): readonly (Phrase | null)[] => [
+  t`${called(title)}`,
+  person ? t`${called(person)}` : null,
+  t`${called(date)}`,
+];
 
 /** Room for the rulers and squares; nothing smaller can hold a 200 mm ruler. */
 export const FRONT_WIDTH_MM = 190;
@@ -67,14 +78,17 @@ export function front(
   width: number,
   height: number,
   heading: Heading,
-  how: readonly string[],
+  how: readonly Phrase[],
   used: ReadonlySet<LayerId>,
 ): { strokes: Stroke[]; words: Words[]; free: Free } {
+  const say = (phrase: Phrase): string => renderPhrase(phrase, heading.tell);
   const strokes: Stroke[] = [];
   const words: Words[] = [
     text(heading.title, { x: 0, y: height - 7 }, 7, true),
     text(
-      [heading.size, ...(heading.person ? [`for ${heading.person}`] : []), heading.date].join(' · '),
+      say(
+        beside([heading.size, heading.person ? forPerson(heading.person) : null, t`${called(heading.date)}`]),
+      ),
       { x: 0, y: height - 14 },
       4,
     ),
@@ -83,12 +97,12 @@ export function front(
     strokes.push(...part.strokes);
     words.push(...part.words);
   };
-  put(testSquare({ x: 0, y: height - SQUARES_AT }, 50, '50 mm'));
-  put(testSquare({ x: 57, y: height - SQUARES_AT }, 50.8, '2 in'));
+  put(testSquare({ x: 0, y: height - SQUARES_AT }, 50, SQUARE_WORDS.metric.map(say)));
+  put(testSquare({ x: 57, y: height - SQUARES_AT }, 2 * MM_PER.in, SQUARE_WORDS.inches.map(say)));
   put(ruler({ x: width - 1, y: height - 205 }, 200, true));
   put(ruler({ x: 0, y: 1 }, 150, false));
 
-  words.push(text('Lines', { x: KEY_AT_X, y: height - 29 }, 3.4, true));
+  words.push(text(say(KEY_HEAD), { x: KEY_AT_X, y: height - 29 }, 3.4, true));
   let y = height - 35;
   for (const { id, name, ink } of LAYERS.toReversed()) {
     if (id === 'page' || id === 'labels' || !used.has(id)) continue;
@@ -96,11 +110,11 @@ export function front(
     for (const { path, filled } of looks) {
       strokes.push({ layer: 'page', path, filled: filled ?? false, ink });
     }
-    words.push(text(name, { x: KEY_AT_X + 23, y }, 2.9));
+    words.push(text(say(name), { x: KEY_AT_X + 23, y }, 2.9));
     y -= 4.8;
   }
 
-  const lines = [...how, ...(heading.notes ?? []).flatMap((note) => broken(note, LINE_LETTERS))];
+  const lines = [...how, ...(heading.notes ?? [])].flatMap((note) => broken(say(note), LINE_LETTERS));
   let under = height - SQUARES_AT - 14;
   lines.forEach((says, i) => {
     words.push(text(says, { x: 0, y: under }, 3.2, i === 0));
@@ -126,13 +140,6 @@ function broken(sentence: string, letters: number): string[] {
   }
   return line === '' ? lines : [...lines, line];
 }
-
-/** How to see that the print is true; the bounds are those of trade.md 7.7 (half a millimetre in a hundred). */
-export const MEASURE_FIRST: readonly string[] = [
-  'Print at 100 % (actual size), with every fitting to the page switched off. Then measure before cutting:',
-  'both squares and both rulers, across and up. A printer can be true one way and false the other.',
-  'If 200 mm is off by more than 1 mm (1/32 in), do not cut: the garment would be off by 1/4 in round the body.',
-];
 
 /** The pieces by number, from `at` downward. */
 export function pieceList(figures: readonly Figure[], at: Point): Words[] {

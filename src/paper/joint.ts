@@ -5,13 +5,12 @@ import type { Stroke, Words } from './drawing.ts';
 /** Half width and half height of a match mark. */
 const MARK_MM = 4;
 
-/** One border of a tile: from `from` to `to`, `inward` pointing into the tile; `other` names the tile beyond it. */
+/** One border of a tile: from `from` to `to`, `inward` pointing into the tile; `says` what to do there with the tile beyond it. */
 export interface Border {
   readonly from: Point;
   readonly to: Point;
   readonly inward: Point;
-  readonly own: string;
-  readonly other: string;
+  readonly says: string;
 }
 
 const page = (path: Path, ink: Stroke['ink'] = {}, filled = false): Stroke => ({
@@ -29,11 +28,11 @@ const at = (b: Border, share: number, inward: number): Point => ({
 /** Shares of the border where the match marks sit; both tiles use the same, measured from the same end. */
 const PLACES = [0.25, 0.75];
 
-function words(b: Border, text: string, inward: number): Words {
+function words(b: Border, inward: number): Words {
   const upright = Math.abs(b.to.x - b.from.x) < Math.abs(b.to.y - b.from.y);
   return {
     layer: 'page',
-    text,
+    text: b.says,
     size: 2.2,
     angle: upright ? Math.PI / 2 : 0,
     align: 'middle',
@@ -51,7 +50,7 @@ export function trimEdge(b: Border): { strokes: Stroke[]; words: Words[] } {
     strokes.push(page(polylinePath([...half, half[0]!]), {}, true));
   }
   const below = b.inward.x === 0 ? 2.6 : 2.8;
-  return { strokes, words: [words(b, `trim here, then lay on ${b.other}`, below)] };
+  return { strokes, words: [words(b, below)] };
 }
 
 /** The line on a tile up to which the trimmed neighbour is laid, and the whole marks its half marks must meet. `inward` points away from the neighbour. */
@@ -68,5 +67,5 @@ export function layLine(b: Border): { strokes: Stroke[]; words: Words[] } {
     strokes.push(page(polylinePath([...mark, mark[0]!])));
     strokes.push(page(polylinePath([mark[0]!, mark[1]!, mark[2]!, mark[0]!]), {}, true));
   }
-  return { strokes, words: [words(b, `lay ${b.other} up to this line`, 1.2)] };
+  return { strokes, words: [words(b, 1.2)] };
 }

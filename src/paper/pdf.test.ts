@@ -1,5 +1,6 @@
 import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
+import { TELL_CM } from '../garment/index.ts';
 import { readPaper } from './paper-size.ts';
 import { pdf } from './pdf.ts';
 import { CHOICES, dartedSkirt, garmentOf } from '../../test/hand-piece.ts';
@@ -43,7 +44,7 @@ describe('the PDF', () => {
 describe('the SVG', () => {
   it('has the true size in mm and a group per layer', () => {
     const made = sheet(garmentOf(dartedSkirt()), CHOICES);
-    const text = svg(made, 'Trial & error');
+    const text = svg(made, { title: 'Trial & error', tell: TELL_CM });
     expect(text).toContain(`width="${Math.round(made.width * 1000) / 1000}mm"`);
     expect(text).toContain('<title>Trial &amp; error</title>');
     for (const layer of ['cutting', 'stitching', 'grain', 'notches']) {
@@ -54,7 +55,7 @@ describe('the SVG', () => {
 
   it('of a page is cut off at the same window', () => {
     const page = made('a4')[1]!;
-    const text = pageSvg(page, 'Trial');
+    const text = pageSvg(page, CHOICES);
     expect(text).toContain('width="210mm" height="297mm"');
     expect(text).toContain('<rect x="10" y="10" width="190" height="277"/>');
   });

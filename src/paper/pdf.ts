@@ -1,9 +1,10 @@
 import { paperFinding } from './words-table.ts';
 import { writePdf } from '../exchange/index.ts';
 import type { PdfStroke, PdfWords } from '../exchange/index.ts';
-import type { Finding } from '../garment/index.ts';
+import { called, renderPhrase, t, type Finding, type Phrase } from '../garment/index.ts';
 import type { Page, Stroke, Words } from './drawing.ts';
 import type { Heading } from './front.ts';
+import { beside, pageName } from './printed-words.ts';
 import { LAYERS, layerOf } from './ink.ts';
 
 export const inkOf = (s: Stroke): PdfStroke => {
@@ -38,11 +39,12 @@ export async function pdf(
   pages: readonly Page[],
   heading: Heading,
 ): Promise<{ bytes: Uint8Array; findings: Finding[] }> {
+  const say = (phrase: Phrase): string => renderPhrase(phrase, heading.tell);
   const { bytes, replaced } = await writePdf(
     pages.map(({ width, height, label, window, drawn, furniture }) => ({
       width,
       height,
-      label,
+      label: say(pageName(label)),
       parts: [
         { window, strokes: drawn.strokes.map(inkOf), words: drawn.words.map(pdfWords) },
         { strokes: furniture.strokes.map(inkOf), words: furniture.words.map(pdfWords) },
@@ -50,9 +52,9 @@ export async function pdf(
     })),
     {
       title: heading.title,
-      subject: [heading.size, ...(heading.person ? [heading.person] : [])].join(' · '),
+      subject: say(beside([heading.size, heading.person ? t`${called(heading.person)}` : null])),
       date: heading.date,
-      layers: LAYERS.map(({ id, name }) => ({ id, name })),
+      layers: LAYERS.map(({ id, name }) => ({ id, name: say(name) })),
     },
   );
   if (replaced.length === 0) return { bytes, findings: [] };

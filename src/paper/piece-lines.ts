@@ -1,5 +1,5 @@
-import { levelName } from '../garment/index.ts';
-import type { DrawnPiece, InnerLine } from '../garment/index.ts';
+import { levelWord, t } from '../garment/index.ts';
+import type { DrawnPiece, InnerLine, Phrase } from '../garment/index.ts';
 import {
   add,
   distance,
@@ -20,6 +20,10 @@ import {
 import type { Path, Point } from '../geometry/index.ts';
 import { filledHead } from './arrow.ts';
 import type { Stroke, Words } from './drawing.ts';
+import { ADJUST_WORDS, FOLD_WORDS, innerWords } from './printed-words.ts';
+
+/** Makes words of a phrase, for whoever the print is for. */
+type Say = (phrase: Phrase) => string;
 
 const SMALL_TYPE = 2.8;
 /** Between the two lines of a lengthen-or-shorten line. */
@@ -48,7 +52,7 @@ function grain(piece: DrawnPiece, line: InnerLine<'one'>): Stroke[] {
 }
 
 /** The bracket that points at an edge placed on the fold, with its words. */
-export function foldBracket(piece: DrawnPiece): { strokes: Stroke[]; words: Words[] } {
+export function foldBracket(piece: DrawnPiece, say: Say): { strokes: Stroke[]; words: Words[] } {
   const strokes: Stroke[] = [];
   const words: Words[] = [];
   for (const edge of piece.edges) {
@@ -73,7 +77,7 @@ export function foldBracket(piece: DrawnPiece): { strokes: Stroke[]; words: Word
       const corner = inside(share, depth);
       strokes.push(bracket(linePath(corner, tip)), bracket(filledHead(tip, sub(tip, corner), 4), true));
     }
-    const text = 'place on the fold of the cloth';
+    const text = say(FOLD_WORDS);
     if (length * (to - from) > text.length * SMALL_TYPE * 0.5) {
       const inner = linePath(inside(from, depth + 3.4), inside(to, depth + 3.4));
       const lower = along(inner, 0.5, 0, 'middle');
@@ -85,9 +89,9 @@ export function foldBracket(piece: DrawnPiece): { strokes: Stroke[]; words: Word
   return { strokes, words };
 }
 
-function level(piece: DrawnPiece, line: InnerLine<'one'>): { strokes: Stroke[]; words: Words[] } {
+function level(piece: DrawnPiece, line: InnerLine<'one'>, say: Say): { strokes: Stroke[]; words: Words[] } {
   const strokes: Stroke[] = [{ layer: 'levels', piece: piece.id, path: line.path }];
-  const text = levelName(line.level ?? line.id);
+  const text = say(t`${levelWord(line.level ?? line.id)}`);
   if (pathLength(line.path) < text.length * SMALL_TYPE) return { strokes, words: [] };
   return {
     strokes,
@@ -97,16 +101,14 @@ function level(piece: DrawnPiece, line: InnerLine<'one'>): { strokes: Stroke[]; 
   };
 }
 
-function adjust(piece: DrawnPiece, line: InnerLine<'one'>): { strokes: Stroke[]; words: Words[] } {
+function adjust(piece: DrawnPiece, line: InnerLine<'one'>, say: Say): { strokes: Stroke[]; words: Words[] } {
   const stroke = (by: number): Stroke => ({
     layer: 'adjust',
     piece: piece.id,
     path: pathParallel(line.path, by),
   });
   const length = pathLength(line.path);
-  const text = [`lengthen or shorten here`, 'lengthen · shorten'].find(
-    (t) => t.length * SMALL_TYPE * 0.56 < length,
-  );
+  const text = ADJUST_WORDS.map(say).find((words) => words.length * SMALL_TYPE * 0.56 < length);
   return {
     strokes: [stroke(DOUBLE_MM / 2), stroke(-DOUBLE_MM / 2)],
     words: text
@@ -115,20 +117,11 @@ function adjust(piece: DrawnPiece, line: InnerLine<'one'>): { strokes: Stroke[];
   };
 }
 
-const INNER_WORDS: Readonly<Record<string, string>> = {
-  fold: 'fold',
-  placement: 'place here',
-  stitch: 'stitch here',
-};
-
-function inner(piece: DrawnPiece, line: InnerLine<'one'>): { strokes: Stroke[]; words: Words[] } {
+function inner(piece: DrawnPiece, line: InnerLine<'one'>, say: Say): { strokes: Stroke[]; words: Words[] } {
   const ink = line.kind === 'fold' ? { dash: [8, 2] } : line.kind === 'stitch' ? { dash: [3, 1.5] } : {};
   const strokes: Stroke[] = [{ layer: 'inner', piece: piece.id, path: line.path, ink }];
   const closed = distance(pathStart(line.path), pathEnd(line.path)) < 0.01;
-  const says =
-    line.id === line.kind
-      ? INNER_WORDS[line.kind]!
-      : `${line.id.replaceAll('-', ' ')}: ${INNER_WORDS[line.kind]!}`;
+  const says = say(innerWords(line));
   if (closed || pathLength(line.path) < says.length * SMALL_TYPE * 0.7) return { strokes, words: [] };
   return {
     strokes,
@@ -145,7 +138,7 @@ function inner(piece: DrawnPiece, line: InnerLine<'one'>): { strokes: Stroke[]; 
 }
 
 /** Grainline, levels, lengthen-or-shorten lines, fold, placement and stitching lines of a piece, each with its words where they fit. */
-export function innerLines(piece: DrawnPiece): { strokes: Stroke[]; words: Words[] } {
+export function innerLines(piece: DrawnPiece, say: Say): { strokes: Stroke[]; words: Words[] } {
   const strokes: Stroke[] = [];
   const words: Words[] = [];
   for (const line of piece.lines) {
@@ -155,10 +148,10 @@ export function innerLines(piece: DrawnPiece): { strokes: Stroke[]; words: Words
     }
     const made =
       line.kind === 'level'
-        ? level(piece, line)
+        ? level(piece, line, say)
         : line.kind === 'adjust'
-          ? adjust(piece, line)
-          : inner(piece, line);
+          ? adjust(piece, line, say)
+          : inner(piece, line, say);
     strokes.push(...made.strokes);
     words.push(...made.words);
   }

@@ -4,10 +4,13 @@ import type { Stroke, Words } from './drawing.ts';
 
 const page = (path: Path): Stroke => ({ layer: 'page', path, ink: { grey: 0, width: 0.25 } });
 
-/** A square of known side with its words: to be measured across and up. `at` is its lower left corner. */
-export function testSquare(at: Point, side: number, name: string): { strokes: Stroke[]; words: Words[] } {
+/** A square of known side with its words, its side the first: to be measured across and up. `at` is its lower left corner. */
+export function testSquare(
+  at: Point,
+  side: number,
+  says: readonly string[],
+): { strokes: Stroke[]; words: Words[] } {
   const to = (x: number, y: number): Point => ({ x: at.x + x, y: at.y + y });
-  const says = [name, 'across and up'];
   return {
     strokes: [page(polylinePath([to(0, 0), to(side, 0), to(side, side), to(0, side), to(0, 0)]))],
     words: says.map((text, i) => ({

@@ -1,7 +1,6 @@
-import { paperFinding } from './words-table.ts';
+import { paperFinding, paperProblem } from './words-table.ts';
 import { sewingOrder } from '../cut/index.ts';
 import type { Finding, Garment, PieceId } from '../garment/index.ts';
-import { InputError } from '../garment/index.ts';
 import { BORDER_MM, arrange, withBorder } from './arrange.ts';
 import type { Figure, Page, Sheet } from './drawing.ts';
 import { drawFigure } from './figure.ts';
@@ -20,20 +19,13 @@ export interface SheetChoices extends FigureChoices {
 export function drawFigures(garment: Garment, choices: SheetChoices): Figure[] {
   const missing = choices.pieces?.find((id) => !garment.pieces.some((p) => p.id === id));
   if (missing !== undefined) {
-    throw new InputError({
-      code: 'piece-unknown',
-      where: { field: 'pieces' },
-      message: `There is no piece “${missing}”. There are ${garment.pieces.map((p) => p.id).join(', ')}.`,
+    throw paperProblem('piece-unknown', 'pieces', {
+      piece: missing,
+      known: garment.pieces.map((p) => p.id),
     });
   }
   const wanted = garment.pieces.filter((p) => !choices.pieces || choices.pieces.includes(p.id));
-  if (wanted.length === 0) {
-    throw new InputError({
-      code: 'nothing-to-print',
-      where: { field: 'pieces' },
-      message: 'No piece is asked for.',
-    });
-  }
+  if (wanted.length === 0) throw paperProblem('nothing-to-print', 'pieces', {});
   const order = sewingOrder(garment.seams);
   return wanted.map((piece) => drawFigure(piece, order, choices));
 }

@@ -1,8 +1,11 @@
+import { called, renderPhrase, t, type Tell } from '../garment/index.ts';
 import { svgNumber, svgPath, xmlText } from '../geometry/index.ts';
 import type { Path } from '../geometry/index.ts';
 import type { Page, Sheet, Stroke, Words } from './drawing.ts';
+import type { Heading } from './front.ts';
 import { LAYERS } from './ink.ts';
 import { inkOf } from './pdf.ts';
+import { pageName } from './printed-words.ts';
 
 const PLACES = 3;
 const num = (v: number): string => svgNumber(v, PLACES);
@@ -31,7 +34,7 @@ function wordMark(w: Words, top: number): string {
   return `<text x="${x}" y="${y}" font-size="${num(w.size)}" fill="${grey(w.grey ?? 0)}"${weight}${align}${turn}>${xmlText(w.text)}</text>`;
 }
 
-function groups(strokes: readonly Stroke[], words: readonly Words[], top: number): string {
+function groups(strokes: readonly Stroke[], words: readonly Words[], top: number, tell: Tell): string {
   return LAYERS.flatMap((layer) => {
     const marks = [
       ...strokes.filter((s) => s.layer === layer.id).map((s) => strokeMark(s, top)),
@@ -39,7 +42,11 @@ function groups(strokes: readonly Stroke[], words: readonly Words[], top: number
     ];
     return marks.length === 0
       ? []
-      : [`<g data-layer="${layer.id}" data-name="${xmlText(layer.name)}">`, ...marks, '</g>'];
+      : [
+          `<g data-layer="${layer.id}" data-name="${xmlText(renderPhrase(layer.name, tell))}">`,
+          ...marks,
+          '</g>',
+        ];
   }).join('\n');
 }
 
@@ -53,26 +60,30 @@ function document(width: number, height: number, title: string, body: string): s
   ].join('\n');
 }
 
+/** What a drawing is called, and whose unit its words are in. */
+type Headed = Pick<Heading, 'title' | 'tell'>;
+
 /** A sheet as SVG in true millimetres, one group per layer (`data-layer`). */
-export function svg(sheet: Sheet, title: string): string {
+export function svg(sheet: Sheet, { title, tell }: Headed): string {
   const body = groups(
     sheet.figures.flatMap((f) => f.strokes),
     sheet.figures.flatMap((f) => f.words),
     sheet.height,
+    tell,
   );
   return document(sheet.width, sheet.height, title, body);
 }
 
 /** One page as SVG, cut off as it is in the PDF: for previews, or for printing page by page. */
-export function pageSvg(page: Page, title: string): string {
+export function pageSvg(page: Page, { title, tell }: Headed): string {
   const w = page.window;
   const clip = `<clipPath id="window-${xmlText(page.label)}"><rect x="${num(w.minX)}" y="${num(page.height - w.maxY)}" width="${num(w.maxX - w.minX)}" height="${num(w.maxY - w.minY)}"/></clipPath>`;
-  const drawn = groups(page.drawn.strokes, page.drawn.words, page.height);
-  const furniture = groups(page.furniture.strokes, page.furniture.words, page.height);
+  const drawn = groups(page.drawn.strokes, page.drawn.words, page.height, tell);
+  const furniture = groups(page.furniture.strokes, page.furniture.words, page.height, tell);
   return document(
     page.width,
     page.height,
-    `${title}, page ${page.label}`,
+    renderPhrase(t`${called(title)}, page ${pageName(page.label)}`, tell),
     `${clip}\n<g clip-path="url(#window-${xmlText(page.label)})">\n${drawn}\n</g>\n${furniture}`,
   );
 }

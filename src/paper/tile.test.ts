@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { renderPhrase, t, TELL_BOTH } from '../garment/index.ts';
 import { distance } from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import { cellsOf } from './cells.ts';
@@ -101,7 +102,7 @@ describe('the pages of a paper', () => {
 
   it('bear on the first page what else the sewist must read, broken into lines', () => {
     const notes = [
-      'No cord or ribbon at the neck of a child’s garment: it can catch and strangle. Follow the rules where you live, and close the neck with a button and loop.',
+      t`No cord or ribbon at the neck of a child’s garment: it can catch and strangle. Follow the rules where you live, and close the neck with a button and loop.`,
     ];
     const { pages } = printPages(
       garmentOf(rectangle('cloth', 300, 400)),
@@ -110,7 +111,7 @@ describe('the pages of a paper', () => {
     );
     const said = pages[0]!.furniture.words.map((w) => w.text);
     const first = said.findIndex((t) => t.startsWith('No cord'));
-    expect(`${said[first]!} ${said[first + 1]!}`).toBe(notes[0]);
+    expect(`${said[first]!} ${said[first + 1]!}`).toBe(renderPhrase(notes[0]!, TELL_BOTH));
     expect(pages.slice(1).flatMap((p) => p.furniture.words.map((w) => w.text))).not.toContain(said[first]);
   });
 

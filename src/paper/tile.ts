@@ -1,15 +1,17 @@
+import { called, renderPhrase, t, type Phrase } from '../garment/index.ts';
 import type { Box, Motion } from '../geometry/index.ts';
 import { boxesTouch, linePath, pointsBox, polylinePath } from '../geometry/index.ts';
 import { BORDER_MM, arrange, placeFigures, withBorder } from './arrange.ts';
 import { cellsOf } from './cells.ts';
 import type { Cell, Grid } from './cells.ts';
 import type { Figure, Page, Sheet, Stroke, Words } from './drawing.ts';
-import { MEASURE_FIRST, front, pieceList } from './front.ts';
+import { front, headed, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { layLine, trimEdge } from './joint.ts';
 import { moveStroke, moveWords } from './move-figure.ts';
 import { MARGIN_MM } from './paper-size.ts';
+import { beside, HOW_TO_JOIN, layWords, MEASURE_FIRST, pageOf, trimWords } from './printed-words.ts';
 
 /** Each tile repeats this much of its right and lower neighbour: the strip that is glued under it. */
 export const OVERLAP_MM = 10;
@@ -106,7 +108,7 @@ export function tile(sheet: Sheet, paper: CutPaper, heading: Heading): Page[] {
         strokes: strokes.filter((s) => boxesTouch(s.box, part, 1)).map((s) => moveStroke(s.stroke, motion)),
         words: words.filter((w) => boxesTouch(w.box, part)).map((w) => moveWords(w.word, motion)),
       },
-      furniture: furniture(cell, paper, names, `page ${i + 2} of ${cells.length + 1}`, heading),
+      furniture: furniture(cell, paper, names, pageOf(i + 2, cells.length + 1), heading),
     };
   });
   return [mapPage(sheet, paper, cells, grid, heading), ...tiles];
@@ -116,10 +118,11 @@ function furniture(
   cell: Cell,
   paper: CutPaper,
   names: ReadonlySet<string>,
-  count: string,
+  count: Phrase,
   heading: Heading,
 ): Page['furniture'] {
   const { width, height } = printable(paper);
+  const say = (phrase: Phrase): string => renderPhrase(phrase, heading.tell);
   const own = tileName(cell);
   const [x0, x1] = [MARGIN_MM, MARGIN_MM + width];
   const [y0, y1] = [MARGIN_MM, MARGIN_MM + height];
@@ -138,7 +141,12 @@ function furniture(
   // Borders run over the tile's own cell, so that marks on both sides of a joint fall together.
   if (left) {
     put(
-      trimEdge({ from: { x: x0, y: y1 }, to: { x: x0, y: layY }, inward: { x: 1, y: 0 }, own, other: left }),
+      trimEdge({
+        from: { x: x0, y: y1 },
+        to: { x: x0, y: layY },
+        inward: { x: 1, y: 0 },
+        says: say(trimWords(left)),
+      }),
     );
     strokes.push({ layer: 'page', path: linePath({ x: x0, y: layY }, { x: x0, y: y0 }) });
   }
@@ -148,8 +156,7 @@ function furniture(
         from: { x: x0, y: y1 },
         to: { x: layX, y: y1 },
         inward: { x: 0, y: -1 },
-        own,
-        other: above,
+        says: say(trimWords(above)),
       }),
     );
     strokes.push({ layer: 'page', path: linePath({ x: layX, y: y1 }, { x: x1, y: y1 }) });
@@ -160,8 +167,7 @@ function furniture(
         from: { x: layX, y: y1 },
         to: { x: layX, y: layY },
         inward: { x: -1, y: 0 },
-        own,
-        other: right,
+        says: say(layWords(right)),
       }),
     );
   }
@@ -171,8 +177,7 @@ function furniture(
         from: { x: x0, y: layY },
         to: { x: layX, y: layY },
         inward: { x: 0, y: 1 },
-        own,
-        other: below,
+        says: say(layWords(below)),
       }),
     );
   }
@@ -189,9 +194,7 @@ function furniture(
     },
     {
       layer: 'page',
-      text: [own, count, heading.title, ...(heading.person ? [heading.person] : []), heading.date].join(
-        ' · ',
-      ),
+      text: say(beside([t`${called(own)}`, count, ...headed(heading)])),
       size: 2.6,
       grey: 0.35,
       angle: 0,
@@ -201,11 +204,6 @@ function furniture(
   );
   return { strokes, words };
 }
-
-const HOW_TO_JOIN = [
-  'Trim a page at its left and upper solid lines only, lay it on its neighbours up to their dashed lines, marks meeting.',
-  'Pages that hold no part of a piece are left out; the map shows the ones there are.',
-];
 
 function mapPage(sheet: Sheet, paper: CutPaper, cells: readonly Cell[], grid: Grid, heading: Heading): Page {
   const { width, height } = printable(paper);

@@ -1,13 +1,15 @@
+import { renderPhrase } from '../garment/index.ts';
 import { pointsBox } from '../geometry/index.ts';
 import type { Motion } from '../geometry/index.ts';
 import { arrange } from './arrange.ts';
 import type { Figure, Page } from './drawing.ts';
-import { FRONT_HEIGHT_MM, FRONT_WIDTH_MM, MEASURE_FIRST, front, pieceList } from './front.ts';
+import { FRONT_HEIGHT_MM, FRONT_WIDTH_MM, front, headed, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { moveStroke, moveWords } from './move-figure.ts';
 import { LONGEST_PAGE_MM, MARGIN_MM } from './paper-size.ts';
 import type { Paper } from './paper-size.ts';
+import { beside, MEASURE_FIRST, pageOf } from './printed-words.ts';
 
 /** Heading, squares, rulers and key as a figure, laid on the paper among the pieces. */
 function frontFigure(heading: Heading, figures: readonly Figure[]): Figure {
@@ -66,12 +68,7 @@ export function wholePages(figures: readonly Figure[], paper: Paper, heading: He
         words: [
           {
             layer: 'page',
-            text: [
-              `page ${i + 1} of ${sheets.length}`,
-              heading.title,
-              ...(heading.person ? [heading.person] : []),
-              heading.date,
-            ].join(' · '),
+            text: renderPhrase(beside([pageOf(i + 1, sheets.length), ...headed(heading)]), heading.tell),
             size: 2.6,
             grey: 0.35,
             angle: 0,

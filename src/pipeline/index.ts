@@ -5,6 +5,6 @@ export { lengthAlteration } from './length-alteration.ts';
 export { newFitting } from './new-fitting.ts';
 export type { NewFitting } from './new-fitting.ts';
 export { stepsAdded } from './steps-added.ts';
-export { sizeWords } from './size-words.ts';
+export { sizeWord, sizeWords } from './size-words.ts';
 export { toTrue } from './to-true.ts';
 export { findingSentence, ROOM_WORDS } from './finding-sentence.ts';

@@ -2,9 +2,14 @@ import { fittingSheet, patternSheet } from '../../desk/index.ts';
 import {
   DEFAULT_PAPER,
   type Finding,
+  called,
+  countOf,
   type Garment,
   garmentAtSize,
   type PaperChoices,
+  renderPhrase,
+  t,
+  type Tell,
 } from '../../garment/index.ts';
 import { pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
 import { typed } from '../lay-options.ts';
@@ -65,7 +70,7 @@ async function draw(
   if (/\.svg$/i.test(out)) {
     const paper = readPaper(job.paper);
     return {
-      content: svg(sheet(job.garment, job.choices, paper.width), job.choices.title),
+      content: svg(sheet(job.garment, job.choices, paper.width), job.choices),
       pages: 1,
       findings: [],
     };
@@ -85,14 +90,22 @@ async function run(call: Call): Promise<Answer> {
   const { content, pages, findings } = await draw(job, out);
   await call.io.writeFile(out, content);
   const all = [...job.findings, ...findings];
-  const text = [
-    `${job.choices.title}: ${/\.svg$/i.test(out) ? 'one sheet' : `${pages} ${pages === 1 ? 'page' : 'pages'} on ${readPaper(job.paper).name}`}.`,
-    'Print at 100 %, then measure both test squares before cutting.',
-    `Wrote ${out}.`,
-  ].join('\n');
+  const on = /\.svg$/i.test(out)
+    ? t`one sheet`
+    : t`${countOf(pages, t`page`, t`pages`)} on ${readPaper(job.paper).name}`;
+  const { unit } = job.choices.tell;
+  const text = (tell: Tell): string =>
+    [
+      t`${called(job.choices.title)}: ${on}.`,
+      t`Print at 100 %, then measure both test squares before cutting.`,
+      t`Wrote ${called(out)}.`,
+    ]
+      .map((words) => renderPhrase(words, tell))
+      .join('\n');
   return {
     json: { title: job.choices.title, paper: job.paper, pages, wrote: out, findings: all },
     text,
+    ...(unit === 'both' ? {} : { show: unit }),
     findings: all,
   };
 }

@@ -29,21 +29,24 @@ const doings = {
     tell: (share: number) => void,
   ): { pages: PagePicture[]; findings: readonly Finding[] } => {
     const { pages, findings } = pagesOf(ask);
+    const choices = choicesOf(ask);
     const pictures = pages.map((page, i) => {
       tell(i / pages.length);
       return {
         label: page.label,
         width: page.width,
         height: page.height,
-        svg: pageSvg(page, ask.fitting.title),
+        svg: pageSvg(page, choices),
       };
     });
     return { pages: pictures, findings };
   },
   pdf: async (ask: PrintAsk): Promise<{ bytes: Uint8Array; findings: readonly Finding[] }> =>
     pdf(pagesOf(ask).pages, choicesOf(ask)),
-  svg: (ask: PrintAsk): string =>
-    svg(sheet(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper).width), ask.fitting.title),
+  svg: (ask: PrintAsk): string => {
+    const choices = choicesOf(ask);
+    return svg(sheet(ask.garment, choices, readPaper(ask.fitting.paper.paper).width), choices);
+  },
 };
 export type PaperDoings = typeof doings;
 
