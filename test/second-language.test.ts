@@ -27,9 +27,13 @@ import {
 } from '../src/layout/index.ts';
 import { fittingSheet } from '../src/desk/index.ts';
 import { pageSvg, printPages, readPaper } from '../src/paper/index.ts';
-import { make, ROOM_WORDS, toTrue } from '../src/pipeline/index.ts';
+import { tellMade } from '../src/cli/made.ts';
+import { tellStep } from '../src/cli/tell-step.ts';
+import { tellFindings } from '../src/cli/words.ts';
+import type { Change } from '../src/check/index.ts';
+import { make, ROOM_WORDS, toTrue, type Made } from '../src/pipeline/index.ts';
 import { CAST, demoFittings, sample, SAMPLES } from '../src/samples/index.ts';
-import { seeded } from './random-body.ts';
+import { randomBodies, seeded } from './random-body.ts';
 import { randomStack } from './random-stack.ts';
 import {
   accented,
@@ -44,6 +48,21 @@ import {
   withoutNames,
   words,
 } from './second-language.test-case.ts';
+
+/** One change of each kind that truing makes, named as pieces and seams of our samples are. */
+const CHANGES: readonly Change[] = [
+  { kind: 'seam', seam: 'side', before: { a: 400, b: 402 }, after: { a: 401, b: 401 } },
+  { kind: 'band', seam: 'side', piece: 'front', before: 400, after: 401 },
+  { kind: 'notch', seam: 'side', piece: 'front', edge: 'side', notch: 'side', before: 20, after: 21 },
+  { kind: 'corner', joint: 'side', piece: 'front', edge: 'side', before: 3, after: 0 },
+  { kind: 'dart', piece: 'front', dart: 'side', before: 0.4, after: 0 },
+];
+
+/** Words of the books and rules that what was made cites. */
+const citedIn = (made: Made): readonly string[] =>
+  phrasesIn([made.plan, made.findings], met)
+    .flatMap(namesIn)
+    .flatMap((name) => name.toLowerCase().match(/\p{L}+/gu) ?? []);
 
 /** The names of a drawing's layers. */
 const layerNames = (svg: string): string[] => [...svg.matchAll(/data-name="([^"]*)"/g)].map((m) => m[1]!);
@@ -212,6 +231,21 @@ describe('no sentence escapes the tables', () => {
     );
   });
 
+  it('of random bodies on every sample', () => {
+    const draw = {
+      woman: randomBodies('woman', 3),
+      man: randomBodies('man', 3),
+      child: randomBodies('child', 3),
+    };
+    const said = demoFittings().flatMap((fitting) =>
+      Array.from({ length: 8 }, () => {
+        const { plan, steps, findings } = make({ ...fitting, body: draw[fitting.body.wearer ?? 'woman']() });
+        return phrasesIn([plan, steps.map((s) => [s.sentence, s.findings]), findings], met);
+      }).flat(),
+    );
+    expectAllSaid(said, 800);
+  });
+
   it('of random stacks of alterations on all samples', () => {
     const random = seeded(7);
     const fittings = demoFittings();
@@ -306,6 +340,29 @@ describe('no sentence escapes the tables', () => {
     });
     expect(said.length).toBeGreaterThan(100);
     expect(said.filter(({ text, unit }) => bareIn(text, unit).length > 0)).toEqual([]);
+  });
+
+  it('of what the terminal tells: steps done, what was made, its findings', () => {
+    for (const fitting of demoFittings()) {
+      const steps: Step[] = [...fitting.steps, { id: 'evened', kind: 'true' }];
+      const own = [...textsIn({ ...fitting, steps })].flatMap((text) => text.match(/\p{L}+/gu) ?? []);
+      const [before, after] = [make(fitting), make({ ...fitting, steps })];
+      const { sentence, touched, changes } = after.steps.at(-1)!;
+      const tale = { fitting, before, after, sentence, touched, changes, wrote: 'f' };
+      const told = [tellStep(tale), tellStep({ ...tale, changes: CHANGES }), tellMade(fitting, after, [])];
+      for (const unit of ['in', 'cm'] as const) {
+        const tell = accented(unit);
+        const texts = told.map(({ text }) => (typeof text === 'string' ? text : text(tell)));
+        const findings = tellFindings(after.findings, tell).replace(/^(\S+) \[[a-z-]+\]/gm, '$1');
+        const strange = [...texts, findings].flatMap((text) => bareIn(text, unit));
+        // Ids of edges, seams and pieces, names of books, and what is typed.
+        const known = new Set([...own, 'pintrue', 'check', 'f', ...citedIn(after)]);
+        expect(
+          strange.filter((word) => !known.has(word.toLowerCase())),
+          fitting.title,
+        ).toEqual([]);
+      }
+    }
   });
 
   it('of paper: every size, and what is refused', () => {

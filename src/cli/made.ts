@@ -1,16 +1,24 @@
 import { markingWords } from '../fit/index.ts';
 import {
-  tellLength,
+  called,
+  countOf,
+  len,
+  levelWord,
   renderPhrase,
-  levelName,
+  t,
   cautionsFor,
   type Finding,
   type Fitting,
+  type Phrase,
   type Tell,
 } from '../garment/index.ts';
 import type { Made } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
-import { hundredths, table } from './words.ts';
+import { difference, wroteWords } from './step-words.ts';
+import { table } from './words.ts';
+
+const HEAD = [t`level`, t`size`, t`pieces measure`, t`target`];
+const BY_HAND = t`A size table without pieces, to be marked by hand:`;
 
 /** What was made, for people and for programs: girths against their targets, steps, seams, findings. */
 export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[], wrote?: string): Answer {
@@ -24,13 +32,13 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
   const steps = made.steps.map((s) => ({ id: s.step.id, sentence: s.sentence, touched: s.touched }));
   const findings = [...made.findings, ...asked];
   const worst = Math.max(0, ...made.seams.map((w) => Math.abs(w.difference)));
-  const rows = (tell: Tell): string[][] =>
-    girths.map((g) => [
-      levelName(g.level),
-      g.size ?? '-',
-      g.girth === null ? '-' : tellLength(g.girth, tell),
-      g.target === null ? '-' : tellLength(g.target, tell),
-    ]);
+  const dash = t`-`;
+  const rows = girths.map((g) => [
+    t`${levelWord(g.level)}`,
+    g.size === null ? dash : t`${called(g.size)}`,
+    g.girth === null ? dash : t`${len(g.girth)}`,
+    g.target === null ? dash : t`${len(g.target)}`,
+  ]);
   // Without pieces there are no girths to read off: what is to be done is drawn by hand.
   const { chart, pieces } = fitting.pattern;
   const marking =
@@ -40,26 +48,31 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
           made.plan,
           chart.sizes.map((s) => s.id),
         );
-  const drawn = (tell: Tell): string[] =>
-    pieces.length === 0
-      ? [
-          'A size table without pieces, to be marked by hand:',
-          ...marking.map((line) => `  ${renderPhrase(line, tell)}`),
-        ]
-      : [
-          table(['level', 'size', 'pieces measure', 'target'], rows(tell)),
-          '',
-          `${made.garment.pieces.length} pieces, ${made.seams.length} seams; the largest seam difference is ${hundredths(worst)}.`,
-          ...steps.map((s) => `step ${s.id}: ${renderPhrase(s.sentence, tell)}`),
-        ];
-  const text = (tell: Tell): string =>
-    [
-      `${fitting.title}: base size ${made.plan.base.size}. ${renderPhrase(made.plan.base.why.sentence, tell)}`,
+  const { base } = made.plan;
+  const text = (tell: Tell): string => {
+    const say = (phrase: Phrase): string => renderPhrase(phrase, tell);
+    const drawn =
+      pieces.length === 0
+        ? [say(BY_HAND), ...marking.map((line) => `  ${say(line)}`)]
+        : [
+            table(
+              HEAD.map(say),
+              rows.map((row) => row.map(say)),
+            ),
+            '',
+            say(
+              t`${countOf(made.garment.pieces.length, t`piece`, t`pieces`)}, ${countOf(seams.length, t`seam`, t`seams`)}; the largest seam difference is ${difference(worst)}.`,
+            ),
+            ...steps.map((s) => say(t`step ${called(s.id)}: ${s.sentence}`)),
+          ];
+    return [
+      say(t`${called(fitting.title)}: base size ${called(base.size)}. ${base.why.sentence}`),
       '',
-      ...drawn(tell),
-      ...cautionsFor(fitting.pattern.cautions).map((c) => `Caution: ${renderPhrase(c.words, tell)}`),
-      ...(wrote === undefined ? [] : [`Wrote ${wrote}.`]),
+      ...drawn,
+      ...cautionsFor(fitting.pattern.cautions).map((c) => say(t`Caution: ${c.words}`)),
+      ...(wrote === undefined ? [] : [say(wroteWords(wrote))]),
     ].join('\n');
+  };
   return {
     json: {
       id: fitting.id,

@@ -1,12 +1,13 @@
 import {
   isPhrase,
   renderPhrase,
-  sayFinding,
+  t,
+  phraseOf,
   type Finding,
   type Tell,
   type WordsTable,
 } from '../garment/index.ts';
-import { ROOM_WORDS } from '../pipeline/index.ts';
+import { ROOM_WORDS, sizeWord } from '../pipeline/index.ts';
 import { DESK_WORDS } from '../desk/index.ts';
 import { CLI_WORDS } from './words-table.ts';
 
@@ -14,8 +15,9 @@ const words: WordsTable = Object.assign({}, ...ROOM_WORDS, DESK_WORDS, CLI_WORDS
 
 /** What a finding says; of one printed size among several, with the size. */
 export function say(finding: Finding, tell: Tell): string {
-  const said = sayFinding(words, finding, tell);
-  return finding.where.size === undefined ? said : `Size ${finding.where.size}: ${said}`;
+  const said = phraseOf(words, finding.code, finding.values);
+  const { size } = finding.where;
+  return renderPhrase(size === undefined ? said : t`${sizeWord(size)}: ${said}`, tell);
 }
 
 const isFinding = (value: object): value is Finding =>

@@ -8,6 +8,7 @@ import {
   type Step,
 } from '../garment/index.ts';
 import { stepsAdded, type StepResult } from '../pipeline/index.ts';
+import { notDone } from './step-words.ts';
 import { tellStep } from './tell-step.ts';
 import type { Answer, Call } from './verb.ts';
 
@@ -25,7 +26,9 @@ function tellRefused({ step, sentence, findings }: StepResult, { show }: Body): 
   return {
     json: { step, sentence, refused: true, touched: [], changes: [], findings },
     text: (tell) =>
-      `Not done: ${renderPhrase(sentence, tell)}.\nNothing was changed and nothing was written.`,
+      notDone(sentence)
+        .map((words) => renderPhrase(words, tell))
+        .join('\n'),
     show,
     findings,
   };

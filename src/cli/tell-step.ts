@@ -1,8 +1,9 @@
-import { type Change, type Walk } from '../check/index.ts';
+import type { Change, Walk } from '../check/index.ts';
 import {
   renderPhrase,
   tellLength,
-  levelName,
+  levelWord,
+  t,
   type Finding,
   type Fitting,
   type Phrase,
@@ -10,7 +11,17 @@ import {
 } from '../garment/index.ts';
 import type { Made, StepResult } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
-import { hundredths, table } from './words.ts';
+import {
+  changedWords,
+  changeWords,
+  difference,
+  GIRTHS_HEAD,
+  NO_SEAM_CHANGED,
+  SEAMS_HEAD,
+  stoodWords,
+  wroteWords,
+} from './step-words.ts';
+import { table } from './words.ts';
 
 /** A change of less than this is none, mm. */
 const CHANGED_MM = 0.01;
@@ -44,18 +55,6 @@ function seamsChanged(before: Made, after: Made): readonly SeamChange[] {
   });
 }
 
-function sayChange(c: Change): string {
-  const mm = (v: number): string => v.toFixed(1);
-  if (c.kind === 'seam')
-    return `seam ${c.seam}: ${mm(c.before.a)} and ${mm(c.before.b)} mm become ${mm(c.after.a)} and ${mm(c.after.b)} mm`;
-  if (c.kind === 'band') return `band ${c.piece}: ${mm(c.before)} mm becomes ${mm(c.after)} mm`;
-  if (c.kind === 'notch')
-    return `notch ${c.notch} on ${c.piece}, ${c.edge}: from ${mm(c.before)} to ${mm(c.after)} mm`;
-  if (c.kind === 'corner')
-    return `${c.piece}, ${c.edge} at ${c.joint}: turns by ${mm(c.before)}°, now ${mm(c.after)}°`;
-  return `dart ${c.dart} of ${c.piece}: legs differed by ${mm(c.before)} mm, now ${mm(c.after)} mm`;
-}
-
 /** Those that were not there before, and every error. */
 function newFindings(before: Made, after: Made): readonly Finding[] {
   const key = (f: Finding): string => JSON.stringify([f.code, f.where, f.values]);
@@ -86,8 +85,6 @@ export function tellStep({
   step,
   wrote,
 }: StepTale): Answer {
-  const l = (mm: number | null | undefined, tell: Tell): string =>
-    mm === null || mm === undefined ? '-' : tellLength(mm, tell);
   const seams = seamsChanged(before, after);
   const girths = after.girths.map(({ level, girth, plan }) => ({
     level,
@@ -97,39 +94,39 @@ export function tellStep({
   }));
   const findings = newFindings(before, after);
   const stood = after.findings.length - findings.length;
-  const text = (tell: Tell): string =>
-    [
-      renderPhrase(sentence, tell),
-      ...(touched.length === 0 ? [] : [`Changed: ${touched.join(', ')}.`]),
-      ...changes.map((c) => `  ${sayChange(c)}`),
+  const text = (tell: Tell): string => {
+    const say = (phrase: Phrase): string => renderPhrase(phrase, tell);
+    const length = (mm: number | null | undefined): string =>
+      mm === null || mm === undefined ? '-' : tellLength(mm, tell);
+    return [
+      say(sentence),
+      ...(touched.length === 0 ? [] : [say(changedWords(touched))]),
+      ...changes.map((c) => `  ${say(changeWords(c))}`),
       '',
       seams.length === 0
-        ? 'No seam changed its length.'
+        ? say(NO_SEAM_CHANGED)
         : table(
-            ['seam', 'sides before', '', 'sides after', '', 'off by, before', 'after'],
+            SEAMS_HEAD.map(say),
             seams.map((s) => [
               s.name,
-              l(s.before[0], tell),
-              l(s.before[1], tell),
-              l(s.after[0], tell),
-              l(s.after[1], tell),
-              hundredths(s.was),
-              hundredths(s.difference),
+              ...[...s.before, ...s.after].map(length),
+              ...[s.was, s.difference].map((mm) => say(t`${difference(mm)}`)),
             ]),
           ),
       '',
       table(
-        ['level', 'girth before', 'after', 'target'],
-        girths.map((g) => [levelName(g.level), l(g.before, tell), l(g.girth, tell), l(g.target, tell)]),
+        GIRTHS_HEAD.map(say),
+        girths.map((g) => [
+          say(t`${levelWord(g.level)}`),
+          length(g.before),
+          length(g.girth),
+          length(g.target),
+        ]),
       ),
-      ...(stood === 0
-        ? []
-        : [
-            '',
-            `${stood} older ${stood === 1 ? 'remark stands' : 'remarks stand'}; pintrue check tells all.`,
-          ]),
-      wrote === undefined ? 'Nothing was written.' : `Wrote ${wrote}.`,
+      ...(stood === 0 ? [] : ['', say(stoodWords(stood))]),
+      say(wroteWords(wrote)),
     ].join('\n');
+  };
   return {
     json: {
       ...(step === undefined ? {} : { step }),

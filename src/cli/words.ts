@@ -1,4 +1,4 @@
-import type { Finding, Question, Tell } from '../garment/index.ts';
+import { keyWord, renderPhrase, t, type Finding, type Question, type Tell } from '../garment/index.ts';
 import { say } from './said.ts';
 
 /** Rows as an aligned table; numbers (and what begins like one) to the right. */
@@ -18,11 +18,6 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
     .join('\n');
 }
 
-/** A difference in mm with two decimals; what rounds to nothing has no sign. */
-export function hundredths(mm: number): string {
-  return `${(Math.round(mm * 100) / 100 || 0).toFixed(2)} mm`;
-}
-
 const RANK = { error: 0, warning: 1, note: 2 } as const;
 
 /** Findings, worst first, one a line: `warning [sizes-far-apart] …`. Empty text without any. */
@@ -30,7 +25,11 @@ export function tellFindings(findings: readonly Finding[], tell: Tell): string {
   const sorted = findings
     .map((f, i) => ({ f, i }))
     .sort((a, b) => RANK[a.f.severity] - RANK[b.f.severity] || a.i - b.i);
-  return sorted.map(({ f }) => `${f.severity} [${f.code}] ${say(f, tell)}`).join('\n');
+  return sorted
+    .map(
+      ({ f }) => `${renderPhrase(t`${keyWord('severity', f.severity)}`, tell)} [${f.code}] ${say(f, tell)}`,
+    )
+    .join('\n');
 }
 
 /** Girths read once, told in one note. */

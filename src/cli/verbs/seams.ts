@@ -1,29 +1,47 @@
 import { seamSeverity, walkAll, walkFindings, type Walk } from '../../check/index.ts';
-import { garmentAtSize, tellIn, tellLength, type Garment } from '../../garment/index.ts';
+import {
+  called,
+  garmentAtSize,
+  keyWord,
+  len,
+  renderPhrase,
+  t,
+  type Garment,
+  type Phrase,
+  type Tell,
+} from '../../garment/index.ts';
 import { loadEither } from '../load.ts';
 import { sizeIndex, textOption } from '../option.ts';
 import { UsageError, type Answer, type Verb } from '../verb.ts';
-import { hundredths, table } from '../words.ts';
+import { difference } from '../step-words.ts';
+import { table } from '../words.ts';
 
-function tellJoin({ seam, least, most }: Walk): string {
-  if (seam.join.kind === 'plain') return 'equal';
-  const mm = (v: number): string => v.toFixed(0);
-  return `${seam.join.kind}, ${least === most ? mm(least) : `${mm(least)} to ${mm(most)}`} mm`;
+function joinWords({ seam, least, most }: Walk): Phrase {
+  if (seam.join.kind === 'plain') return t`equal`;
+  const range = least === most ? t`${len(least)}` : t`${len(least)} to ${len(most)}`;
+  return t`${keyWord('join', seam.join.kind)}, ${range}`;
 }
 
-function tell(garment: Garment, title: string, show: 'in' | 'cm'): Answer {
-  const l = (mm: number): string => tellLength(mm, tellIn(show));
+const HEAD = [t`id`, t`seam`, t`a`, t`b`, t`meant`, t`differs by`, t``];
+
+function tell(garment: Garment, title: Phrase, show: 'in' | 'cm'): Answer {
   const walks = walkAll(garment);
   const findings = walks.flatMap((w) => walkFindings(garment, w));
-  const rows = walks.map((w) => [
-    w.seam.id,
-    w.seam.name,
-    l(w.a),
-    l(w.b),
-    tellJoin(w),
-    hundredths(w.difference),
-    seamSeverity(w.difference) ?? 'fine',
-  ]);
+  const text = (tell: Tell): string => {
+    const say = (phrase: Phrase): string => renderPhrase(phrase, tell);
+    const rows = walks.map((w) =>
+      [
+        t`${called(w.seam.id)}`,
+        t`${called(w.seam.name)}`,
+        t`${len(w.a)}`,
+        t`${len(w.b)}`,
+        joinWords(w),
+        t`${difference(w.difference)}`,
+        t`${keyWord('severity', seamSeverity(w.difference) ?? 'fine')}`,
+      ].map(say),
+    );
+    return [say(title), table(HEAD.map(say), rows)].join('\n');
+  };
   const json = walks.map(({ seam, a, b, least, most, difference, notches }) => ({
     seam: seam.id,
     name: seam.name,
@@ -37,7 +55,8 @@ function tell(garment: Garment, title: string, show: 'in' | 'cm'): Answer {
   }));
   return {
     json: { title, seams: json, findings },
-    text: [title, table(['id', 'seam', 'a', 'b', 'meant', 'differs by', ''], rows)].join('\n'),
+    text,
+    show,
     findings,
   };
 }
@@ -58,7 +77,7 @@ export const seams: Verb = {
       if (size !== undefined) throw new UsageError('A fitting has its own sizes; --size is for a pattern.');
       return tell(
         pipeline.make(document.fitting).garment,
-        document.fitting.title,
+        t`${called(document.fitting.title)}`,
         document.fitting.body.show,
       );
     }
@@ -66,7 +85,7 @@ export const seams: Verb = {
     const index = sizeIndex(pattern, size);
     return tell(
       garmentAtSize(pattern, index),
-      `${pattern.name}, size ${pattern.chart.sizes[index]!.id}`,
+      t`${called(pattern.name)}, size ${called(pattern.chart.sizes[index]!.id)}`,
       'cm',
     );
   },
