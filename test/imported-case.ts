@@ -1,3 +1,4 @@
+import { rolesAsTold } from '../src/exchange/index.ts';
 import type { Corrections, PieceCorrection, Proposal } from '../src/exchange/index.ts';
 import type { EdgeRef, NestedPiece, Pattern } from '../src/garment/index.ts';
 import { pathAt, pathLength, pathsArea } from '../src/geometry/index.ts';
@@ -74,19 +75,37 @@ function residual(a: readonly Point[], b: readonly Point[], mirrored: boolean): 
   return Math.sqrt(Math.max(0, sa + sb - 2 * Math.hypot(c, s)) / n);
 }
 
+/** A symmetric piece (a band) lies several ways equally well: then where its edges are parted tells (an underlap within the ease of the band), and as drawn goes before turned over. */
+const CORNER_MM = 12;
+const MISSED = 0.2;
+const TURNED = 0.05;
+
 /** Lays outline `a` on outline `b`, every corner on every corner, as drawn or turned over. */
 export function layOn(a: Outline, b: Outline): Laid {
   const [la, lb] = [roundOf(a), roundOf(b)];
   let best: Laid = { start: 0, mirrored: false, apart: Infinity };
+  let least = Infinity;
   const ends = cornersAlong(b);
+  const missed = (start: number, mirrored: boolean): number =>
+    cornersAlong(a).filter((along) => {
+      const at = start + (mirrored ? -along : along);
+      return ends.every((end) => {
+        const off = (((at - end) % lb) + lb) % lb;
+        return Math.min(off, lb - off) > CORNER_MM;
+      });
+    }).length;
   for (const from of cornersAlong(a).slice(0, 4)) {
     const own = pointsFrom(a, la, from, false);
     for (const at of ends) {
       for (const mirrored of [false, true]) {
         const apart = residual(own, pointsFrom(b, lb, at, mirrored), mirrored);
-        // As drawn unless turning over is clearly better: symmetric pieces lie both ways.
-        if (apart < best.apart - (mirrored ? 0.05 : 1e-6))
-          best = { start: at + (mirrored ? from : -from), mirrored, apart };
+        const start = at + (mirrored ? from : -from);
+        const off = apart + (mirrored ? TURNED : 0);
+        if (off >= least) continue;
+        const all = off + MISSED * missed(start, mirrored);
+        if (all >= least) continue;
+        least = all;
+        best = { start, mirrored, apart };
       }
     }
   }
@@ -187,7 +206,8 @@ export function rightAnswers(native: Pattern, { proposal, pieces: found }: Broug
     .map((seam) => ({ name: seam.name, a: chain(seam.a), b: chain(seam.b) }))
     .filter((seam) => seam.a.length > 0 && seam.b.length > 0);
   const right = new Set(wanted.map(both));
-  const first = proposal.seams.filter((seam) => seam.rank === 1);
+  // Seams are asked about when roles are known, as they are then found.
+  const first = rolesAsTold(proposal, { pieces }).seams.filter((seam) => seam.rank === 1);
   const there = new Set(first.map(both));
   return {
     garment: native.garment,

@@ -120,7 +120,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   budget.look();
   const mouthed = withPocketMouths(pieces);
   const split = splitAtOpenings(mouthed, findFollowers(mouthed));
-  const { pieces: joined, seams } = findTogether(split.pieces, split.followers);
+  const { pieces: joined, seams, cuts } = findTogether(split.pieces, split.followers);
   budget.report('finding seams', 1, 1);
   return {
     name: drawing.name,
@@ -132,7 +132,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     pieces: joined,
     seams,
     followers: split.followers,
-    begun: split.pieces,
+    begun: { pieces: split.pieces, cuts },
     asks: findAsks(sheet, allowance),
     findings,
   };

@@ -1,5 +1,5 @@
 import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
-import type { Proposal, ProposedFollower, ProposedPiece } from './proposal.ts';
+import type { Proposal, ProposedFollower, ProposedPiece, UnderlapCut } from './proposal.ts';
 import { findRoles } from './role/find-roles.ts';
 import type { RolesTold } from './role/find-roles.ts';
 import { findSeams } from './seams.ts';
@@ -7,16 +7,31 @@ import { splitUnderlaps } from './underlap.ts';
 
 /**
  * What pieces and edges are, and which are sewn together. What edges are says what may be sewn together, and what is sewn together what they are:
- * each is asked twice. What a person said stands.
+ * each is asked twice. What a person said stands. `shown`: the underlaps that were cut off when the pieces were shown, whose halves are spoken of.
  */
 export function findTogether(
   pieces: readonly ProposedPiece[],
   followers: readonly ProposedFollower[],
   told: RolesTold = {},
-): Pick<Proposal, 'pieces' | 'seams'> {
-  const first = findRoles(pieces, findSeams(pieces, followers), followers, told);
-  const { pieces: cut, seams } = splitUnderlaps(first, findSeams(first, followers));
-  return { pieces: findRoles(settleKinds(cut, seams), seams, followers, told), seams };
+  shown: readonly UnderlapCut[] = [],
+): Pick<Proposal, 'pieces' | 'seams'> & { readonly cuts: readonly UnderlapCut[] } {
+  const first = findRoles(pieces, findSeams(pieces, followers), followers, ofWhole(told, shown));
+  const { pieces: cut, seams, cuts } = splitUnderlaps(first, findSeams(first, followers));
+  const gone = shown.filter(
+    ({ piece, sewn }) => !cuts.some((one) => one.piece === piece && one.sewn === sewn),
+  );
+  return { pieces: findRoles(settleKinds(cut, seams), seams, followers, ofWhole(told, gone)), seams, cuts };
+}
+
+/** What was said of the half that is sewn is said of the whole edge while it is not cut. */
+function ofWhole(told: RolesTold, cuts: readonly UnderlapCut[]): RolesTold {
+  const out: Record<string, RolesTold[string]> = { ...told };
+  for (const { piece, edge, sewn } of cuts) {
+    const { [edge]: _, ...others } = out[piece]?.edges ?? {};
+    const said = out[piece]?.edges?.[sewn];
+    if (out[piece]) out[piece] = { ...out[piece], edges: said ? { ...others, [edge]: said } : others };
+  }
+  return out;
 }
 
 /** Edges that no seam takes: the lowest one across the grain is a hem, the others are free. */

@@ -1,6 +1,6 @@
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { cutEdge } from './cut-edge.ts';
-import type { ProposedPiece, ProposedSeam } from './proposal.ts';
+import type { ProposedPiece, ProposedSeam, UnderlapCut } from './proposal.ts';
 import type { LappedSeam } from './seams.ts';
 
 /**
@@ -10,9 +10,9 @@ import type { LappedSeam } from './seams.ts';
 export function splitUnderlaps(
   pieces: readonly ProposedPiece[],
   seams: readonly LappedSeam[],
-): { pieces: ProposedPiece[]; seams: ProposedSeam[] } {
+): { pieces: ProposedPiece[]; seams: ProposedSeam[]; cuts: UnderlapCut[] } {
   let split = [...pieces];
-  const cutEdges = new Set<string>();
+  const cuts: UnderlapCut[] = [];
   const made = seams.map(({ lap, ...seam }): ProposedSeam => {
     const ref = lap && seam[lap.side][0];
     const piece = split.find((one) => one.id === ref?.piece);
@@ -26,10 +26,13 @@ export function splitUnderlaps(
     const at = edge.lengths.map((long) => (lap.first ? lap.mm : long - lap.mm) / long);
     const cut = cutEdge(piece, edge, at, lap.first ? [over, sewn] : [sewn, over]);
     split = split.map((one) => (one === piece ? cut.piece : one));
-    cutEdges.add(`${ref.piece} ${ref.edge}`);
-    return { ...seam, [lap.side]: [{ ...ref, edge: cut.ids[lap.first ? 1 : 0] }] };
+    const sewnId = cut.ids[lap.first ? 1 : 0];
+    cuts.push({ piece: ref.piece, edge: ref.edge, sewn: sewnId });
+    return { ...seam, [lap.side]: [{ ...ref, edge: sewnId }] };
   });
   const names = (seam: ProposedSeam) =>
-    [...seam.a, ...seam.b].some((ref) => cutEdges.has(`${ref.piece} ${ref.edge}`));
-  return { pieces: split, seams: made.filter((seam, i) => seam.rank === 1 || !names(seams[i]!)) };
+    [...seam.a, ...seam.b].some((ref) =>
+      cuts.some(({ piece, edge }) => piece === ref.piece && edge === ref.edge),
+    );
+  return { pieces: split, seams: made.filter((seam, i) => seam.rank === 1 || !names(seams[i]!)), cuts };
 }

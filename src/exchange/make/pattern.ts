@@ -14,6 +14,7 @@ import type {
 } from '../../garment/index.ts';
 import type { Asks } from '../find/ask.ts';
 import type { Proposal, ProposedFollower, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
+import { seamEdges } from '../find/seams.ts';
 import { withCapHalves } from './cap-halves.ts';
 import { cornerNotches } from './corner-notch.ts';
 import type { Corrections } from './corrections.ts';
@@ -232,26 +233,29 @@ function seamsOf(
   made: ReadonlyMap<string, MadePiece>,
   ref: (edge: EdgeRef) => EdgeRef,
 ): { seam: Seam }[] {
+  // A seam that a person joins stands for the one that was found of the same edges.
+  const added = new Set(corrections.seams?.add?.map(seamEdges));
   const wanted = proposal.seams.filter(
     (seam) =>
+      !added.has(seamEdges(seam)) &&
       (seam.rank === 1 || corrections.seams?.accept?.includes(seam.id)) &&
       !corrections.seams?.reject?.includes(seam.id) &&
       [...seam.a, ...seam.b].every((one) => made.has(one.piece)),
   );
   const taken = new Set<string>();
   const seams = wanted.map((seam, i) => ({ seam: asSeam(seam, i + 1, proposal, taken, ref) }));
-  for (const added of corrections.seams?.add ?? []) {
-    const id = freshId(slug(added.name), taken);
-    const extra = chainLengths(added.a, proposal).map(
-      (length, k) => length - chainLengths(added.b, proposal)[k]!,
+  for (const one of corrections.seams?.add ?? []) {
+    const id = freshId(slug(one.name), taken);
+    const extra = chainLengths(one.a, proposal).map(
+      (length, k) => length - chainLengths(one.b, proposal)[k]!,
     );
     seams.push({
       seam: {
         id,
-        name: added.name,
-        a: added.a.map(ref),
-        b: added.b.map(ref),
-        join: joinOf(extra, chainLengths(added.b, proposal)),
+        name: one.name,
+        a: one.a.map(ref),
+        b: one.b.map(ref),
+        join: joinOf(extra, chainLengths(one.b, proposal)),
         order: seams.length + 1,
         movable: true,
       },

@@ -66,6 +66,35 @@ describe('the seams', () => {
     ).toEqual([]);
   });
 
+  it('of a band stay as they are where the halves of the edge its underlap was cut off are said to be what they were thought', () => {
+    const skirt = recognise(patternSheet(sample('a-line-skirt'), { semantics: false }).drawing);
+    const band = skirt.pieces.find((piece) => piece.role === 'waistband')!;
+    expect(band.edges.map((edge) => edge.role).toSorted()).toEqual([
+      'attached',
+      'end',
+      'end',
+      'opening',
+      'outer',
+    ]);
+    const edges = Object.fromEntries(band.edges.map((edge) => [edge.id, { role: edge.role! }]));
+    const told = rolesAsTold(skirt, { pieces: { [band.id]: { edges } } });
+    expect(told.pieces.find((piece) => piece.id === band.id)!.edges.map((edge) => edge.id)).toEqual(
+      band.edges.map((edge) => edge.id),
+    );
+    expect(firsts(told)).toEqual(firsts(skirt));
+  });
+
+  it('that a person joins stand for those that were found of the same edges', () => {
+    const found = proposal.seams.find(
+      (seam) => seam.rank === 1 && seam.a.length === 1 && seam.b.length === 1,
+    )!;
+    const add = [{ name: 'Joined by hand', a: found.b, b: found.a }];
+    const { pattern } = patternFrom(proposal, { garment: 'top', seams: { add } });
+    const before = patternFrom(proposal, { garment: 'top' }).pattern;
+    expect(pattern.seams.length).toBe(before.seams.length);
+    expect(pattern.seams.filter((seam) => seam.name === 'Joined by hand').length).toBe(1);
+  });
+
   it('keep their ids where the answer is what was thought, so that what was said of them stands', () => {
     const told = rolesAsTold(proposal, { pieces: { [front.id]: { role: 'front', half: 'front' } } });
     expect(firsts(told)).toEqual(firsts(proposal));

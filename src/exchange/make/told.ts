@@ -20,7 +20,7 @@ export function rolesAsTold(proposal: Proposal, { pieces = {}, notFollowers = []
   const followers = proposal.followers.filter((one) => !notFollowers.includes(one.piece));
   if (!proposal.begun)
     return { ...proposal, pieces: findRoles(proposal.pieces, proposal.seams, followers, told) };
-  const again = findTogether(proposal.begun, followers, told);
+  const again = findTogether(proposal.begun.pieces, followers, told, proposal.begun.cuts);
   return { ...proposal, pieces: again.pieces, seams: again.seams.map(sameNames(proposal.seams)) };
 }
 
