@@ -1,12 +1,4 @@
-import {
-  alterationOf,
-  CATALOGUE,
-  drawingOf,
-  drawingRow,
-  observe,
-  type DrawingRow,
-  type Proposal,
-} from '../../alter/index.ts';
+import { alterationOf, CATALOGUE, observe, type DrawingRow, type Proposal } from '../../alter/index.ts';
 import {
   createPipeline,
   newFitting,
@@ -108,10 +100,7 @@ const doings = {
   begin: (given: NewFitting): Fitting => newFitting(given),
   catalogue: () => catalogue,
   /** The small drawing of a catalogue entry. */
-  drawing: (id: string): DrawingRow => {
-    const entry = alterationOf(id);
-    return drawingRow(entry ? drawingOf(entry) : []);
-  },
+  drawing: async (id: string): Promise<DrawingRow> => (await import('./entry-drawing.ts')).entryDrawing(id),
   grips: ({
     ask,
     step,
