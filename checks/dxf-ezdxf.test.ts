@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDxfStyle, readFile, writeDxfText } from '../src/exchange/index.ts';
-import { garmentAtSize } from '../src/garment/index.ts';
+import { garmentAtSize, renderPhrase, tellIn } from '../src/garment/index.ts';
 import { pathFlatten, pathLength, ringArea } from '../src/geometry/index.ts';
 import { sample } from '../src/samples/index.ts';
 
@@ -162,7 +162,7 @@ describe.skipIf(!there)('our DXF beside ezdxf', () => {
     const file = join(folder, 'plain.dxf');
     expect(spawnSync(PYTHON, ['-c', PLAIN, file]).status).toBe(0);
     const found = await readFile(readFileSync(file), 'plain.dxf');
-    expect(found.unitsFrom).toContain('header');
+    expect(renderPhrase(found.unitsFrom, tellIn('in'))).toContain('header');
     expect(found.sizes.map((one) => one.label)).toEqual(['10', '12']);
     expect(found.pieces.map((piece) => piece.name).toSorted()).toEqual(['DISC', 'OVAL']);
     // Closed forms: a circle of r inches; an ellipse with half-axes a and a/2, at half size each way.

@@ -1,4 +1,4 @@
-// Nothing that reading says escapes the tables of words: drawings of every kind, damaged files, tables and documents in error.
+// Nothing that reading says escapes the tables of words: drawings of every kind.
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {

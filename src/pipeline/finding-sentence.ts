@@ -1,5 +1,5 @@
 import { ALTER_WORDS } from '../alter/index.ts';
-import { EVIDENCE_WORDS, EXCHANGE_WORDS } from '../exchange/index.ts';
+import { EXCHANGE_WORDS } from '../exchange/index.ts';
 import { PIPELINE_WORDS } from './words-table.ts';
 import { PAPER_WORDS } from '../paper/index.ts';
 import { LAYOUT_WORDS } from '../layout/index.ts';
@@ -14,7 +14,6 @@ export const ROOM_WORDS: readonly WordsTable[] = [
   ALTER_WORDS,
   CHECK_WORDS,
   EXCHANGE_WORDS,
-  EVIDENCE_WORDS,
   LAYOUT_WORDS,
   PAPER_WORDS,
   PIPELINE_WORDS,
