@@ -511,6 +511,25 @@ describe('read and write', () => {
     },
   );
 
+  it('a drawing is kept only once all is said that no line shows, as on the page', async () => {
+    const { run, text, wrote } = world();
+    await run('write', 'a-line-skirt', '--out', 'p.dxf');
+    const before = wrote.length;
+    const { code, err } = await run('read', 'p.dxf', '--wearer', 'child', '--out', 'q.json');
+    expect(code).toBe(EXIT.input);
+    expect(wrote.length).toBe(before);
+    // Our DXF says by its layers that these are stitching lines; of the cloth it says nothing.
+    expect(err).toMatch(/--included: it says .*stitching lines.*; if that is right, --included 0\./);
+    expect(err).toMatch(/--cloth-stretch: The file does not say whether it is for a woven cloth or a knit\./);
+    expect(err).not.toContain('--wearer:');
+    const said = ['--included', '0', '--cloth-stretch', '25%', '--wearer', 'child'];
+    expect((await run('read', 'p.dxf', ...said, '--out', 'q.json')).code).toBe(EXIT.fine);
+    expect(readPattern(text('q.json'))).toMatchObject({
+      wearer: 'child',
+      cloth: { kind: 'knit', stretch: 0.25 },
+    });
+  });
+
   it('a fitting is written as its own pieces, in one size', async () => {
     const { run, text } = world({ 'anna.csv': ANNA });
     await run('make', '--body', 'anna.csv', '--pattern', 'a-line-skirt', '--out', 'f.json');

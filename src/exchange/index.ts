@@ -5,7 +5,7 @@ export { readPdf } from './read/pdf/read.ts';
 export { readDrawing, readFile } from './read-file.ts';
 export { recognise, type RecogniseOptions } from './find/recognise.ts';
 export type * from './find/proposal.ts';
-export { USUAL_ALLOWANCES, type Asked, type Asks } from './find/ask.ts';
+export { REQUIRED_ASKS, USUAL_ALLOWANCES, type Asked, type Asks } from './find/ask.ts';
 export { inDoubt } from './find/doubt.ts';
 export { proposalSummary, type ProposalSummary } from './summary.ts';
 export { findAssembly, type Assembly, type AssemblyCorrections } from './tiles/assembly.ts';

@@ -3,6 +3,7 @@ import {
   inDoubt,
   patternFrom,
   proposalSummary,
+  REQUIRED_ASKS,
   ReadError,
   type Asks,
   type Corrections,
@@ -15,6 +16,7 @@ import {
   middleOf,
   PIECE_NAMES,
   renderPhrase,
+  tellIn,
   writePattern,
   type Phrase,
   type Tell,
@@ -87,6 +89,32 @@ async function corrections({ options, io }: Call): Promise<Corrections> {
       : { cloth: stretch === 0 ? { kind: 'woven' } : { kind: 'knit', stretch } }),
     ...(bustDifference === undefined ? {} : { bustDifference }),
   };
+}
+
+/** What would be typed for what the file says. */
+const TYPED: { readonly [K in keyof Asks]: (offered: NonNullable<Asks[K]['offered']>) => string } = {
+  included: (mm) => (mm === 0 ? '0' : `${Math.round(mm * 100) / 100}mm`),
+  cloth: (cloth) => (cloth.kind === 'woven' ? '0' : `${Math.round(cloth.stretch * 100)}%`),
+  wearer: (who) => who,
+  bustDifference: (mm) => `${Math.round(mm * 10) / 10}mm`,
+};
+
+/** A pattern is kept once all is said that no line shows, as on the page; a file that carries its whole pattern has said it. */
+function checkAnswered({ name, asks, whole }: Proposal, said: Corrections): void {
+  if (whole) return;
+  const one = <K extends keyof Asks>(ask: K): string => {
+    const { offered } = asks[ask];
+    const option = ASK_OPTION[ask];
+    const evidence = renderPhrase(asks[ask].evidence, tellIn('both'));
+    return offered === null
+      ? `  ${option}: ${evidence}`
+      : `  ${option}: it says ${evidence.replace(/\.$/, '')}; if that is right, ${option} ${TYPED[ask](offered as NonNullable<Asks[K]['offered']>)}.`;
+  };
+  const missing = REQUIRED_ASKS.filter((ask) => said[ask] === undefined).map(one);
+  if (missing.length > 0)
+    throw new UsageError(
+      [`Before a pattern can be made of ${name}, say what no line of it shows:`, ...missing].join('\n'),
+    );
 }
 
 /** A table brings its own sizes: as many, in the same order. */
@@ -181,7 +209,7 @@ export const read: Verb = {
     'bust-difference': { type: 'string' },
   },
   explain: {
-    out: 'the pattern document to write; without it the proposal is only shown',
+    out: 'the pattern document to write (asks for --included, --cloth-stretch and --wearer); without it the proposal is only shown',
     'scale-by': 'a length of known size that is drawn: "100 mm square", "4 in square", "10 cm line"',
     name: 'what to call the pattern',
     chart: 'the maker’s size chart, sizes in the order drawn',
@@ -202,8 +230,9 @@ export const read: Verb = {
     const said = await corrections(call);
     const proposal = await propose(call, file);
     checkSizes(proposal, said);
-    const { pattern, findings } = patternFrom(proposal, said);
     const out = textOption(call.options, 'out');
+    if (out !== undefined) checkAnswered(proposal, said);
+    const { pattern, findings } = patternFrom(proposal, said);
     if (out !== undefined) await call.io.writeFile(out, writePattern(pattern));
     const all = [...proposal.findings, ...findings];
     return {

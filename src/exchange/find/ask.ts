@@ -23,6 +23,9 @@ export interface Asks {
   readonly bustDifference: Asked<number>;
 }
 
+/** No pattern is kept before these are answered, on the page or the command line. */
+export const REQUIRED_ASKS = ['included', 'cloth', 'wearer'] as const satisfies readonly (keyof Asks)[];
+
 /** Allowances that patterns are printed with, the two most usual first, mm (common practice; trade.md 7.6). */
 export const USUAL_ALLOWANCES: readonly number[] = [
   15,

@@ -1,5 +1,5 @@
 import { garmentKind, type ClothNeed, type GarmentKind } from '../../garment/index.ts';
-import type { Asks, Corrections } from '../../exchange/index.ts';
+import { REQUIRED_ASKS, type Asks, type Corrections } from '../../exchange/index.ts';
 
 export type Wearer = 'woman' | 'man' | 'child';
 
@@ -23,9 +23,7 @@ export interface Question {
 export function importQuestions(garment: GarmentKind, { wearer }: Answers): readonly Question[] {
   const bust = garmentKind(garment).covers.includes('bust') && wearer !== 'man' && wearer !== 'child';
   return [
-    { ask: 'included', required: true },
-    { ask: 'cloth', required: true },
-    { ask: 'wearer', required: true },
+    ...REQUIRED_ASKS.map((ask) => ({ ask, required: true })),
     ...(bust ? [{ ask: 'bustDifference', required: false } as const] : []),
   ];
 }
