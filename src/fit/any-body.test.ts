@@ -15,6 +15,7 @@ import {
   sayFinding,
   TELL_CM,
 } from '../garment/index.ts';
+import { PLAIN_DRESS } from './plain-input.test-case.ts';
 import { planFit, type PlanInput, FIT_WORDS } from './index.ts';
 
 /** Women's sizes of EN 13402-3 (memory), garment 60/40/80 mm larger at bust, waist and hip (our own figures). */
@@ -42,10 +43,7 @@ const body = (girths: Partial<Record<MeasureId, number>>, more: Partial<Body>): 
 function plan(more: Partial<PlanInput> & Pick<PlanInput, 'body'>): Plan {
   return planFit({
     chart,
-    fabric: { name: 'calico', kind: 'woven' },
-    choices: DEFAULT_CHOICES,
-    cloth: { kind: 'woven' },
-    garment: 'dress',
+    ...PLAIN_DRESS,
     ...more,
   });
 }

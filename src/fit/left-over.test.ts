@@ -10,6 +10,7 @@ import {
   type MovableEdge,
   type SizeChart,
 } from '../garment/index.ts';
+import { PLAIN_DRESS } from './plain-input.test-case.ts';
 import { markingWords, planFit, type PlanInput } from './index.ts';
 
 /** Misses' sizes as published (US commercial standard table, trade notes 2.1), garments 3 in larger all over (our own figure). */
@@ -42,10 +43,7 @@ function at(level: string, girths: Partial<Record<MeasureId, number>>, more: Par
       readings: Object.fromEntries(Object.entries(girths).map(([id, v]) => [id, [{ value: v! * IN }]])),
     },
     chart,
-    fabric: { name: 'calico', kind: 'woven' },
-    choices: DEFAULT_CHOICES,
-    cloth: { kind: 'woven' },
-    garment: 'dress',
+    ...PLAIN_DRESS,
     ...more,
   });
   return { plan, level: plan.levels.find((l) => l.level === level)! };

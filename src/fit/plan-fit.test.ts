@@ -13,6 +13,7 @@ import {
   renderPhrase,
   TELL_CM,
 } from '../garment/index.ts';
+import { PLAIN_DRESS } from './plain-input.test-case.ts';
 import { planFit, spread, type PlanInput } from './index.ts';
 
 /** Sizes 80 to 104 of EN 13402-3 women, garment 60/40/80 mm larger at bust, waist and hip (our own figures). */
@@ -42,10 +43,7 @@ function plan(more: Partial<PlanInput> = {}): Plan {
   return planFit({
     body: standard,
     chart,
-    fabric: { name: 'calico', kind: 'woven' },
-    choices: DEFAULT_CHOICES,
-    cloth: { kind: 'woven' },
-    garment: 'dress',
+    ...PLAIN_DRESS,
     ...more,
   });
 }
