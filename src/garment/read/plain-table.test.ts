@@ -20,6 +20,15 @@ describe('a table as it stands on an envelope', () => {
     expect(chart.body['waist-girth']![0]).toBeCloseTo(26 * 25.4, 6);
   });
 
+  it('takes a column of units, and names what is wrong where it was typed', () => {
+    const chart = readPlainTable('Size,unit,8,10\nBust,in,34,36\nFinished bust,cm,94,100', 'cm');
+    expect(chart.sizes.map((s) => s.label)).toEqual(['8', '10']);
+    expect(chart.body['bust-girth']).toEqual([863.6, 914.4]);
+    expect(chart.finished['bust']).toEqual([940, 1000]);
+    expect(() => readPlainTable('Size,unit,8,10\nBust,ells,34,36')).toThrow('row 2, column 2 (unit): "ells"');
+    expect(() => readPlainTable('Size,unit,8,10\nBust,in,34,many')).toThrow('row 2, column 4');
+  });
+
   it('reads the full form as it is', () => {
     const chart = readPlainTable('measure,kind,unit,8,10\nhip-girth,body,cm,90,94', 'in');
     expect(chart.body['hip-girth']).toEqual([900, 940]);

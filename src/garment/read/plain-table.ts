@@ -10,18 +10,22 @@ const OWN_UNIT = /[\s,(]+(in|inch|inches|cm|mm)\)?\s*$/i;
 /** A cell that is not in the table, standing where its row's name stands, so that what is wrong with it is told there. */
 const beside = (name: Cell, text: string): Cell => ({ ...name, text });
 
-function fullRow(row: Row, unit: 'in' | 'cm' | undefined): Row {
-  const [name, ...figures] = row as readonly [Cell, ...Cell[]];
+/** @param withUnits the cell after the name is the row's unit */
+function fullRow(row: Row, unit: 'in' | 'cm' | undefined, withUnits: boolean): Row {
+  const [name, ...cells] = row as readonly [Cell, ...Cell[]];
+  const told = withUnits ? cells[0] : undefined;
+  const figures = withUnits ? cells.slice(1) : cells;
   const own = OWN_UNIT.exec(name.text)?.[1];
   const bare = name.text.replace(OWN_UNIT, '');
   const kind = bare.search(FINISHED) >= 0 ? 'finished' : 'body';
   const measure = bare.replaceAll(FINISHED, ' ').replaceAll(/\s+/g, ' ').trim();
-  return [beside(name, measure), beside(name, kind), beside(name, own ?? unit ?? ''), ...figures];
+  const ownUnit = told && told.text !== '' ? told : beside(name, own ?? unit ?? '');
+  return [beside(name, measure), beside(name, kind), ownUnit, ...figures];
 }
 
 /**
  * Reads a size table as it stands on an envelope or in a spreadsheet: a line of size names, then a line for each measure, `Finished …` for
- * those of the garment. The full form with its own columns for kind and unit is read as it is.
+ * those of the garment; a column `unit` may stand between. The full form with its own columns for kind and unit is read as it is.
  * @param unit of every row that does not say its own; where it is not said either, the row is wrong
  * @throws InputError with row and column, as they were typed, of everything that can't be read
  */
@@ -33,7 +37,9 @@ export function readPlainTable(
   const rows = readTable(text);
   const [header, ...lines] = rows as readonly [Row, ...Row[]];
   if (/^measure$/i.test(header[0]!.text)) return chartFromRows(rows, waist);
-  const [corner, ...sizes] = header as readonly [Cell, ...Cell[]];
+  const [corner, ...others] = header as readonly [Cell, ...Cell[]];
+  const withUnits = /^units?$/i.test(others[0]?.text ?? '');
+  const sizes = withUnits ? others.slice(1) : others;
   const head = ['measure', 'kind', 'unit'].map((word) => beside(corner, word));
-  return chartFromRows([[...head, ...sizes], ...lines.map((line) => fullRow(line, unit))], waist);
+  return chartFromRows([[...head, ...sizes], ...lines.map((line) => fullRow(line, unit, withUnits))], waist);
 }
