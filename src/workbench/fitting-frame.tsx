@@ -20,6 +20,9 @@ const SCREENS = {
   cloth: lazy(() => import('./cloth/cloth-screen.tsx')),
   paper: lazy(() => import('./print/paper-screen.tsx')),
 } as const;
+const ByHand = lazy(() => import('./parts/by-hand.tsx'));
+/** Stations that work on pieces: a size table alone has none. */
+const ON_PIECES: ReadonlySet<keyof typeof SCREENS> = new Set(['pieces', 'cloth', 'paper']);
 
 /** An open fitting: computed in a worker, shown by the station one is at. */
 export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }> }) {
@@ -53,7 +56,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
     };
   }, [held, fitting, made, of, route.ask, step]);
   const open = made?.findings.filter((f) => f.severity !== 'note').length ?? 0;
-  const Screen = SCREENS[route.at];
+  const Screen = made?.garment.pieces.length === 0 && ON_PIECES.has(route.at) ? ByHand : SCREENS[route.at];
   return (
     <>
       <JobTape route={route} fitting={route.id} open={open} />

@@ -20,12 +20,6 @@ import { WhatToBuy } from './what-to-buy.tsx';
 export default function ClothScreen({ bench }: { bench: ReadyBench }) {
   const there = CLOTHS.filter((c) => bench.made.garment.pieces.some((p) => p.cloth === c));
   const [cloth, setCloth] = useState<Cloth>(there[0] ?? 'shell');
-  if (there.length === 0)
-    return (
-      <p className="said">
-        A table without pieces cannot be laid on cloth. Bring in a pattern with pieces first.
-      </p>
-    );
   return (
     <div className="stack">
       {there.length > 1 && (

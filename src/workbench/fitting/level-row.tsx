@@ -1,7 +1,8 @@
-import { useState } from 'react';
-import { levelName, fromShoulder, MM_PER, halfOf } from '../../garment/index.ts';
+import { useState, type ReactNode } from 'react';
+import { addUp, levelName, lengthStyle, fromShoulder, MM_PER, halfOf } from '../../garment/index.ts';
 import type { LevelPlan } from '../../garment/index.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
+import { atEach, EachEdge, equals } from '../parts/each-edge.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import { Whys, WhyWords } from '../parts/whys.tsx';
 import type { ReadyBench } from '../station/bench.ts';
@@ -172,34 +173,58 @@ function EaseSlide({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   );
 }
 
-const each = (n: number, what: string): string =>
-  n === 1 ? `at the one ${what}` : `at each of ${n} ${what}s`;
-
 /** What would be shown as nothing: half a sixteenth of an inch, half a millimetre. mm. */
 const UNSEEN_MM = { in: MM_PER.in / 32, cm: 0.5 } as const;
 
 /** What the size leaves over, always in its three forms: confusing seams with cut edges is the commonest slip of the trade. */
 function Leftover({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   const { show } = bench;
-  if (Math.abs(level.residual) < UNSEEN_MM[show])
+  const { altered, seams, open } = level.leftOver;
+  const seen = (mm: number): boolean => Math.abs(mm) >= UNSEEN_MM[show];
+  if (![altered, seams, open].some(seen))
     return <p className="leftover small">The size meets the target: nothing is left to spread.</p>;
-  const way = level.residual > 0 ? 'let out' : 'take in';
+  const amount = (mm: number) => <Amount mm={Math.abs(mm)} show={show} in={16} />;
   return (
     <div className="leftover">
-      <p>
-        <strong>
-          {way} <Amount mm={Math.abs(level.residual)} show={show} in={16} />
-        </strong>{' '}
-        all round
-        {level.seams > 0 && (
-          <>
-            {' '}
-            = <Amount mm={Math.abs(level.perSeam)} show={show} in={16} /> {each(level.seams, 'seam')} ={' '}
-            <Amount mm={Math.abs(level.perEdge)} show={show} in={16} /> {each(level.edges, 'cut edge')}
-          </>
-        )}
-      </p>
+      {seen(altered) && (
+        <p>
+          The alterations {altered > 0 ? 'let out' : 'take in'} {amount(altered)} all round.
+        </p>
+      )}
+      {seen(seams) && <SeamsTake level={level} show={show} amount={amount} />}
+      {seen(open) && (
+        <p>
+          <strong>
+            {open > 0 ? 'Still to let out' : 'Still to take in'}: {amount(open)}
+          </strong>{' '}
+          all round. No seam may move here.
+        </p>
+      )}
     </div>
+  );
+}
+
+/** What the seams take: all round, at each seam, and at each cut edge, which is not the same in front and at the back when they are split. */
+function SeamsTake({
+  level,
+  show,
+  amount,
+}: {
+  level: LevelPlan;
+  show: 'in' | 'cm';
+  amount: (mm: number) => ReactNode;
+}) {
+  const total = level.leftOver.seams;
+  const style = lengthStyle(show);
+  const perSeam = addUp(total, [{ mm: level.perSeam, times: level.seams }], style).terms;
+  return (
+    <p>
+      <strong>
+        {total > 0 ? 'Let out' : 'Take in'} {amount(total)}
+      </strong>{' '}
+      all round {equals(perSeam)} {amount(level.perSeam)} {atEach(level.seams, 'seam')}{' '}
+      <EachEdge level={level} show={show} />
+    </p>
   );
 }
 

@@ -52,13 +52,21 @@ export function amountText(
   return `${p.sign}${[p.whole, p.fraction].filter(Boolean).join(' ')} ${p.unit}`;
 }
 
-export function Amount(props: { mm: number; show: 'in' | 'cm'; signed?: boolean; in?: 8 | 16 }) {
+/** @param props.about as written it is not exact: `≈` before it, so that nobody takes a rounding for a sum */
+export function Amount(props: {
+  mm: number;
+  show: 'in' | 'cm';
+  signed?: boolean;
+  in?: 8 | 16;
+  about?: boolean | undefined;
+}) {
   const p = amountParts(props.mm, props.show, {
     ...(props.signed ? { signed: true } : {}),
     in: props.in ?? 8,
   });
   return (
     <span className="amount">
+      {props.about && '≈ '}
       {p.sign}
       {p.whole}
       {p.whole && p.fraction ? ' ' : ''}

@@ -1,4 +1,3 @@
-import { markingWords } from '../../fit/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import {
   bodyValue,
@@ -11,6 +10,8 @@ import {
 } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
+import { HandMarks } from '../parts/by-hand.tsx';
+import { EachEdge } from '../parts/each-edge.tsx';
 
 /** The sheet that goes to the cutting table with the pieces: black on white, one person, one garment. */
 export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
@@ -68,10 +69,10 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
                     <Amount mm={l.target} show={show} />
                   </td>
                   <td className="amount">
-                    <Amount mm={l.residual} show={show} signed in={16} />
+                    <Amount mm={l.leftOver.seams} show={show} signed in={16} />
                   </td>
                   <td className="amount">
-                    <Amount mm={l.perEdge} show={show} signed in={16} />
+                    <EachEdge level={l} show={show} signed />
                   </td>
                 </tr>
               ))}
@@ -121,18 +122,7 @@ function PieceAmounts({ bench }: { bench: ReadyBench }) {
     return shares.length ? [{ piece, shares }] : [];
   });
   // A table without pieces: what is to be drawn by hand.
-  if (made.garment.pieces.length === 0)
-    return (
-      <ul>
-        {markingWords(
-          made.plan,
-          bench.fitting.pattern.chart.sizes.map((s) => s.id),
-        ).map((words) => {
-          const line = renderPhrase(words, tellIn(show));
-          return <li key={line}>{line}</li>;
-        })}
-      </ul>
-    );
+  if (made.garment.pieces.length === 0) return <HandMarks bench={bench} />;
   if (rows.length === 0) return <p>No width is let out or taken in.</p>;
   const levels = made.plan.levels.filter((l) => rows.some((r) => r.shares.some((s) => s.level === l.level)));
   return (

@@ -1,0 +1,35 @@
+import { markingWords } from '../../fit/index.ts';
+import { renderPhrase, tellIn } from '../../garment/index.ts';
+import type { ReadyBench } from '../station/bench.ts';
+
+/** How the plan is marked on a pattern in paper, a sentence a step. */
+export function HandMarks({ bench }: { bench: ReadyBench }) {
+  const { fitting, made, show } = bench;
+  const sizes = fitting.pattern.chart.sizes.map((size) => size.id);
+  return (
+    <ol>
+      {markingWords(made.plan, sizes).map((words) => {
+        const line = renderPhrase(words, tellIn(show));
+        return <li key={line}>{line}</li>;
+      })}
+    </ol>
+  );
+}
+
+/** What a size table alone has instead of pieces, where a station needs them. */
+export default function ByHand({ bench }: { bench: ReadyBench }) {
+  return (
+    <section className="sheet stack">
+      <h2>Mark it by hand on your own paper</h2>
+      <p>
+        “{bench.fitting.pattern.name}” is a size table. It has no pieces to show, to alter, to lay on cloth or
+        to print. On your own pattern, do this:
+      </p>
+      <HandMarks bench={bench} />
+      <p>
+        The record prints the same on one sheet. To work on pieces here,{' '}
+        <a href="#/patterns">bring in the pattern as a file or a photograph</a>.
+      </p>
+    </section>
+  );
+}

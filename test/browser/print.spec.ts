@@ -1,0 +1,83 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterEach, expect, it } from 'vitest';
+import { addPerson, beginFitting, settled, takeMeasure, walkTo } from './hands.ts';
+import { hasPoppler } from './measure-page.ts';
+import { openPage, type Opened } from './open-page.ts';
+
+let opened: Opened | null = null;
+afterEach(async () => {
+  await opened?.close();
+  opened = null;
+});
+
+/** The words of what the page prints, as poppler reads them. */
+async function printed(page: Page): Promise<string> {
+  await walkTo(page, 'Record');
+  await settled(page);
+  const folder = mkdtempSync(join(tmpdir(), 'pintrue-sheet-'));
+  try {
+    const file = join(folder, 'sheet.pdf');
+    writeFileSync(file, await page.pdf({ format: 'Letter' }));
+    return execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replaceAll(/\s+/g, ' ');
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+it('the sheet of a fitting prints, with person, pattern, sizes and amounts', async ({ skip }) => {
+  if (!hasPoppler()) skip('pdftotext is not installed');
+  opened = await openPage();
+  const { page } = opened;
+  await beginFitting(page);
+  const size = await page.locator('#level-bust select').first().inputValue();
+  const words = await printed(page);
+  for (const one of ['Odile Fenn', 'Stage bodice', '40 1/2 in', 'Let out (+) or take in (−)']) {
+    expect(words).toContain(one);
+  }
+  expect(words).toMatch(new RegExp(`bust .*${size}`));
+  expect(words).not.toContain('Print the sheet');
+});
+
+it('the sheet of a size table alone prints how to mark it by hand, and its figures add up', async ({
+  skip,
+}) => {
+  if (!hasPoppler()) skip('pdftotext is not installed');
+  opened = await openPage();
+  const { page, complaints } = opened;
+  await addPerson(page, 'Mina Orr');
+  for (const [measure, typed] of [
+    ['bust', '36'],
+    ['waist', '27 1/2'],
+    ['hip', '38 3/4'],
+  ] as const)
+    await takeMeasure(page, measure, typed);
+  await walkTo(page, 'Patterns');
+  await page.getByRole('button', { name: 'Type or paste a size table' }).click();
+  await page
+    .getByRole('textbox', { name: 'Table' })
+    .fill(
+      'Size\t12\t14\t16\nBust\t34\t36\t38\nWaist\t26 1/2\t28\t30\nHip\t36\t38\t40\nFinished bust\t37\t39\t41\nFinished waist\t27 1/2\t29\t31\nFinished hip\t38 1/2\t40 1/2\t42 1/2',
+    );
+  await page.getByLabel('Name of the pattern').fill('Tissue dress');
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Tissue dress' }).waitFor();
+  await page.getByRole('button', { name: 'Begin the fitting' }).click();
+  await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
+  // By hand: target = 38 3/4 + (40 1/2 − 38) = 41 1/4; size 14 has 40 1/2; 3/4 in is left, 3/8 in at each of 2 seams, 3/16 in at each of 4 cut edges.
+  const hip = (await page.locator('#level-hip .leftover').textContent())!.replaceAll(/\s+/g, ' ');
+  expect(hip).toBe('Let out 3/4 in all round = 3/8 in at each of 2 seams = 3/16 in at each of 4 cut edges');
+  const words = await printed(page);
+  expect(words).toContain('Hip: mark 3/16 in outside the line of size 14');
+  for (const station of ['Pieces', 'Trial', 'To settle', 'Paper', 'Cloth'] as const) {
+    await walkTo(page, station);
+    await settled(page);
+    expect(await page.getByText('This page stumbled').count()).toBe(0);
+    if (station === 'Pieces' || station === 'Cloth' || station === 'Paper')
+      await page.getByText('Hip: mark 3/16 in outside the line of size 14').waitFor();
+  }
+  expect(complaints).toEqual([]);
+});
