@@ -70,7 +70,8 @@ export function Amount(props: {
       {p.sign}
       {p.whole}
       {p.whole && p.fraction ? ' ' : ''}
-      {p.fraction && <span className="part">{p.fraction}</span>} <span className="unit">{p.unit}</span>
+      {p.fraction && <span className={p.whole ? 'part joined' : 'part'}>{p.fraction}</span>}{' '}
+      <span className="unit">{p.unit}</span>
     </span>
   );
 }

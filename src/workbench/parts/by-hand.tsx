@@ -7,7 +7,7 @@ export function HandMarks({ bench }: { bench: ReadyBench }) {
   const { fitting, made, show } = bench;
   const sizes = fitting.pattern.chart.sizes.map((size) => size.id);
   return (
-    <ol>
+    <ol className="decided">
       {markingWords(made.plan, sizes).map((words) => {
         const line = renderPhrase(words, tellIn(show));
         return <li key={line}>{line}</li>;

@@ -182,6 +182,6 @@ function checksFor(bench: ReadyBench): string[] {
       ? ['Each altered line: balance marks meet, nothing strains or folds.']
       : []),
     ...findings.filter((f) => f.severity === 'warning').map((f) => findingSentence(f, tellIn(bench.show))),
-    'Sit, reach forward, raise both arms, breathe out fully. Stop altering if the same level keeps changing, and measure again.',
+    'Sit, reach forward, raise both arms, breathe in fully. Stop altering if the same level keeps changing, and measure again.',
   ];
 }
