@@ -18,7 +18,7 @@ const host = spawn(process.execPath, [join(root, 'dist', 'host', 'main.js'), '--
 const url = await new Promise((found, failed) => {
   host.once('exit', () => failed(new Error('The server did not start: run `npm run build` first.')));
   host.stdout.on('data', (text) => {
-    const address = /http:\S+/.exec(String(text));
+    const address = /http:[^\s#]+/.exec(String(text));
     if (address) found(address[0]);
   });
 });
