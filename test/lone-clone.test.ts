@@ -74,6 +74,7 @@ describe('a lone clone', () => {
       'checks/pdf-layers.test.ts',
       'checks/plain-dxf.test.ts',
       'test/browser/journey.spec.ts',
+      'test/browser/print.spec.ts',
     ]);
   });
 });

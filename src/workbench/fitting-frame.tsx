@@ -56,7 +56,8 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
     };
   }, [held, fitting, made, of, route.ask, step]);
   const open = made?.findings.filter((f) => f.severity !== 'note').length ?? 0;
-  const Screen = made?.garment.pieces.length === 0 && ON_PIECES.has(route.at) ? ByHand : SCREENS[route.at];
+  const Screen = SCREENS[route.at];
+  const byHand = made?.garment.pieces.length === 0 && ON_PIECES.has(route.at);
   return (
     <>
       <JobTape route={route} fitting={route.id} open={open} />
@@ -81,8 +82,9 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
                 This could not be computed: {trouble} The last good state is shown.
               </p>
             )}
+            {made && byHand && <ByHand fitting={bench.fitting} plan={made.plan} />}
             {made ? (
-              <Screen bench={{ ...bench, made }} />
+              !byHand && <Screen bench={{ ...bench, made }} />
             ) : (
               <p role="status">Bringing body and pattern together …</p>
             )}

@@ -122,7 +122,7 @@ function PieceAmounts({ bench }: { bench: ReadyBench }) {
     return shares.length ? [{ piece, shares }] : [];
   });
   // A table without pieces: what is to be drawn by hand.
-  if (made.garment.pieces.length === 0) return <HandMarks bench={bench} />;
+  if (made.garment.pieces.length === 0) return <HandMarks fitting={bench.fitting} plan={made.plan} />;
   if (rows.length === 0) return <p>No width is let out or taken in.</p>;
   const levels = made.plan.levels.filter((l) => rows.some((r) => r.shares.some((s) => s.level === l.level)));
   return (
