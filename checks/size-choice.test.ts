@@ -92,6 +92,13 @@ describe('worked size choices (trade notes 4.1, misses chart)', () => {
     for (const l of p.levels) expect(l.residual).toBeWithinMm(0, 1e-9);
   });
 
+  it('D: in whole sizes, 12 at the bust, and half way the smaller: 12 at the waist, 14 at the hip, the rest at the seams', () => {
+    const p = plan({ bust: 34, upper: 33, waist: 27.25, hip: 39 });
+    expect(sizes(p)).toEqual({ bust: '12', waist: '12', hip: '14' });
+    expect(at(p, 'waist').residual).toBeWithinMm(0.75 * IN, 1e-9);
+    expect(at(p, 'hip').residual).toBeWithinMm(1 * IN, 1e-9);
+  });
+
   it('E and T9: a 35 in bust on an even chart. Bulletin 78 takes the larger, 14; our default is the smaller, 12', () => {
     const girths = { bust: 35, upper: 34, waist: 28, hip: 37 };
     // Followed by default: between sizes the smaller, added to at the seams (common practice, and what the job asks for).
@@ -111,6 +118,39 @@ describe('worked size choices (trade notes 4.1, misses chart)', () => {
       'waist',
     ]);
     expect(p.findings.find((f) => f.code === 'sizes-far-apart')?.values).toMatchObject({ apart: 2.5 });
+  });
+
+  it('F: in whole sizes, bust 14 (half way, the smaller), waist 20, hip 16: three sizes apart', () => {
+    const p = plan({ bust: 37, upper: 36, waist: 34, hip: 40 });
+    expect(sizes(p)).toEqual({ bust: '14', waist: '20', hip: '16' });
+    expect(p.findings.find((f) => f.code === 'sizes-far-apart')?.values).toMatchObject({ apart: 3 });
+  });
+});
+
+/** Our own rule (docs/decisions/size-choice.md): within a quarter of the step, at most 12 mm, a measure is that size. */
+describe('a measure near to a size', () => {
+  const bust = (inches: number): Plan => plan({ bust: inches });
+
+  it('is that size: 37 3/4 in of bust are 38, not 1 3/4 in added to 36 (and 37.88 and 37.90 are the same)', () => {
+    for (const inches of [37.75, 37.88, 37.9, 38]) {
+      const p = bust(inches);
+      expect([p.base.size, at(p, 'bust').size]).toEqual(['16', '16']);
+      expect(Math.abs(at(p, 'bust').residual)).toBeLessThanOrEqual(0.25 * IN + 1e-9);
+      expect(codes(p)).not.toContain('edge-change-large');
+    }
+  });
+
+  it('as well when a little over it; beyond, the smaller', () => {
+    expect(bust(36.25).base.size).toBe('14');
+    expect(bust(36.75).base.size).toBe('14');
+    // 1/2 in under 38 is 12.7 mm.
+    expect(bust(37.5).base.size).toBe('14');
+    expect(bust(37.55).base.size).toBe('16');
+  });
+
+  it('with smaller steps is nearer: 1/4 in where sizes are 1 in apart', () => {
+    expect(bust(32.25).base.size).toBe('10');
+    expect(bust(32.2).base.size).toBe('8');
   });
 });
 
@@ -146,15 +186,42 @@ describe('the upper-bust rule uses the chart’s own difference', () => {
       expect(base(bust[i]! / IN, upper[i]! / IN, 'chart-difference')).toBe(label);
   });
 
-  it('where the constant of 2 in would put the standard size 20 into 18', () => {
-    expect(base(46, 43.875, 'two-inches')).toBe('18');
-    expect(base(46, 43.875, 'chart-difference')).toBe('20');
+  it('where the constant of 2 in says nothing of a bust 1 1/4 in fuller than the small size its shoulders have', () => {
+    // Upper chest 32 1/4 is size 0, made for a bust of 31 3/4; 33 is 1 1/4 in more, and 3/4 in more than the upper chest.
+    expect(base(33, 32.25, 'chart-difference')).toBe('0');
+    expect(base(33, 32.25, 'two-inches')).toBe('2');
   });
 
   it('and would miss a body 1 1/2 in fuller than the standard size 8', () => {
     // Upper chest 35 7/8 is size 8; the bust 37 3/4 is 1 7/8 in more, where the chart allows 3/8 to 3/4.
     expect(base(37.75, 35.875, 'chart-difference')).toBe('8');
     expect(base(37.75, 35.875, 'two-inches')).toBe('10');
+  });
+
+  it('speaks only beyond what a tape repeats to, 1 cm', () => {
+    // Bust 37 1/4 is size 10, upper chest 36 3/4; 1/8 in less says nothing, 1/2 in less (12.7 mm) does.
+    expect(base(37.25, 36.625, 'chart-difference')).toBe('10');
+    expect(base(37.25, 36.375, 'chart-difference')).toBe('10');
+    expect(base(37.25, 36.25, 'chart-difference')).toBe('8');
+    expect(codes(plan({ bust: 37.25, upper: 36.625 }, {}, { chart }))).not.toContain('bust-fuller');
+  });
+});
+
+describe('the upper bust read straight as the chart’s bust (taught as well; E-372 says from 2 in on, not which way)', () => {
+  it('B by it: an upper bust of 35 in lies between 12 and 14: the smaller, and 4 in of bust to alter', () => {
+    const p = plan({ bust: 38, upper: 35, waist: 28, hip: 38 }, { upperBust: 'straight' });
+    expect(p.base.size).toBe('12');
+    expect(at(p, 'bust').residual).toBeWithinMm(4 * IN, 1e-9);
+    expect(codes(p)).toContain('bust-fuller');
+    expect(renderPhrase(p.base.why.sentence, TELL_IN)).toContain(
+      "the upper bust is read as the chart's bust, and 35 in is between sizes 12 (34 in) and 14 (36 in)",
+    );
+  });
+
+  it('is silent below 2 in of difference: the full bust chooses', () => {
+    const p = plan({ bust: 38, upper: 36.25 }, { upperBust: 'straight' });
+    expect(p.base.size).toBe('16');
+    expect(codes(p)).not.toContain('bust-fuller');
   });
 });
 

@@ -67,7 +67,7 @@ describe('a size table without pieces', () => {
     expect(made.plan.base.size).toBe('14');
     expect(made.plan.levels.map(short)).toEqual([
       ['bust', '14', 0, 2, 4],
-      ['waist', '14', 1.25, 2, 4],
+      ['waist', '16', -0.75, 2, 4],
       ['hip', '14', 0.75, 2, 4],
     ]);
   });
@@ -114,7 +114,7 @@ describe('a size table without pieces', () => {
       pattern.chart.sizes.map((s) => s.id),
     ).map((line) => renderPhrase(line, TELL_IN));
     expect(marks).toContain(
-      'Waist: mark 5/16 in outside the line of size 14 at both edges of each of the 2 seams that share the change. Leave folds, centre lines and zip seams on the line of size 14.',
+      'Waist: mark 3/16 in inside the line of size 16 at both edges of each of the 2 seams that share the change. Leave folds, centre lines and zip seams on the line of size 16.',
     );
     expect(made.findings.filter((f) => f.severity === 'error')).toEqual([]);
     for (const finding of made.findings) expect(findingSentence(finding, TELL_BOTH)).toMatch(/\w/);

@@ -35,9 +35,10 @@ export const CHOICE_WORDS: Readonly<Record<string, string>> = {
   front: 'LEVEL=SHARE  share of the change that goes to the front, e.g. waist=60%',
   still: 'SEAM  a seam that may not be moved (again for each)',
   category: 'close, fitted, semi-fitted, loose or very-loose',
-  between: 'smaller (default), larger or nearest: what to take between two sizes',
+  between:
+    'smaller, larger or nearest: what to take between two sizes everywhere (not said: the smaller at neck, shoulder, armhole and bust, the nearest at waist and hip, the larger of a child’s heights)',
   method: 'whole (default): whole sizes, the rest spread; part: fractions of a size',
-  'upper-bust': 'chart-difference (default), two-inches or off',
+  'upper-bust': 'chart-difference (default), straight (read as the chart’s bust), two-inches or off',
   fabric: 'woven or knit; as the pattern asks when not said',
   stretch: 'how far a knit stretches, e.g. 50%',
   useful: 'share of the stretch that may be used in wear, at most 50%',
@@ -62,6 +63,7 @@ export function readChoices(options: Options): PlanChoices {
     'loose',
     'very-loose',
   ]);
+  const between = choiceOption(options, 'between', ['smaller', 'larger', 'nearest']);
   return {
     ...DEFAULT_CHOICES,
     ...(category === undefined ? {} : { category }),
@@ -81,10 +83,10 @@ export function readChoices(options: Options): PlanChoices {
       ]),
     ),
     still: textOptions(options, 'still'),
-    between: choiceOption(options, 'between', ['smaller', 'larger', 'nearest']) ?? DEFAULT_CHOICES.between,
+    ...(between === undefined ? {} : { between }),
     method: choiceOption(options, 'method', ['whole', 'part']) ?? DEFAULT_CHOICES.method,
     upperBust:
-      choiceOption(options, 'upper-bust', ['chart-difference', 'two-inches', 'off']) ??
+      choiceOption(options, 'upper-bust', ['chart-difference', 'straight', 'two-inches', 'off']) ??
       DEFAULT_CHOICES.upperBust,
   };
 }

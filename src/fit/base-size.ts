@@ -4,7 +4,6 @@ import {
   len,
   levelWord,
   MM_PER,
-  percent,
   t,
   garmentKind,
   type Finding,
@@ -13,8 +12,8 @@ import {
   type Plan,
   type Why,
 } from '../garment/index.ts';
-import { FINISHED_MM } from '../geometry/index.ts';
-import { atIndex, cutSize, type CutSize } from './cut-size.ts';
+import { betweenAt, howCut, placeOfGirth, sizeLabel, tellSize } from './between.ts';
+import { atIndex, cutSize, indexAlong, type CutSize } from './cut-size.ts';
 import type { PlanInput } from './input.ts';
 import { chartBody, filled, levelTable } from './level-table.ts';
 import { leastEase } from './wearing-ease.ts';
@@ -22,6 +21,11 @@ import { fitFinding } from './words-table.ts';
 
 /** Published rule where a chart has no upper bust: from 2 in of difference on, choose by the upper bust (Texas E-372, seen). mm */
 const TWO_INCHES = 2 * MM_PER.in;
+
+/** Girths repeat to this (docs/trade.md 1.2): a bust fuller by less says nothing. mm */
+const TAPE_REPEATS = 10;
+
+const FRAME_FITS = t`Neck, shoulder and armhole then fit; the bust is altered.`;
 
 /** The size of neck, shoulder and armhole, and whether it was chosen by the upper bust: then the bust is cut at it too and altered. */
 export interface Base {
@@ -31,10 +35,6 @@ export interface Base {
   readonly findings: readonly Finding[];
 }
 
-/** A size as it is named in the chart. */
-const label = (input: PlanInput, index: number): string =>
-  input.chart.sizes[Math.min(input.chart.sizes.length - 1, Math.max(0, Math.round(index)))]!.id;
-
 function placed(input: PlanInput, index: number, why: Why): Plan['base'] {
   const clamped = Math.min(input.chart.sizes.length - 1, Math.max(0, index));
   // Halfway counts as the smaller size.
@@ -42,62 +42,71 @@ function placed(input: PlanInput, index: number, why: Why): Plan['base'] {
   return { size: input.chart.sizes[whole]!.id, sizeIndex: clamped, why };
 }
 
-/** How the size came out, in words. */
-export function tellSize(
-  input: PlanInput,
-  found: CutSize,
-  row: readonly number[],
-  between = input.choices.between,
-): Phrase {
-  const size = (i: number): Phrase => t`${called(label(input, i))} (${len(row[i]!)})`;
-  const chosen = called(label(input, found.index));
-  if (found.how === 'exact') return t`size ${chosen}`;
-  if (found.how === 'below') return t`smaller than the smallest size ${size(found.index)}`;
-  if (found.how === 'above') return t`larger than the largest size ${size(found.index)}`;
-  const [a, b] = found.between!;
-  if (!Number.isInteger(found.index))
-    return t`${percent(found.index - a)} of the way from size ${size(a)} to ${size(b)}`;
-  return t`between sizes ${size(a)} and ${size(b)}: ${RULES[between]} is taken, ${chosen}`;
-}
-
-const RULES: Readonly<Record<PlanInput['choices']['between'], Phrase>> = {
-  nearest: t`the nearer (halfway, the smaller)`,
-  smaller: t`the smaller`,
-  larger: t`the larger`,
-};
-
 /** The rule to apply to the upper bust: which chart row it is compared with, and what a standard body's difference is. */
-function upperBust(
-  input: PlanInput,
-  bust: number,
-  bustRow: readonly number[],
-): { index: CutSize; excess: number; why: Why } | null {
+function upperBust(input: PlanInput, bust: number, bustRow: readonly number[]): UpperBust | null {
   const upper = bodyValue(input.body, 'upper-bust-girth');
   if (input.choices.upperBust === 'off' || upper === undefined) return null;
-  const difference = bust - upper;
+  const said = t`The bust (${len(bust)}) is ${len(bust - upper)} more than the upper bust (${len(upper)})`;
   const upperRow =
     input.choices.upperBust === 'chart-difference' ? filled(chartBody(input, 'upper-bust')) : null;
-  const said = t`The bust (${len(bust)}) is ${len(difference)} more than the upper bust (${len(upper)})`;
-  if (upperRow !== null) {
-    // The chart's own difference at the size this bust would take: it is not the same in every size.
-    const at = cutSize(bustRow, bust, { between: 'smaller', method: 'part' }).index;
-    const allowed = atIndex(bustRow, at) - atIndex(upperRow, at);
-    if (difference - allowed <= FINISHED_MM) return null;
-    const index = cutSize(upperRow, upper, input.choices);
-    const sentence = t`${said}; the size chart allows ${len(allowed)} at size ${called(label(input, at))}. So the upper bust chooses: ${len(upper)} is ${tellSize(input, index, upperRow)}. Neck, shoulder and armhole then fit; the bust is altered.`;
-    return {
-      index,
-      excess: bust - atIndex(bustRow, index.index),
-      why: { sentence, source: 'upper-bust rule with the size chart’s own difference' },
-    };
-  }
-  if (difference < TWO_INCHES - 1e-6) return null;
-  const index = cutSize(bustRow, upper + TWO_INCHES, input.choices);
-  const sentence = t`${said}, and ${len(TWO_INCHES)} or more means choosing by the upper bust: a bust of ${len(upper)} + ${len(TWO_INCHES)} = ${len(upper + TWO_INCHES)} is ${tellSize(input, index, bustRow)}. Neck, shoulder and armhole then fit; the bust is altered.`;
+  const found =
+    upperRow === null
+      ? byTwoInches(input, { bust, upper, bustRow, said })
+      : byChart(input, { bust, upper, bustRow, said, upperRow });
+  // A bust that is no fuller than the size's, by what a tape repeats to, is no fuller bust.
+  return found === null || found.excess <= TAPE_REPEATS ? null : found;
+}
+
+interface UpperBust {
+  readonly index: CutSize;
+  readonly excess: number;
+  readonly why: Why;
+}
+
+interface Busts {
+  readonly bust: number;
+  readonly upper: number;
+  readonly bustRow: readonly number[];
+  readonly said: Phrase;
+}
+
+/** By the chart's own difference at the size this bust would take: it is not the same in every size. */
+function byChart(
+  input: PlanInput,
+  { bust, upper, bustRow, said, upperRow }: Busts & { readonly upperRow: readonly number[] },
+): UpperBust | null {
+  const at = indexAlong(bustRow, bust);
+  const allowed = atIndex(bustRow, at) - atIndex(upperRow, at);
+  if (bust - upper - allowed <= TAPE_REPEATS) return null;
+  const index = cutSize(upperRow, upper, howCut(input.choices, 'frame'));
+  const size = tellSize(input, index, upperRow, betweenAt(input.choices, 'frame'));
   return {
     index,
     excess: bust - atIndex(bustRow, index.index),
-    why: { sentence, source: 'Texas AgriLife Extension E-372 (2 in rule)' },
+    why: {
+      sentence: t`${said}; the size chart allows ${len(allowed)} at size ${called(sizeLabel(input, at))}. So the upper bust chooses: ${len(upper)} is ${size}. ${FRAME_FITS}`,
+      source: 'upper-bust rule with the size chart’s own difference',
+    },
+  };
+}
+
+/** By 2 in and more: the upper bust read as the chart's bust straight, or with the 2 in of the figure the charts were made for. */
+function byTwoInches(input: PlanInput, { bust, upper, bustRow, said }: Busts): UpperBust | null {
+  if (bust - upper < TWO_INCHES - 1e-6) return null;
+  const straight = input.choices.upperBust === 'straight';
+  const read = straight ? upper : upper + TWO_INCHES;
+  const index = cutSize(bustRow, read, howCut(input.choices, 'frame'));
+  const size = tellSize(input, index, bustRow, betweenAt(input.choices, 'frame'));
+  const so = straight
+    ? t`the upper bust is read as the chart's bust, and ${len(read)} is ${size}`
+    : t`a bust of ${len(upper)} + ${len(TWO_INCHES)} = ${len(read)} is ${size}`;
+  return {
+    index,
+    excess: bust - atIndex(bustRow, index.index),
+    why: {
+      sentence: t`${said}, and ${len(TWO_INCHES)} or more means choosing by the upper bust: ${so}. ${FRAME_FITS}`,
+      source: 'Texas AgriLife Extension E-372 (2 in rule)',
+    },
   };
 }
 
@@ -109,7 +118,7 @@ function seatSize(input: PlanInput, found: CutSize, hip: number): CutSize {
   const { table } = levelTable(input, 'hip');
   if (
     !garmentKind(input.garment).legs ||
-    found.between === undefined ||
+    found.how !== 'between' ||
     table === null ||
     input.cloth.kind === 'knit' ||
     input.choices.method === 'part'
@@ -121,13 +130,14 @@ function seatSize(input: PlanInput, found: CutSize, hip: number): CutSize {
 }
 
 function byGirth(input: PlanInput, id: MeasureId, row: readonly number[], value: number): Plan['base'] {
-  const plain = cutSize(row, value, input.choices);
+  const place = placeOfGirth(id);
+  const plain = cutSize(row, value, howCut(input.choices, place));
   const found = id === 'hip-girth' ? seatSize(input, plain, value) : plain;
   const name = levelWord(id === 'hip-girth' ? 'hip' : id === 'waist-girth' ? 'waist' : 'bust');
-  const seat = found !== plain && found.between !== undefined;
+  const seat = found !== plain && found.how === 'between';
   const words = seat
-    ? t`between sizes ${called(label(input, found.between[0]))} and ${called(label(input, found.between[1]))}: ${called(label(input, found.index))} is the one that fits the seat`
-    : tellSize(input, found, row);
+    ? t`between sizes ${called(sizeLabel(input, found.between[0]))} and ${called(sizeLabel(input, found.between[1]))}: ${called(sizeLabel(input, found.index))} is the one that fits the seat`
+    : tellSize(input, found, row, betweenAt(input.choices, place));
   return placed(input, found.index, {
     sentence: t`By the ${name}: ${len(value)} is ${words}.`,
     source: seat ? 'US Army TM 10-227 (trousers by the seat)' : 'size by the girth that is hardest to alter',
@@ -146,7 +156,7 @@ function chosenBase(input: PlanInput): Plan['base'] | null {
   const index = id === undefined ? -1 : input.chart.sizes.findIndex((s) => s.id === id);
   return index === -1
     ? null
-    : placed(input, index, { sentence: t`Size ${called(label(input, index))} was chosen by hand.` });
+    : placed(input, index, { sentence: t`Size ${called(sizeLabel(input, index))} was chosen by hand.` });
 }
 
 /** Children's sizes go by height where both the chart and the child have it (EN 13402 practice). */
@@ -154,10 +164,10 @@ function byHeight(input: PlanInput): Plan['base'] | null {
   const height = bodyValue(input.body, 'stature');
   const row = input.chart.body.stature === undefined ? null : filled(input.chart.body.stature);
   if (input.body.wearer !== 'child' || height === undefined || row === null) return null;
-  // A child outgrows: between two heights the one that is long enough, unless chosen otherwise.
-  const found = cutSize(row, height, input.choices);
+  // A child outgrows: between two heights the one that is long enough, unless asked otherwise.
+  const found = cutSize(row, height, howCut(input.choices, 'height'));
   return placed(input, found.index, {
-    sentence: t`By height: ${len(height)} is ${tellSize(input, found, row)}.`,
+    sentence: t`By height: ${len(height)} is ${tellSize(input, found, row, betweenAt(input.choices, 'height'))}.`,
     source: 'EN 13402 practice: children by height',
   });
 }
@@ -187,7 +197,7 @@ export function baseSize(input: PlanInput): Base {
       'bust-fuller',
       'note',
       { level: 'bust', measure: 'bust-girth' },
-      { excess: fuller.excess, size: label(input, fuller.index.index) },
+      { excess: fuller.excess, size: sizeLabel(input, fuller.index.index) },
       { amount: fuller.excess },
     );
     return {
@@ -200,7 +210,7 @@ export function baseSize(input: PlanInput): Base {
   const finding = fitFinding('base-unknown', 'error', {}, {});
   return {
     plan: placed(input, middle, {
-      sentence: t`Nothing chooses a size; ${called(label(input, middle))}, the middle of the chart, stands in.`,
+      sentence: t`Nothing chooses a size; ${called(sizeLabel(input, middle))}, the middle of the chart, stands in.`,
     }),
     fullerBy: null,
     findings: [finding],

@@ -7,7 +7,7 @@ import {
   type MeasureId,
   type Question,
 } from '../garment/index.ts';
-import { atIndex, cutSize } from './cut-size.ts';
+import { atIndex, indexAlong } from './cut-size.ts';
 
 /**
  * How far a child's measure may lie from the table at its height before it is asked about, as shares of the table's figure. No open survey of
@@ -29,7 +29,7 @@ const heights = table.body.stature!.map((v) => v!);
 export function childQuestions(body: Body): readonly Question[] {
   const height = bodyValue(body, 'stature');
   if (height === undefined || height < heights[0]! - 60 || height > heights.at(-1)! + 60) return [];
-  const index = cutSize(heights, height, { between: 'nearest', method: 'part' }).index;
+  const index = indexAlong(heights, height);
   return (Object.keys(ROOM) as MeasureId[]).flatMap((id) => {
     const value = bodyValue(body, id);
     const row = table.body[id];

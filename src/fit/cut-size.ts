@@ -1,12 +1,20 @@
 import type { PlanChoices } from '../garment/index.ts';
 import { FINISHED_MM } from '../geometry/index.ts';
 
-/** A size: its index in the chart, a whole number, or between two sizes with method `part`. */
-export interface CutSize {
-  readonly index: number;
-  /** How it was found: on a size, between two (with their indices), or beyond the chart's ends. */
-  readonly how: 'exact' | 'between' | 'below' | 'above' | 'nearest';
-  readonly between?: readonly [number, number];
+/** A size: its index in the chart, a whole number, or between two sizes with method `part`; and how it was found. */
+export type CutSize = { readonly index: number } & (
+  | { readonly how: 'exact' | 'below' | 'above' }
+  /** So near to a size that it is that size: `off` over it (under, when negative), mm. */
+  | { readonly how: 'near'; readonly off: number }
+  /** Between two sizes, by their indices. */
+  | { readonly how: 'between'; readonly between: readonly [number, number] }
+);
+
+/** How a size is found: which of two is taken, and up to how far off a measure still is a size, by the step to the next (mm). */
+export interface HowCut {
+  readonly take: 'smaller' | 'larger' | 'nearest';
+  readonly method: PlanChoices['method'];
+  readonly near: (step: number) => number;
 }
 
 /** Index of the value nearest to `target`; among equals the one nearest to `prefer`. */
@@ -28,40 +36,43 @@ function crossing(row: readonly number[], target: number): { low: number; share:
   return null;
 }
 
+/** From a size to the next that differs, on the target's side where there is one, mm. */
+function stepFrom(row: readonly number[], size: number, target: number): number {
+  const at = row[size]!;
+  const beyond = (up: boolean): number =>
+    Math.min(...row.filter((v) => (up ? v > at : v < at)).map((v) => Math.abs(v - at)));
+  const step = beyond(target > at);
+  return Number.isFinite(step) ? step : beyond(target <= at);
+}
+
 /**
- * The size at which a row of girths (one per size, smallest first) meets a target.
- * Within 3 mm of a size (the tolerance of a finished measure) it is that size. Between two: the smaller by default (common practice),
- * the larger (as a 1922 bulletin taught) or the nearest (halfway, the smaller) by setting; with `part`, the fraction between them.
+ * The size at which a row of girths (one per size, smallest first) meets a target. Within 3 mm of a size (the tolerance of a finished measure)
+ * it is that size, and so it is as far off as `how.near` says. Between two: the smaller, the larger or the nearest (halfway, the smaller), as
+ * `how.take` says; with method `part`, the fraction between them.
  * @param prefer index taken among sizes that are equal here
  */
-export function cutSize(
-  row: readonly number[],
-  target: number,
-  choices: Pick<PlanChoices, 'between' | 'method'>,
-  prefer = 0,
-): CutSize {
+export function cutSize(row: readonly number[], target: number, how: HowCut, prefer = 0): CutSize {
   const near = nearest(row, target, prefer);
   const cross = crossing(row, target);
-  if (choices.method === 'part' && cross !== null) {
+  if (how.method === 'part' && cross !== null) {
     const index = cross.low + cross.share;
     return Number.isInteger(index)
       ? { index, how: 'exact' }
       : { index, how: 'between', between: [cross.low, cross.low + 1] };
   }
-  if (Math.abs(row[near]! - target) <= FINISHED_MM) return { index: near, how: 'exact' };
+  const off = target - row[near]!;
+  if (Math.abs(off) <= FINISHED_MM) return { index: near, how: 'exact' };
+  // A hair of tolerance: 1/4 in typed in cm must still be 1/4 in.
+  if (Math.abs(off) <= how.near(stepFrom(row, near, target)) + 1e-6) return { index: near, how: 'near', off };
   const lower = row.flatMap((v, i) => (v < target ? [i] : []));
   const upper = row.flatMap((v, i) => (v > target ? [i] : []));
   if (lower.length === 0) return { index: near, how: 'below' };
   if (upper.length === 0) return { index: near, how: 'above' };
   const small = nearest(row, Math.max(...lower.map((i) => row[i]!)), prefer);
   const large = nearest(row, Math.min(...upper.map((i) => row[i]!)), prefer);
-  const pair: readonly [number, number] = [small, large];
-  if (choices.between === 'nearest') {
-    // Halfway belongs to the smaller.
-    const half = row[large]! - target < target - row[small]! - 1e-6;
-    return { index: half ? large : small, how: 'between', between: pair };
-  }
-  return { index: choices.between === 'larger' ? large : small, how: 'between', between: pair };
+  const nearer = row[large]! - target < target - row[small]! - 1e-6 ? large : small;
+  const index = how.take === 'nearest' ? nearer : how.take === 'larger' ? large : small;
+  return { index, how: 'between', between: [small, large] };
 }
 
 /** A row's value at a size index, straight between two sizes. */
@@ -70,3 +81,7 @@ export function atIndex(row: readonly number[], index: number): number {
   const high = Math.min(row.length - 1, low + 1);
   return row[low]! + (index - low) * (row[high]! - row[low]!);
 }
+
+/** Where a value lies along a row, in sizes; the end beyond its ends. */
+export const indexAlong = (row: readonly number[], value: number): number =>
+  cutSize(row, value, { take: 'nearest', method: 'part', near: () => 0 }).index;

@@ -169,6 +169,17 @@ describe('levels and hem', () => {
     const p = plan({ body: child, chart: bodyTableChart(EN_CHILDREN), garment: 'smock' });
     expect(p.base.size).toBe('116');
     expect(renderPhrase(p.base.why.sentence, TELL_CM)).toContain('By height');
+    const of = (stature: number, more: Partial<PlanInput> = {}) =>
+      plan({
+        body: body({ stature, 'bust-girth': 640 }, { wearer: 'child' }),
+        chart: bodyTableChart(EN_CHILDREN),
+        garment: 'smock',
+        ...more,
+      }).base;
+    // Between two heights the larger; 5 mm over a size is still that size.
+    expect([of(1190), of(1170), of(1165), of(1166)].map((b) => b.size)).toEqual(['122', '122', '116', '122']);
+    expect(renderPhrase(of(1190).why.sentence, TELL_CM)).toContain('for a child grows into it');
+    expect(of(1190, choose({ between: 'smaller' })).size).toBe('116');
   });
 });
 
@@ -182,13 +193,42 @@ describe('choices', () => {
     });
   });
 
-  it('between sizes: smaller, larger, nearest (halfway the smaller)', () => {
+  it('between sizes as asked for: smaller, larger, nearest (halfway the smaller)', () => {
     const at = (bust: number, between: 'smaller' | 'larger' | 'nearest'): string =>
       level(plan({ body: body({ 'bust-girth': bust }), ...choose({ between }) }), 'bust').size;
-    expect([at(910, 'smaller'), at(910, 'larger'), at(910, 'nearest')]).toEqual(['88', '92', '92']);
+    expect([at(905, 'smaller'), at(905, 'larger'), at(905, 'nearest')]).toEqual(['88', '92', '92']);
     expect([at(900, 'smaller'), at(900, 'larger'), at(900, 'nearest')]).toEqual(['88', '92', '88']);
-    // Within 3 mm of a size, that size.
-    expect([at(918, 'smaller'), at(882, 'larger')]).toEqual(['92', '88']);
+  });
+
+  it('a measure within a quarter of the step, at most 12 mm, is that size, whatever was asked for', () => {
+    const at = (bust: number, between: 'smaller' | 'larger'): string =>
+      plan({ body: body({ 'bust-girth': bust }), ...choose({ between }) }).base.size;
+    // Steps of 40 mm from 84 to 104: 10 mm.
+    expect([at(910, 'smaller'), at(890, 'larger')]).toEqual(['92', '88']);
+    expect([at(909, 'smaller'), at(891, 'larger')]).toEqual(['88', '92']);
+    // Steps of 60 mm above: 12 mm.
+    expect([at(1088, 'smaller'), at(1087, 'smaller')]).toEqual(['110', '104']);
+    const near = plan({ body: body({ 'bust-girth': 911 }) }).base.why.sentence;
+    expect(renderPhrase(near, TELL_CM)).toBe(
+      'By the bust: 91.1 cm is 9 mm under size 92 (92 cm): so near it is that size (within a quarter of the way to the next, at most 1.2 cm).',
+    );
+  });
+
+  it('between sizes by place: the smaller at the frame, the nearest at waist and hip; and says why', () => {
+    const p = plan({
+      body: body({ 'bust-girth': 905, 'waist-girth': 745, 'hip-girth': 985, 'hip-depth': 210 }),
+    });
+    expect([p.base.size, ...p.levels.map((l) => l.size)]).toEqual(['88', '88', '92', '92']);
+    expect(renderPhrase(p.base.why.sentence, TELL_CM)).toBe(
+      'By the bust: 90.5 cm is between sizes 88 (88 cm) and 92 (92 cm): the smaller is taken, 88, for what it lacks is added at the seams, while too much is hard to take from a neckline or an armhole.',
+    );
+    expect(renderPhrase(level(p, 'waist').why.size.sentence, TELL_CM)).toContain(
+      'the nearer (halfway, the smaller) is taken, 92, for width is pinned in or out at a trial.',
+    );
+    // A skirt has no frame: its size is by the hip, and the nearer.
+    expect(plan({ garment: 'skirt', body: body({ 'hip-girth': 985, 'hip-depth': 210 }) }).base.size).toBe(
+      '92',
+    );
   });
 
   it('beyond the chart is a warning', () => {
@@ -225,13 +265,21 @@ describe('spreading', () => {
   it('leaves still seams alone and says when nothing may move', () => {
     const movable = { bust: edges };
     const measured = { bust: chart.finished['bust'] as number[] };
-    const fuller = body({ 'bust-girth': 910 });
+    const fuller = body({ 'bust-girth': 905 });
     const still = plan({ body: fuller, movable, measured, ...choose({ still: ['side'] }) });
-    expect(level(still, 'bust').shares).toEqual([{ piece: 'back', edge: 'centre', change: 15 }]);
+    expect(level(still, 'bust').shares).toEqual([{ piece: 'back', edge: 'centre', change: 12.5 }]);
     const none = plan({ body: fuller, movable, measured, ...choose({ still: ['side', 'centre'] }) });
-    // What no seam can add is cut: the larger of the two sizes, 10 mm too wide.
-    expect(level(none, 'bust')).toMatchObject({ size: '92', residual: -10 });
-    expect(finding(none, 'nowhere-to-go')).toMatchObject({ severity: 'warning', amount: -10 });
+    // What no seam can add is cut: the larger of the two sizes, 15 mm too wide.
+    expect(level(none, 'bust')).toMatchObject({ size: '92', residual: -15 });
+    expect(finding(none, 'nowhere-to-go')).toMatchObject({ severity: 'warning', amount: -15 });
+    // Nor is a size near enough that lacks 8 mm, where no seam can add them.
+    const near = plan({
+      body: body({ 'bust-girth': 888 }),
+      movable,
+      measured,
+      ...choose({ still: ['side', 'centre'] }),
+    });
+    expect(level(near, 'bust')).toMatchObject({ size: '92', residual: -32 });
     const huge = plan({
       body: body({ 'bust-girth': 1600 }),
       movable,
@@ -242,23 +290,23 @@ describe('spreading', () => {
   });
 
   it('the body’s arcs give front and back different totals', () => {
-    // Bust 910, arc 500: front wanted 500 + 60 x 0.53 = 531.8, the pattern's front 940 x 0.53 = 498.2: +33.6 in front, -3.6 behind (30 in all).
+    // Bust 905, arc 500: front wanted 500 + 60 x 0.53 = 531.8, the pattern's front 940 x 0.53 = 498.2: +33.6 in front, -8.6 behind (25 in all).
     const p = plan({
-      body: body({ 'bust-girth': 910, 'front-bust-arc': 500 }),
+      body: body({ 'bust-girth': 905, 'front-bust-arc': 500 }),
       movable: { bust: edges },
       measured: { bust: chart.finished['bust'] as number[] },
     });
     expect(level(p, 'bust').split?.front).toBeWithinMm(33.6, 1e-9);
-    expect(level(p, 'bust').split?.back).toBeWithinMm(-3.6, 1e-9);
+    expect(level(p, 'bust').split?.back).toBeWithinMm(-8.6, 1e-9);
     expect(level(p, 'bust').shares[0]?.change).toBeWithinMm(16.8, 1e-9);
   });
 
   it('over 10 mm on an edge is a warning; more than the allowance an error when it is to come out of it', () => {
-    const p = plan({ body: body({ 'bust-girth': 915 }), seams: 1, fromAllowance: 15 });
-    expect(level(p, 'bust').perEdge).toBeWithinMm(17.5, 1e-9);
+    const p = plan({ body: body({ 'bust-girth': 909 }), seams: 1, fromAllowance: 12 });
+    expect(level(p, 'bust').perEdge).toBeWithinMm(14.5, 1e-9);
     expect(finding(p, 'edge-change-large')).toMatchObject({ severity: 'warning' });
     expect(finding(p, 'allowance-short')).toMatchObject({ severity: 'error' });
-    expect(finding(plan({ body: body({ 'bust-girth': 915 }), seams: 1 }), 'allowance-short')).toBeUndefined();
+    expect(finding(plan({ body: body({ 'bust-girth': 909 }), seams: 1 }), 'allowance-short')).toBeUndefined();
   });
 });
 

@@ -17,7 +17,8 @@ import {
   type Phrase,
   type Why,
 } from '../garment/index.ts';
-import { tellSize, type Base } from './base-size.ts';
+import type { Base } from './base-size.ts';
+import { betweenAt, howCut, placeOf, tellSize } from './between.ts';
 import { atIndex, cutSize } from './cut-size.ts';
 import { edgeFindings } from './edge-bounds.ts';
 import { frontFullness } from './front-fullness.ts';
@@ -109,17 +110,13 @@ function sizeOf(
       },
       finding,
     };
-  // What no seam can add must be cut: between two sizes the larger, where nothing may move.
-  const choices =
-    stuck && input.choices.between === 'smaller'
-      ? { ...input.choices, between: 'larger' as const }
-      : input.choices;
-  const found = cutSize(table.finished, target, choices, Math.round(index));
-  const row = table.finished.map((f) => f);
+  const place = placeOf(table.level);
+  const between = betweenAt(input.choices, place, stuck);
+  const found = cutSize(table.finished, target, howCut(input.choices, place, between), Math.round(index));
   return {
     index: found.index,
     why: {
-      sentence: t`Finished ${levelWord(table.level)}: ${len(target)} is ${tellSize(input, found, row, choices.between)}.`,
+      sentence: t`Finished ${levelWord(table.level)}: ${len(target)} is ${tellSize(input, found, table.finished, between)}.`,
     },
     finding,
   };

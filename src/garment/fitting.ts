@@ -49,12 +49,15 @@ export interface PlanChoices {
   readonly ease: Readonly<Record<Level, number>>;
   /** Size id by level; overrides the computed one. `base` is the size of neck, shoulder and armhole. */
   readonly size: Readonly<Record<Level, string>>;
-  /** Between two sizes; `nearest` takes the smaller only when halfway. */
-  readonly between: 'smaller' | 'larger' | 'nearest';
+  /**
+   * Between two sizes, everywhere; `nearest` takes the smaller only when halfway. Absent: by place, the smaller at neck, shoulder, armhole and
+   * bust, the nearest at waist and hip, the larger of a child's heights.
+   */
+  readonly between?: 'smaller' | 'larger' | 'nearest';
   /** `whole`: each level at one size, the rest spread on the seams. `part`: between sizes by interpolation, no residual. */
   readonly method: 'whole' | 'part';
-  /** Which of the two taught ways reads the upper-bust rule (trade.md 4.1). */
-  readonly upperBust: 'chart-difference' | 'two-inches' | 'off';
+  /** Which of the taught ways reads the upper-bust rule (trade.md 4): `straight` takes the upper bust for the chart's bust. */
+  readonly upperBust: 'chart-difference' | 'two-inches' | 'straight' | 'off';
   /** Seams that may not take part in spreading. */
   readonly still: readonly string[];
   /** Share of each level's residual that goes to the front; by the body's arcs where absent and known, else even. */
@@ -107,7 +110,6 @@ export const DEFAULT_PAPER: PaperChoices = { paper: 'a4', allowances: true, nest
 export const DEFAULT_CHOICES: PlanChoices = {
   ease: {},
   size: {},
-  between: 'smaller',
   method: 'whole',
   upperBust: 'chart-difference',
   still: [],

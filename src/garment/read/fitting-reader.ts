@@ -63,9 +63,9 @@ const readChoices = fields<PlanChoices>({
   category: maybe(oneOf('close', 'fitted', 'semi-fitted', 'loose', 'very-loose')),
   ease: record(name, number(-5_000, 5_000)),
   size: record(name, name),
-  between: oneOf('smaller', 'larger', 'nearest'),
+  between: maybe(oneOf('smaller', 'larger', 'nearest')),
   method: oneOf('whole', 'part'),
-  upperBust: oneOf('chart-difference', 'two-inches', 'off'),
+  upperBust: oneOf('chart-difference', 'two-inches', 'straight', 'off'),
   still: list(name, 0, 2_000),
   front: record(name, number(-10, 10)),
 });

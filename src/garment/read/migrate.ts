@@ -54,11 +54,19 @@ function patternFromDraft0(doc: Document): Document {
 /** Version 1 kept what pieces and edges are in their names, and `cut` for `worn`. */
 const patternFrom1 = (doc: Document, at = ''): Document => patternVersion2(namesToRoles(doc), at);
 
+/** Version 1 wrote `smaller` between two sizes whenever nothing was asked for: it is asked for nothing. */
+function choicesFrom1(choices: unknown): unknown {
+  if (!isRecord(choices) || choices['between'] !== 'smaller') return choices;
+  const { between: _usual, ...rest } = choices;
+  return rest;
+}
+
 /** With its pattern, and of its cloths only what is a setting of theirs; what was seen in a trial was stored as it was typed. */
 function fittingFrom1(doc: Document): Document {
   const { pattern, observations } = doc;
   return {
     ...doc,
+    ...('choices' in doc ? { choices: choicesFrom1(doc['choices']) } : {}),
     ...(doc['lay'] === undefined ? {} : { lay: layThatHolds(doc['lay']) }),
     version: 2,
     pattern: isRecord(pattern) && pattern['version'] === 1 ? patternFrom1(pattern, 'pattern') : pattern,

@@ -51,3 +51,11 @@ export const setCategory =
     const { category: _old, ...rest } = f.choices;
     return { ...f, choices: category ? { ...rest, category } : rest };
   };
+
+/** What is taken between two sizes; `null` for the usual of each place. */
+export const setBetween =
+  (between: PlanChoices['between'] | null): Act =>
+  (f) => {
+    const { between: _old, ...rest } = f.choices;
+    return { ...f, choices: between ? { ...rest, between } : rest };
+  };

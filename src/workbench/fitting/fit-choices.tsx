@@ -1,6 +1,6 @@
 import type { FitCategory } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { choose, holdStill, setCategory } from './choices.ts';
+import { choose, holdStill, setBetween, setCategory } from './choices.ts';
 import { FabricChoice } from './fabric-choice.tsx';
 
 const CATEGORIES: readonly { readonly id: FitCategory; readonly say: string }[] = [
@@ -41,15 +41,17 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
         <label className="field">
           <span className="label">Between two sizes</span>
           <select
-            value={choices.between}
+            value={choices.between ?? ''}
             onChange={(e) =>
               bench.change(
-                choose({ between: e.target.value as 'smaller' }),
-                `Between two sizes: the ${e.target.value}`,
+                setBetween((e.target.value || null) as 'smaller' | null),
+                `Between two sizes: ${e.target.selectedOptions[0]?.text}`,
               )
             }
           >
+            <option value="">as usual: frame the smaller, waist and hip the nearest</option>
             <option value="smaller">the smaller</option>
+            <option value="nearest">the nearest</option>
             <option value="larger">the larger</option>
           </select>
         </label>
@@ -80,6 +82,7 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
             }
           >
             <option value="chart-difference">upper bust + what the table adds</option>
+            <option value="straight">upper bust read as the table’s bust</option>
             <option value="two-inches">upper bust + 2 in</option>
             <option value="off">the full bust</option>
           </select>
