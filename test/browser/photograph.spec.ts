@@ -33,26 +33,25 @@ describe('a photograph of a piece', () => {
     expect(words).toMatch(/lens is reckoned out/);
   });
 
+  async function clickAt(page: Page, at: readonly [number, number]): Promise<void> {
+    const p = await page
+      .locator('.table-view.trace svg > g')
+      .first()
+      .evaluate((g: SVGGElement, [u, v]: readonly [number, number]) => {
+        const m = g.getScreenCTM()!;
+        return { x: m.a * u + m.e, y: m.d * -v + m.f };
+      }, at);
+    await page.mouse.click(p.x, p.y);
+  }
   /** Clicks a millimetre or so beside each corner, as hands do, and closes the outline. */
   async function traceRound(page: Page, ring: readonly (readonly [number, number])[]): Promise<void> {
-    const svg = page.locator('.table-view.trace svg > g').first();
-    for (const [i, [x, y]] of ring.entries()) {
-      const p = await svg.evaluate(
-        (g: SVGGElement, [u, v]: readonly [number, number]) => {
-          const m = g.getScreenCTM()!;
-          return { x: m.a * u + m.e, y: m.d * -v + m.f };
-        },
-        [x + (i % 2 ? 0.8 : -0.8), y + 0.7] as const,
-      );
-      await page.mouse.click(p.x, p.y);
-    }
+    for (const [i, [x, y]] of ring.entries()) await clickAt(page, [x + (i % 2 ? 0.8 : -0.8), y + 0.7]);
     await page.getByRole('button', { name: 'Close the outline' }).click();
     await expect.poll(() => page.locator('.runs li').count()).toBe(ring.length);
   }
-  const traced = (page: Page): Promise<number[]> =>
-    page
-      .locator('.traced:not(.guide)')
-      .evaluateAll((paths) => paths.map((p) => (p as SVGPathElement).getTotalLength()));
+  const lengths = (page: Page, selector: string): Promise<number[]> =>
+    page.locator(selector).evaluateAll((paths) => paths.map((p) => (p as SVGPathElement).getTotalLength()));
+  const traced = (page: Page): Promise<number[]> => lengths(page, '.traced:not(.guide):not(.inside)');
   const round = (ring: readonly (readonly [number, number])[]): number =>
     ring.reduce((sum, [x, y], i) => {
       const [u, v] = ring[(i + 1) % ring.length]!;
@@ -89,11 +88,30 @@ describe('a photograph of a piece', () => {
     }
   });
 
+  it('takes lines inside the outline, by the mouse and by the crosshair', async () => {
+    const { page } = opened;
+    const kind = page.getByRole('combobox', { name: 'A line inside the piece' });
+    await kind.selectOption('hip line');
+    await clickAt(page, [250, 200]);
+    await page.getByText('Click where it ends.').waitFor();
+    await clickAt(page, [431, 200]);
+    await expect.poll(() => lengths(page, '.traced.inside')).toEqual([expect.closeTo(181, 0)]);
+    await kind.selectOption('grainline');
+    await page.getByRole('button', { name: /^crosshair; Enter sets an end of the grainline/ }).press('Enter');
+    await page.keyboard.press('Shift+ArrowUp');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => lengths(page, '.traced.inside').then((all) => all.length)).toBe(2);
+    await page.getByRole('button', { name: 'Remove the grainline' }).click();
+    await expect.poll(() => lengths(page, '.traced.inside').then((all) => all.length)).toBe(1);
+  });
+
   it('gives the next size from the first, and a pattern with both', async () => {
     const { page } = opened;
     await page.getByRole('button', { name: 'Next size outwards' }).click();
     await page.getByText('The next line outside was found along every run.').waitFor({ timeout: 20_000 });
     await expect.poll(async () => (await traced(page)).reduce((a, b) => a + b, 0)).toBeGreaterThan(930);
+    // The hip line goes with the outline on which its ends lie.
+    expect((await lengths(page, '.traced.inside'))[0]).toBeGreaterThan(190);
     await page.getByLabel('Piece', { exact: true }).fill('Quarter skirt');
     await page.getByRole('button', { name: 'Make it a pattern' }).click();
     await page.locator('#found-head').waitFor({ timeout: 60_000 });

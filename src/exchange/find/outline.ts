@@ -65,9 +65,9 @@ export function findOutlines(strokes: readonly Stroke[], budget: Budget): Outlin
     if (stroke.paint === 'area' && !(stroke.closed && Math.abs(pathsArea([stroke.path])) < LEAST_AREA))
       continue;
     const own = stroke.belongs;
-    // The edges of one outline are drawn one by one in files that name them.
+    // The edges of one outline are drawn one by one in files that name them; any other line that says what it is stands for itself.
     const part = own?.part?.replace(/^(edge|sew):.*/, '$1') ?? '';
-    const key = own?.piece ? `${own.piece}|${own.size ?? ''}|${part}` : styleKey(stroke);
+    const key = own?.piece ? `${own.piece}|${own.size ?? ''}|${part}` : `${styleKey(stroke)}${part}`;
     const list = byStyle.get(key);
     if (list) list.push(stroke);
     else byStyle.set(key, [stroke]);

@@ -2,6 +2,7 @@ import {
   add,
   cross,
   distance,
+  dot,
   fitPath,
   lerp,
   linePath,
@@ -96,25 +97,38 @@ function refine(plane: Plane, way: readonly Point[], reach: number): { points: P
   return { points, contrast: way.length > 0 ? (contrast / Math.max(1, seen)) * (seen / way.length) : 0 };
 }
 
-/** Straight run: the least-squares line through the dark middles, its ends nearest the two clicks. */
-function straight(points: readonly Point[], from: Point, to: Point): Path {
+/** The least-squares line through points: a place on it, and its direction. */
+function leastLine(points: readonly Point[]): { at: Point; along: Point } {
   const n = points.length;
-  const mx = points.reduce((s, p) => s + p.x, 0) / n;
-  const my = points.reduce((s, p) => s + p.y, 0) / n;
+  const at = { x: points.reduce((s, p) => s + p.x, 0) / n, y: points.reduce((s, p) => s + p.y, 0) / n };
   let xx = 0;
   let xy = 0;
   let yy = 0;
   for (const p of points) {
-    xx += (p.x - mx) ** 2;
-    xy += (p.x - mx) * (p.y - my);
-    yy += (p.y - my) ** 2;
+    xx += (p.x - at.x) ** 2;
+    xy += (p.x - at.x) * (p.y - at.y);
+    yy += (p.y - at.y) ** 2;
   }
   const angle = 0.5 * Math.atan2(2 * xy, xx - yy);
-  const u = { x: Math.cos(angle), y: Math.sin(angle) };
-  const foot = (p: Point) => {
-    const t = (p.x - mx) * u.x + (p.y - my) * u.y;
-    return { x: mx + u.x * t, y: my + u.y * t };
-  };
+  return { at, along: { x: Math.cos(angle), y: Math.sin(angle) } };
+}
+
+/** So many times as far off as half of the points are, a point is of another line: the other leg of a dart, a notch. */
+const OTHER = 3;
+
+/** Straight run: the line through the dark middles, without those that lie far off it, its ends nearest the two clicks. */
+function straight(points: readonly Point[], from: Point, to: Point): Path {
+  let kept = points;
+  for (let round = 0; round < 3; round++) {
+    const { at, along } = leastLine(kept);
+    const off = (p: Point): number => Math.abs(cross(along, sub(p, at)));
+    const usual = kept.map(off).toSorted((a, b) => a - b)[Math.floor(kept.length / 2)]!;
+    const near = points.filter((p) => off(p) <= OTHER * usual);
+    if (near.length < points.length / 2 || near.length < 2) break;
+    kept = near;
+  }
+  const { at, along } = leastLine(kept);
+  const foot = (p: Point): Point => add(at, scale(along, dot(sub(p, at), along)));
   return linePath(foot(from), foot(to));
 }
 

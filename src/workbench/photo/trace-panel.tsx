@@ -2,6 +2,7 @@ import { FAINT_CONTRAST } from '../../exchange/index.ts';
 import { pathLength } from '../../geometry/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import { AccuracyWords } from './accuracy-words.tsx';
+import { LINE_MEANINGS, lineName } from './inside-line.ts';
 import type { FlatPhoto } from './photo-worker.ts';
 import { canClose, finished, isWhole, type Tracing, type TracingAct } from './tracing.ts';
 
@@ -16,7 +17,13 @@ interface Props {
 }
 
 /** What to do next, in words; how far one is. */
-function statusWords({ said, size }: Tracing, show: 'in' | 'cm'): string {
+function statusWords({ said, size, line }: Tracing, show: 'in' | 'cm'): string {
+  if (line && line.means === 'notch')
+    return line.from ? 'Click a little farther in.' : 'Click where the notch stands on the outline.';
+  if (line)
+    return line.from
+      ? 'Click where it ends.'
+      : `Click where the ${lineName(line.means)} begins, at the outline.`;
   if (said) return said;
   const many = size.clicks.length;
   if (many === 0)
@@ -80,6 +87,7 @@ export function TracePanel(props: Props) {
         )}
       </div>
       {size.runs.length > 0 && <Runs tracing={tracing} act={act} show={show} />}
+      {size.closed && <LinesInside tracing={tracing} act={act} />}
       {size.closed && <SizeAndPiece {...props} />}
       <div className="row">
         <button type="button" className="act main" disabled={finished(tracing) === null} onClick={onFinish}>
@@ -113,6 +121,44 @@ function Runs({ tracing: { size, done, fold }, act, show }: Pick<Props, 'tracing
         </li>
       ))}
     </ol>
+  );
+}
+
+/** The lines inside the piece, each with what it is, and the way to one more. */
+function LinesInside({ tracing: { size, line }, act }: Pick<Props, 'tracing' | 'act'>) {
+  return (
+    <div className="stack tight">
+      <label className="field">
+        <span className="label">A line inside the piece</span>
+        <select
+          value={line?.means ?? ''}
+          onChange={(e) => act({ act: 'line', means: e.target.value || null })}
+        >
+          <option value="">choose what it is …</option>
+          {LINE_MEANINGS.map((means) => (
+            <option key={means} value={means}>
+              {lineName(means)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <p className="small">
+        Girths are measured along these lines: without a hip line nothing can be altered at the hip. A next
+        size takes them along; drag their ends where it has its own.
+      </p>
+      {size.lines.length > 0 && (
+        <ul className="stack tight runs">
+          {size.lines.map(({ means }, i) => (
+            <li key={i} className="row">
+              <span>{lineName(means)}</span>
+              <button type="button" className="act" onClick={() => act({ act: 'drop-line', line: i })}>
+                Remove<span className="unseen"> the {lineName(means)}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
   );
 }
 

@@ -7,6 +7,7 @@ import { leaveFile } from '../station/waiting-file.ts';
 import { TableView } from '../table/table-view.tsx';
 import { Handle } from './handle.tsx';
 import type { FlatPhoto, PhotoDoings } from './photo-worker.ts';
+import { lineName } from './inside-line.ts';
 import { TracePanel } from './trace-panel.tsx';
 import { TracedLines } from './traced-lines.tsx';
 import { tracedDrawing, tracedFile } from './traced-piece.ts';
@@ -27,8 +28,8 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
   const [tracing, act] = useReducer(traceOn, BEGUN);
   const { box } = flat;
   const [cross, setCross] = useState<Point>({ x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 });
-  const { size, outline } = tracing;
-  const { clicks, closed } = size;
+  const { size, outline, line } = tracing;
+  const { clicks, closed, lines } = size;
 
   const latest = useRef<Latest<{ clicks: readonly Click[]; closed: boolean }, readonly Traced[]> | null>(
     null,
@@ -86,19 +87,36 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
             onMove={(to) => act({ act: 'move', corner: i, to })}
           />
         ))}
-        {!closed && (
+        {lines.flatMap(({ means, ends }, i) =>
+          ([0, 1] as const).map((end) => (
+            <Handle
+              key={`line ${i} ${end}`}
+              at={ends[end]}
+              up
+              r={2.4}
+              step={0.5}
+              name={`${lineName(means)}, ${end === 0 ? 'one' : 'other'} end`}
+              onMove={(to) => act({ act: 'move-line', line: i, end, to })}
+            />
+          )),
+        )}
+        {(!closed || line) && (
           <Handle
             at={cross}
             up
             r={4}
             step={1}
             className="cross"
-            name="crosshair; Enter sets a corner, C closes, Backspace takes the last corner back"
+            name={
+              line
+                ? `crosshair; Enter sets an end of the ${lineName(line.means)}`
+                : 'crosshair; Enter sets a corner, C closes, Backspace takes the last corner back'
+            }
             onMove={setCross}
             onKey={(key) => {
               if (key === 'Enter' || key === ' ') act({ act: 'click', at: cross });
               else if (key === 'c' && canClose(tracing)) act({ act: 'close' });
-              else if (key === 'Backspace' && clicks.length > 0) act({ act: 'take-back' });
+              else if (key === 'Backspace' && !closed && clicks.length > 0) act({ act: 'take-back' });
               else return false;
               return true;
             }}

@@ -17,6 +17,9 @@ export function TracedLines({ tracing: { pieces, done, size, fold } }: { tracing
           d={pathD(r.path)}
         />
       ))}
+      {size.lines.map(({ ends: [a, b] }, i) => (
+        <path key={`line ${i}`} className="traced inside" d={`M${a.x} ${a.y}L${b.x} ${b.y}`} />
+      ))}
       {foldRun && (
         <path
           className="traced guide"

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawingSvg, readFile, type Proposal } from '../../exchange/index.ts';
-import { linePath, pathJoin, type Point } from '../../geometry/index.ts';
+import { linePath, pathJoin, pathLength, type Point } from '../../geometry/index.ts';
+import type { InsideLine } from './inside-line.ts';
 import { tracedDrawing, type TracedSize } from './traced-piece.ts';
 
 /** An outline of straight runs between corners, as traced. */
@@ -8,6 +9,7 @@ const outline = (corners: readonly Point[]): TracedSize => ({
   clicks: corners.map((at) => ({ at, straight: true })),
   runs: corners.map((at, i) => ({ path: linePath(at, corners[(i + 1) % corners.length]!), contrast: 0.5 })),
   closed: true,
+  lines: [],
 });
 const read = (...sizes: readonly TracedSize[]): Promise<Proposal> =>
   readFile(
@@ -55,6 +57,54 @@ describe('a traced piece read as a pattern', () => {
     const path = pathJoin(fleck.slice(1).map((p, i) => linePath(fleck[i]!, p)));
     const flecked = { ...clean, runs: [{ ...first!, path }, ...others] };
     expect(long(await read(flecked, outline(large))).map(([, mm]) => mm)).toEqual([220, 110, 132, 98, 66]);
+  });
+
+  it('has the lines inside that were set, each what it was said to be', async () => {
+    const lines = (k: number): InsideLine[] => [
+      {
+        means: 'high-hip',
+        ends: [
+          { x: 0, y: 30 * k },
+          { x: 200 * k, y: 30 * k },
+        ],
+      },
+      {
+        means: 'adjust',
+        ends: [
+          { x: 0, y: 45 * k },
+          { x: 200 * k, y: 45 * k },
+        ],
+      },
+      {
+        means: 'grain',
+        ends: [
+          { x: 100, y: 20 },
+          { x: 130, y: 60 },
+        ],
+      },
+      // Beside the edge, as hands click.
+      {
+        means: 'notch',
+        ends: [
+          { x: 50 * k, y: 0.9 },
+          { x: 50 * k, y: 9 },
+        ],
+      },
+    ];
+    const { pieces } = await read(
+      { ...outline(small), lines: lines(1) },
+      { ...outline(large), lines: lines(1.1) },
+    );
+    const [piece] = pieces;
+    expect(piece!.lines.map(({ kind, level }) => [kind, level])).toEqual([
+      ['grain', undefined],
+      ['level', 'high-hip'],
+      ['adjust', undefined],
+    ]);
+    expect(piece!.lines[1]!.paths.map(pathLength)).toEqual([expect.closeTo(200, 1), expect.closeTo(220, 1)]);
+    expect(piece!.grain.direction).toEqual({ x: expect.closeTo(0.6, 3), y: expect.closeTo(0.8, 3) });
+    expect(piece!.edges.map((edge) => edge.notches.length)).toEqual([1, 0, 0, 0, 0]);
+    expect(piece!.edges[0]!.notches[0]!.at).toEqual([expect.closeTo(0.25, 2), expect.closeTo(0.25, 2)]);
   });
 
   it('has the same edges when it was clicked the other way round', async () => {

@@ -7,13 +7,26 @@ import {
   type Stroke,
   type Traced,
 } from '../../exchange/index.ts';
-import { boxAround, cubicCount, pathBox, pathMove, type Path } from '../../geometry/index.ts';
+import { middleOf } from '../../garment/index.ts';
+import {
+  boxAround,
+  cubicCount,
+  lerp,
+  linePath,
+  movePoint,
+  pathBox,
+  pathMove,
+  type Path,
+  type Point,
+} from '../../geometry/index.ts';
+import { drawnEnds, type InsideLine } from './inside-line.ts';
 
 /** One size of a piece as traced, walked round its outline. */
 export interface TracedSize {
   readonly clicks: readonly Click[];
   readonly runs: readonly Traced[];
   readonly closed: boolean;
+  readonly lines: readonly InsideLine[];
 }
 
 /** A piece as traced: its sizes from the first, and which run lies on the fold. */
@@ -25,8 +38,32 @@ export interface TracedPiece {
 }
 
 const COLOURS = ['#000000', '#1f4e79', '#7a1f1f', '#1f6b2f', '#6b1f6b', '#7a5a1f', '#1f6b6b', '#444444'];
+/** The layer of what is the same in all sizes. */
+const WORDS = 'words';
 /** Room between pieces on the sheet, mm. */
 const ROOM = 30;
+
+/** What the reader is told of a line inside: its kind, and a number of its own that is the same in all sizes. */
+const partOf = ({ means }: InsideLine, i: number): string =>
+  means === 'notch' ? `notch:${i}` : means === 'grain' ? 'line:grain' : `line:${means}-${i}`;
+
+/** The words beside a line by which it is read again. */
+const wordsOf = ({ means }: InsideLine): string =>
+  means === 'notch' || means === 'grain'
+    ? ''
+    : means === 'adjust'
+      ? 'lengthen or shorten here'
+      : means.replaceAll('-', ' ');
+
+const written = (text: string, at: Point, size: number): Drawing['texts'][number] => ({
+  page: 0,
+  text,
+  at,
+  size,
+  angle: 0,
+  width: text.length * size * 0.5,
+  layer: WORDS,
+});
 
 /** The numbers of the outline’s cubics that begin at a corner. */
 function cornersOf(size: TracedSize): number[] {
@@ -82,21 +119,30 @@ export function tracedDrawing(
           dash: [6, 2, 1, 2],
           belongs: { part: 'line:fold' },
         });
+      size.lines.forEach((line, i) => {
+        const [a, b] = drawnEnds(line, size.runs);
+        const middle = k === middleOf(piece.sizes.length);
+        // There is one grain, whichever size is cut.
+        if (line.means === 'grain' && !middle) return;
+        strokes.push({
+          ...pen,
+          ...(line.means === 'grain' ? { layer: WORDS } : {}),
+          path: pathMove(linePath(a, b), onto),
+          closed: false,
+          belongs: { part: partOf(line, i) },
+        });
+        if (middle && wordsOf(line) !== '') {
+          const at = movePoint(lerp(a, b, 0.5), onto);
+          texts.push(written(wordsOf(line), { x: at.x, y: at.y + 1 }, 3));
+        }
+      });
     });
     const mid = { x: (box.minX + box.maxX) / 2 + onto.dx, y: (box.minY + box.maxY) / 2 + onto.dy };
     const cut = piece.fold === null ? `Cut ${piece.count}` : `Cut ${piece.count} on the fold`;
     for (const [row, text] of [piece.name, cut].entries()) {
       const size = row === 0 ? 6 : 4;
       const width = text.length * size * 0.5;
-      texts.push({
-        page: 0,
-        text,
-        at: { x: mid.x - width / 2, y: mid.y - row * 8 },
-        size,
-        angle: 0,
-        width,
-        layer: 'words',
-      });
+      texts.push(written(text, { x: mid.x - width / 2, y: mid.y - row * 8 }, size));
     }
     x += box.maxX - box.minX + ROOM;
     high = Math.max(high, box.maxY - box.minY);

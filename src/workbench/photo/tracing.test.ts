@@ -57,7 +57,7 @@ describe('corners', () => {
     const t = after(whole(), { act: 'open' }, { act: 'take-back' });
     expect(t.size).toMatchObject({ closed: false, clicks: { length: 3 } });
     const none = after(t, ...Array.from({ length: 5 }, (): TracingAct => ({ act: 'take-back' })));
-    expect(none.size).toEqual({ clicks: [], runs: [], closed: false });
+    expect(none.size).toEqual({ clicks: [], runs: [], closed: false, lines: [] });
   });
 
   it('of a closed outline stand: nothing is added, taken back or closed again', () => {
@@ -95,6 +95,48 @@ describe('lines that come from the worker', () => {
     const two = after(BEGUN, click(0, 0), click(100, 0));
     const one = traceOn(two, { act: 'take-back' });
     expect(traceOn(one, answer(two))).toBe(one);
+  });
+});
+
+describe('lines inside a piece', () => {
+  const hip: TracingAct = { act: 'line', means: 'hip' };
+  const set = after(whole(), hip, click(0, 40), click(100, 40));
+
+  it('are set end by end once the outline is closed, one after another', () => {
+    expect(set.size.lines).toEqual([
+      {
+        means: 'hip',
+        ends: [
+          { x: 0, y: 40 },
+          { x: 100, y: 40 },
+        ],
+      },
+    ]);
+    expect(set.line).toBeNull();
+    expect(isWhole(set)).toBe(true);
+    expect(traceOn(set, click(50, 50))).toBe(set);
+    const open = after(BEGUN, click(0, 0));
+    expect(traceOn(open, hip)).toBe(open);
+  });
+
+  it('are given up, moved by an end and taken away', () => {
+    const given = after(whole(), hip, click(0, 40), { act: 'line', means: null }, click(100, 40));
+    expect(given.size.lines).toEqual([]);
+    const moved = traceOn(set, { act: 'move-line', line: 0, end: 1, to: { x: 100, y: 42 } });
+    expect(moved.size.lines[0]!.ends[1]).toEqual({ x: 100, y: 42 });
+    expect(traceOn(moved, { act: 'drop-line', line: 0 }).size.lines).toEqual([]);
+  });
+
+  it('go along to the next size: what lies on the outline with it, what lies within stays', () => {
+    const grain = after(set, { act: 'line', means: 'grain' }, click(50, 30), click(50, 70));
+    const [hips, grains] = larger(grain, 110).size.lines;
+    expect(hips!.ends[1].x).toBeCloseTo(110, 6);
+    expect(hips!.ends[1].y).toBeCloseTo(44, 6);
+    expect(grains!.ends).toEqual([
+      { x: 50, y: 30 },
+      { x: 50, y: 70 },
+    ]);
+    expect(traceOn(larger(grain, 110), { act: 'next-piece' }).size.lines).toEqual([]);
   });
 });
 

@@ -1,5 +1,6 @@
 import type { Click, Traced } from '../../exchange/index.ts';
 import { distance, type Point } from '../../geometry/index.ts';
+import { carried, type InsideLine } from './inside-line.ts';
 import type { TracedPiece, TracedSize } from './traced-piece.ts';
 
 /** How far a hand has come in tracing a picture: pieces that are done, sizes of the one under way, the outline being clicked. */
@@ -20,13 +21,15 @@ export interface Tracing {
   readonly straight: boolean;
   /** The run of this piece that lies on the fold. */
   readonly fold: number | null;
+  /** The line inside the piece that is being set, and its first end once that is; null: none. */
+  readonly line: { readonly means: string; readonly from: Point | null } | null;
   readonly pieceName: string;
   readonly count: number;
   /** What happened last, where it needs saying. */
   readonly said: string;
 }
 
-const FRESH: TracedSize = { clicks: [], runs: [], closed: false };
+const FRESH: TracedSize = { clicks: [], runs: [], closed: false, lines: [] };
 /** A click so near the first corner closes the outline, mm. */
 const CLOSE_MM = 6;
 /** Fewer corners enclose nothing. */
@@ -42,6 +45,7 @@ export const BEGUN: Tracing = {
   names: ['1'],
   straight: true,
   fold: null,
+  line: null,
   pieceName: 'Piece 1',
   count: 2,
   said: '',
@@ -56,6 +60,10 @@ export type TracingAct =
   | { readonly act: 'take-back' }
   | { readonly act: 'move'; readonly corner: number; readonly to: Point }
   | { readonly act: 'straight'; readonly straight: boolean }
+  /** A line inside the closed outline is to be set, end by end; null: not after all. */
+  | { readonly act: 'line'; readonly means: string | null }
+  | { readonly act: 'move-line'; readonly line: number; readonly end: 0 | 1; readonly to: Point }
+  | { readonly act: 'drop-line'; readonly line: number }
   | { readonly act: 'fold'; readonly run: number | null }
   | { readonly act: 'call-size' | 'call-piece'; readonly name: string }
   | { readonly act: 'count'; readonly count: number }
@@ -92,7 +100,7 @@ export function traceOn(t: Tracing, a: TracingAct): Tracing {
     case 'close':
       return canClose(t) ? closed(t) : t;
     case 'open':
-      return t.size.closed ? outlined(t, t.size.clicks, false) : t;
+      return t.size.closed ? { ...outlined(t, t.size.clicks, false), line: null } : t;
     case 'take-back':
       return t.size.closed || t.size.clicks.length === 0 ? t : outlined(t, t.size.clicks.slice(0, -1), false);
     case 'move': {
@@ -102,6 +110,18 @@ export function traceOn(t: Tracing, a: TracingAct): Tracing {
     }
     case 'straight':
       return { ...t, straight: a.straight };
+    case 'line':
+      return t.size.closed
+        ? { ...t, line: a.means === null ? null : { means: a.means, from: null }, said: '' }
+        : t;
+    case 'move-line': {
+      const line = t.size.lines[a.line];
+      if (!line) return t;
+      const ends = line.ends.with(a.end, a.to) as unknown as InsideLine['ends'];
+      return withLines(t, t.size.lines.with(a.line, { ...line, ends }));
+    }
+    case 'drop-line':
+      return withLines(t, t.size.lines.toSpliced(a.line, 1));
     case 'fold':
       // What lies on the fold is cut once as a rule.
       return { ...t, fold: a.run, count: a.run === null ? t.count : 1 };
@@ -136,8 +156,19 @@ const outlined = (t: Tracing, clicks: readonly Click[], isClosed: boolean): Trac
   fold: t.fold !== null && t.fold >= clicks.length ? null : t.fold,
 });
 
+const withLines = (t: Tracing, lines: readonly InsideLine[]): Tracing => ({
+  ...t,
+  size: { ...t.size, lines },
+});
+
+/** One end of the line inside that is being set, then the other. */
+function lineClicked(t: Tracing, { means, from }: NonNullable<Tracing['line']>, at: Point): Tracing {
+  if (!from) return { ...t, line: { means, from: at } };
+  return { ...withLines(t, [...t.size.lines, { means, ends: [from, at] }]), line: null };
+}
+
 function clicked(t: Tracing, at: Point): Tracing {
-  if (t.size.closed) return t;
+  if (t.size.closed) return t.line ? lineClicked(t, t.line, at) : t;
   const quiet = { ...t, said: '' };
   const first = t.size.clicks[0];
   if (first && canClose(t) && distance(first.at, at) < CLOSE_MM) return closed(quiet);
@@ -154,8 +185,10 @@ function nextSize(
 ): Tracing {
   if (outline !== t.outline || !isWhole(t) || (t.inwards !== null && t.inwards !== inwards)) return t;
   const done = [...t.done, t.size];
+  const lines = t.size.lines.map((line) => carried(line, t.size.runs, t.size.clicks, clicks));
   return {
-    ...outlined(t, clicks, true),
+    ...outlined(withLines(t, lines), clicks, true),
+    line: null,
     outline: t.outline + 1,
     done,
     inwards,
@@ -182,6 +215,7 @@ const nextPiece = (t: Tracing): Tracing => ({
   settled: true,
   outline: t.outline + 1,
   fold: null,
+  line: null,
   pieceName: `Piece ${t.pieces.length + 2}`,
   said: 'Click round the next piece.',
 });
