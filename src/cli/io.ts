@@ -1,4 +1,5 @@
 import type { Proposal } from '../exchange/index.ts';
+import type { Tell } from '../garment/index.ts';
 import type { Hand } from '../layout/index.ts';
 import type { ReadJob } from './read-apart.ts';
 
@@ -19,6 +20,8 @@ export interface Io {
   readonly out: (text: string) => void;
   /** Messages. */
   readonly err: (text: string) => void;
+  /** A translation of the program's own words; English when not said. */
+  readonly letters?: Tell['letters'];
   /** The day, ISO, for documents and prints. */
   readonly today: () => string;
   /** Milliseconds that pass, for work bounded in time. */

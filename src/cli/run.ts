@@ -1,9 +1,9 @@
 import { parseArgs } from 'node:util';
-import { InputError, nearestWord, tellIn } from '../garment/index.ts';
+import { InputError, nearestWord, tellError, tellIn, type Tell } from '../garment/index.ts';
 import { createPipeline } from '../pipeline/index.ts';
 import { helpAll, helpVerb } from './help.ts';
 import type { Io } from './io.ts';
-import { choiceOption } from './option.ts';
+import { choiceOption, textOption } from './option.ts';
 import { saidJson } from './said.ts';
 import { UsageError, type Answer, type Options, type Verb } from './verb.ts';
 import { VERBS } from './verbs.ts';
@@ -33,8 +33,22 @@ function parse(verb: Verb, argv: readonly string[]): { words: readonly string[];
 
 const UNITS = ['in', 'cm', 'both'] as const;
 
+/** How this face says things: in the unit that was typed, else as the person reads, else in both. */
+function tellFor(asked: string | undefined, show: Answer['show'], { letters }: Io): Tell {
+  const tell = tellIn(UNITS.find((unit) => unit === asked) ?? show ?? 'both');
+  return letters ? { ...tell, letters } : tell;
+}
+
+/** The unit asked for, by words that may not hold together otherwise. */
+function unitTyped(argv: readonly string[]): string | undefined {
+  const at = argv.lastIndexOf('--units');
+  return at === -1
+    ? argv.find((word) => word.startsWith('--units='))?.slice('--units='.length)
+    : argv[at + 1];
+}
+
 function report(answer: Answer, options: Options, io: Io): number {
-  const tell = tellIn(choiceOption(options, 'units', UNITS) ?? answer.show ?? 'both');
+  const tell = tellFor(textOption(options, 'units'), answer.show, io);
   if (options['json'] === true) io.out(`${JSON.stringify(saidJson(answer.json, tell), null, 2)}\n`);
   else io.out(`${typeof answer.text === 'string' ? answer.text : answer.text(tell)}\n`);
   const findings = tellFindings(answer.findings, tell);
@@ -73,16 +87,19 @@ async function obey(argv: readonly string[], io: Io): Promise<number> {
  * @param argv the words after `pintrue` @returns the exit code (`EXIT`)
  */
 export async function runCli(argv: readonly string[], io: Io): Promise<number> {
+  const tell = tellFor(unitTyped(argv), undefined, io);
   try {
     return await obey(argv, io);
   } catch (error) {
     if (error instanceof UsageError) {
       const verb = VERBS.find((v) => v.name === argv[0]);
-      io.err(`${error.message}\n${(verb?.usage ?? []).map((u) => `usage: pintrue ${u}\n`).join('')}`);
+      io.err(
+        `${tellError(error, tell)}\n${(verb?.usage ?? []).map((u) => `usage: pintrue ${u}\n`).join('')}`,
+      );
       return EXIT.input;
     }
     if (error instanceof InputError) {
-      io.err(`${error.message}\n`);
+      io.err(`${tellError(error, tell)}\n`);
       return EXIT.input;
     }
     io.err(

@@ -1,5 +1,15 @@
 import type { ParseArgsConfig } from 'node:util';
-import type { Body, Finding, Tell } from '../garment/index.ts';
+import {
+  called,
+  renderPhrase,
+  t,
+  TELL_BOTH,
+  ToldError,
+  type Body,
+  type Finding,
+  type Phrase,
+  type Tell,
+} from '../garment/index.ts';
 import type { Pipeline } from '../pipeline/index.ts';
 import type { Io } from './io.ts';
 
@@ -39,9 +49,10 @@ export interface Verb {
 }
 
 /** A command line that can't be understood. Exit 2, with the verb's usage. */
-export class UsageError extends Error {
-  constructor(message: string) {
-    super(message);
+export class UsageError extends ToldError {
+  constructor(message: Phrase | string) {
+    const phrase = typeof message === 'string' ? t`${called(message)}` : message;
+    super(renderPhrase(phrase, TELL_BOTH), phrase);
     this.name = 'UsageError';
   }
 }

@@ -1,4 +1,8 @@
-import type { FindingValues } from './words/table.ts';
+import { ToldError } from './told-error.ts';
+import { called, listOf, t, type Phrase } from './words/phrase.ts';
+import { renderPhrase } from './words/render-phrase.ts';
+import { phraseOf, type FindingValues, type WordsTable } from './words/table.ts';
+import { TELL_BOTH } from './words/tell.ts';
 
 /** Where in the caller's input: file, CSV row and column (counted from 1, as a spreadsheet shows them) or a JSON path such as `pieces[2].edges[0].path`. */
 export interface InputPlace {
@@ -14,38 +18,55 @@ export interface InputPlace {
 export interface InputProblem {
   readonly code: string;
   readonly where: InputPlace;
-  readonly message: string;
+  /** What is wrong and what to do. A bare text is said as it is, in whatever language it was written. */
+  readonly message: Phrase | string;
   /** What its sentence says, where a room's table of words makes it. */
   readonly values?: FindingValues;
 }
 
-/** The place in words: `sizes.csv, row 3, column 2 (value)`. Empty when nothing is known. */
-function sayPlace(where: InputPlace): string {
-  const parts: string[] = [];
-  if (where.file !== undefined) parts.push(where.file);
-  if (where.row !== undefined) parts.push(`row ${where.row}`);
-  if (where.column !== undefined)
-    parts.push(`column ${where.column}${where.field !== undefined ? ` (${where.field})` : ''}`);
-  if (where.path !== undefined) parts.push(where.path === '' ? 'the whole document' : where.path);
-  return parts.join(', ');
+/** Makes a room's problems. The compiler asks of each code the values that its sentence says. */
+export const problemMaker =
+  <T extends WordsTable>(table: T) =>
+  <C extends keyof T & string>(code: C, where: InputPlace, ...[values]: Parameters<T[C]>): InputProblem => ({
+    code,
+    where,
+    message: phraseOf(table, code, values),
+    ...(values === undefined ? {} : { values }),
+  });
+
+/** The place in words: `sizes.csv, row 3, column 2 (value)`. Nothing when nothing is known. */
+function placePhrase({ file, row, column, field, path }: InputPlace): Phrase | null {
+  const parts = [
+    file === undefined ? null : t`${called(file)}`,
+    row === undefined ? null : t`row ${row}`,
+    column === undefined ? null : t`column ${column}${field === undefined ? null : t` (${called(field)})`}`,
+    path === undefined ? null : path === '' ? t`the whole document` : t`${called(path)}`,
+  ].filter((part) => part !== null);
+  return parts.length === 0 ? null : t`${listOf(parts)}`;
 }
 
-function sayProblem(problem: InputProblem): string {
-  const place = sayPlace(problem.where);
-  return place === '' ? problem.message : `${place}: ${problem.message}`;
+function problemPhrase({ where, message }: InputProblem): Phrase {
+  const place = placePhrase(where);
+  const said = typeof message === 'string' ? t`${called(message)}` : message;
+  return place === null ? said : t`${place}: ${said}`;
 }
+
+/** Every problem on a line of its own. */
+const problemsPhrase = (problems: readonly InputProblem[]): Phrase =>
+  problems.map(problemPhrase).reduce((all, one) => t`${all}\n${one}`);
 
 /**
  * Input that cannot be used. Thrown at the doors only, with every problem found there (a table is read to its end
  * so that a person mends it in one go); `code` and `where` are the first one's. Nothing has been saved when it is thrown.
  */
-export class InputError extends Error {
+export class InputError extends ToldError {
   readonly code: string;
   readonly where: InputPlace;
   readonly problems: readonly InputProblem[];
 
   constructor(first: InputProblem, more: readonly InputProblem[] = []) {
-    super([first, ...more].map(sayProblem).join('\n'));
+    const phrase = problemsPhrase([first, ...more]);
+    super(renderPhrase(phrase, TELL_BOTH), phrase);
     this.name = 'InputError';
     this.code = first.code;
     this.where = first.where;

@@ -5,9 +5,7 @@ import {
   InputError,
   len,
   phraseOf,
-  renderPhrase,
   t,
-  TELL_BOTH,
   type FindingValues,
   type Phrase,
   type ValuesOf,
@@ -37,8 +35,7 @@ export function paperProblem<C extends Code>(
   values: ValuesOf<typeof PAPER_WORDS, C>,
 ): InputError {
   const said = values as FindingValues;
-  const message = renderPhrase(phraseOf(PAPER_WORDS, code, said), TELL_BOTH);
-  return new InputError({ code, where: { field }, message, values: said });
+  return new InputError({ code, where: { field }, message: phraseOf(PAPER_WORDS, code, said), values: said });
 }
 
 export const paperFinding = findingMaker(PAPER_WORDS);

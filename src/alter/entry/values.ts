@@ -1,15 +1,14 @@
-import { called, InputError, renderPhrase, t, TELL_BOTH } from '../../garment/index.ts';
+import { called, InputError, t } from '../../garment/index.ts';
 import type { Finding, InputProblem, ParamValue, Phrase } from '../../garment/index.ts';
 import type { Alteration, Param, Values } from './alteration.ts';
 import { alterFinding, ALTER_WORDS, type Amount, type BadParameter } from '../words/words-table.ts';
 
-/** A problem with one parameter; its sentence in both units, its values for whoever knows the unit. */
 function bad(alteration: Alteration, param: string, what: BadParameter): InputProblem {
   const values = { ...of(alteration, param), bad: what };
   return {
     code: 'bad-parameter',
     where: { path: `params.${param}`, field: param },
-    message: renderPhrase(ALTER_WORDS['bad-parameter'](values), TELL_BOTH),
+    message: ALTER_WORDS['bad-parameter'](values),
     values,
   };
 }

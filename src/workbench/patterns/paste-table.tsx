@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import { InputError, readPlainTable, type SizeChart } from '../../garment/index.ts';
+import { InputError, readPlainTable, tellError, tellIn, type SizeChart } from '../../garment/index.ts';
 import { usualUnit } from '../station/usual-unit.ts';
 import { go, hrefTo } from '../station/route.ts';
 import { store } from '../store/use-store.ts';
@@ -91,7 +91,7 @@ function read(text: string, unit: 'in' | 'cm'): { chart: SizeChart | null; why: 
   try {
     return { chart: readPlainTable(text, unit), why: null };
   } catch (error) {
-    if (error instanceof InputError) return { chart: null, why: error.message };
+    if (error instanceof InputError) return { chart: null, why: tellError(error, tellIn(unit)) };
     throw error;
   }
 }
