@@ -213,7 +213,7 @@ export const OBSERVABLES: readonly Observable[] = [
       if (seen.direction === 'low' || seen.direction === 'high') {
         return {
           entry: 'bust-point',
-          params: { up: -sign(seen, 'low') * seen.centre, out: 0 },
+          params: { up: sign(seen, 'low') * seen.centre, out: 0 },
           why: t`The darts point too ${keyWord('direction', seen.direction)}.`,
         };
       }

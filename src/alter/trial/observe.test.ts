@@ -157,3 +157,10 @@ describe('observations become alterations', () => {
     }
   });
 });
+
+describe('which way', () => {
+  it('raises the bust point of a garment whose bust point lies too low on the body', () => {
+    const [p] = observe([seen('bust', 'front', 'low', 12, 0)], BODICE);
+    expect(p!.step).toMatchObject({ entry: 'bust-point', params: { up: 12 } });
+  });
+});
