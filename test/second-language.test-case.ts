@@ -9,7 +9,7 @@ import {
   type Phrase,
   type Tell,
 } from '../src/garment/index.ts';
-import { EVIDENCE_WORDS } from '../src/exchange/index.ts';
+import { EVIDENCE_WORDS, REFUSAL_WORDS } from '../src/exchange/index.ts';
 import { ROOM_WORDS } from '../src/pipeline/index.ts';
 
 /**
@@ -50,8 +50,8 @@ const bare = (phrase: Phrase, unit: 'in' | 'cm'): string[] =>
 export const drawnTexts = (svg: string): string[] =>
   [...svg.matchAll(/<(text|title)\b[^>]*>([^<]*)</g)].map((m) => m[2]!);
 
-/** All tables: the sentences of findings, and why a reader took a thing so. */
-export const ALL_WORDS = [...ROOM_WORDS, EVIDENCE_WORDS];
+/** All tables: the sentences of findings, why a reader took a thing so, and why a file is of no use. */
+export const ALL_WORDS = [...ROOM_WORDS, EVIDENCE_WORDS, REFUSAL_WORDS];
 export const words = Object.assign({}, ...ALL_WORDS) as Record<string, (values: never) => Phrase>;
 export const sentenceOf = (code: string, values: FindingValues): Phrase => phraseOf(words, code, values);
 

@@ -136,7 +136,6 @@ const VALUES: FindingValues = {
   beside: 'anyone',
   what: 'dart',
   file: 'a.pdf',
-  complaint: 'x',
   block: 'b',
   kind: 'HATCH',
   letters: ['Ω'],
@@ -162,6 +161,11 @@ const sampled = (code: string): FindingValues =>
 
 /** Rows in which a name means something else, or whose other way of saying it is to be seen too. */
 const OF_CODE: Readonly<Record<string, FindingValues>> = {
+  'file-damaged': { at: { line: 3, column: 7 } },
+  'svg-damaged': { at: 'end' },
+  'file-counts': { counted: 'points' },
+  'rule-steps': { sizes: 2 },
+  'dxf-line': { line: 7, what: t`a number should stand here.` },
   'sleeve-tight': { short: 12 },
   'units-doubtful': { long: 12 },
   'strip-too-wide': { long: 12 },

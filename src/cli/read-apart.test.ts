@@ -1,6 +1,7 @@
 // Threads that misbehave as a damaged file might make a reader do: they never end, fill the memory, or fail where nobody waits.
 import { describe, expect, it } from 'vitest';
 import { ReadError } from '../exchange/index.ts';
+import { t } from '../garment/index.ts';
 import { readApart } from './read-apart.ts';
 
 const thread = (code: string): URL => new URL(`data:text/javascript,${encodeURIComponent(code)}`);
@@ -33,11 +34,13 @@ describe('a reader in a thread of its own', () => {
     await expect(readApart(says({ kind: 'read', proposal: { name: 'x' } }), job)).resolves.toEqual({
       name: 'x',
     });
+    await expect(readApart(says({ kind: 'dxf', line: 7, what: t`no number` }), job)).rejects.toMatchObject({
+      name: 'DxfError',
+      line: 7,
+      message: 'In line 7: no number',
+    });
     await expect(
-      readApart(says({ kind: 'dxf', line: 7, message: 'line 7: no number' }), job),
-    ).rejects.toMatchObject({ name: 'DxfError', line: 7, message: 'line 7: no number' });
-    await expect(
-      readApart(says({ kind: 'refused', code: 'locked', where: 'a', message: 'm' }), job),
+      readApart(says({ kind: 'refused', code: 'locked', where: 'a', phrase: t`m` }), job),
     ).rejects.toMatchObject({ code: 'locked', message: 'm' });
   });
 });

@@ -1,5 +1,13 @@
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
-import { DxfError, READ_LIMITS, ReadError, readFile, type Proposal } from '../exchange/index.ts';
+import {
+  DxfError,
+  READ_LIMITS,
+  ReadError,
+  readFile,
+  REFUSAL_WORDS,
+  type Proposal,
+} from '../exchange/index.ts';
+import type { Phrase } from '../garment/index.ts';
 
 /** What is read, by whom it is asked. */
 export interface ReadJob {
@@ -15,9 +23,9 @@ type Told =
       readonly kind: 'refused';
       readonly code: ReadError['code'];
       readonly where: string;
-      readonly message: string;
+      readonly phrase: Phrase;
     }
-  | { readonly kind: 'dxf'; readonly line: number; readonly message: string };
+  | { readonly kind: 'dxf'; readonly line: number; readonly what: Phrase };
 
 /** A file made to hurt may fill this and no more, MB. */
 const MOST_MB = 900;
@@ -61,24 +69,21 @@ export function readApart(
       const { user, system } = process.cpuUsage(used);
       const spent = Math.max((user + system) / 1000, (performance.now() - start) / BUSY);
       if (spent > time + GRACE_MS)
-        end(() =>
-          reject(new ReadError('too-slow', name, `${name} takes too long to read; it was given up.`)),
-        );
+        end(() => reject(new ReadError('too-slow', name, REFUSAL_WORDS['file-slow']({ file: name }))));
     }, LOOK_MS);
     worker.on('message', (told: Told) =>
       end(() => {
         if (told.kind === 'read') resolve(told.proposal);
-        else if (told.kind === 'dxf')
-          reject(new DxfError(told.message.replace(/^line \d+: /, ''), told.line));
-        else reject(new ReadError(told.code, told.where, told.message));
+        else if (told.kind === 'dxf') reject(new DxfError(told.what, told.line));
+        else reject(new ReadError(told.code, told.where, told.phrase));
       }),
     );
     worker.on('error', (error: NodeJS.ErrnoException) =>
       end(() =>
         reject(
           error.code === 'ERR_WORKER_OUT_OF_MEMORY'
-            ? new ReadError('too-large', name, `${name} needs more than ${megabytes} MB of memory to read.`)
-            : new ReadError('damaged', name, `${name} is damaged: ${error.message}`),
+            ? new ReadError('too-large', name, REFUSAL_WORDS['file-memory']({ file: name, megabytes }))
+            : new ReadError('damaged', name, REFUSAL_WORDS['file-broken']({ file: name })),
         ),
       ),
     );
@@ -100,10 +105,10 @@ export function serveReading(): boolean {
           kind: 'refused',
           code: error.code,
           where: error.where,
-          message: error.message,
+          phrase: error.phrase,
         } satisfies Told);
       else if (error instanceof DxfError)
-        port.postMessage({ kind: 'dxf', line: error.line, message: error.message } satisfies Told);
+        port.postMessage({ kind: 'dxf', line: error.line, what: error.what } satisfies Told);
       else throw error;
     },
   );

@@ -31,4 +31,5 @@ export * from './photo/index.ts';
 export { writePdf } from './write/pdf-text.ts';
 export type { PdfAbout, PdfPage, PdfStroke, PdfWords } from './write/pdf-text.ts';
 export { EVIDENCE_WORDS } from './words/evidence-table.ts';
+export { REFUSAL_WORDS } from './words/refusal-table.ts';
 export { EXCHANGE_WORDS } from './words/words-table.ts';

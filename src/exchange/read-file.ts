@@ -6,6 +6,7 @@ import { recognise } from './find/recognise.ts';
 import type { RecogniseOptions } from './find/recognise.ts';
 import { readPdf } from './read/pdf/read.ts';
 import { readSvg } from './read/svg/read.ts';
+import { REFUSAL_WORDS as NO } from './words/refusal-table.ts';
 
 /** How PNG, JPEG, GIF and the two kinds of TIFF begin, as single-byte letters. */
 const PICTURES = ['\u0089PNG', '\u00FF\u00D8', 'GIF8', 'II*', 'MM\u0000'];
@@ -22,7 +23,8 @@ export async function readDrawing(
   options: RecogniseOptions = {},
 ): Promise<Drawing> {
   const named = { ...options, name };
-  if (bytes.length === 0) throw new ReadError('empty', name, `${name} is empty.`);
+  const of = { file: name };
+  if (bytes.length === 0) throw new ReadError('empty', name, NO['file-empty'](of));
   const head = new TextDecoder('latin1').decode(bytes.subarray(0, 4096));
   if (head.includes('%PDF-')) return readPdf(bytes, named);
   if (/<svg[\s>]|<!DOCTYPE svg|<\?xml/i.test(head) || /^(?:\uFEFF|\u00FE\u00FF|\u00FF\u00FE)/.test(head))
@@ -30,27 +32,15 @@ export async function readDrawing(
   if (/^\s*(?:999|0)\s*\r?\n/.test(head) || head.slice(0, 24).includes('Binary DXF'))
     return readDxf(bytes, name);
   if (PICTURES.some((start) => head.startsWith(start))) {
-    throw new ReadError(
-      'only-images',
-      name,
-      `${name} is a picture. Bring it in as a photograph or scan and trace it.`,
-    );
+    throw new ReadError('only-images', name, NO['is-picture'](of));
   }
   if (PACKED.some((start) => head.startsWith(start))) {
-    throw new ReadError(
-      'not-this-format',
-      name,
-      `${name} is packed or of an office program. Unpack it, or print it to a PDF, and bring that in.`,
-    );
+    throw new ReadError('not-this-format', name, NO['is-packed'](of));
   }
   if (/\.svgz?$/i.test(name) && head.startsWith('\u001F\u008B')) {
-    throw new ReadError(
-      'not-this-format',
-      name,
-      `${name} is a compressed SVG. Save it as plain SVG and bring that in.`,
-    );
+    throw new ReadError('not-this-format', name, NO['is-packed-svg'](of));
   }
-  throw new ReadError('not-this-format', name, `${name} is no PDF, SVG or DXF.`);
+  throw new ReadError('not-this-format', name, NO['is-no-drawing'](of));
 }
 
 /** Reads a file and proposes pieces, sizes and seams. Throws as `readDrawing` and `recognise` do. */

@@ -5,6 +5,7 @@ import {
   proposalSummary,
   REQUIRED_ASKS,
   ReadError,
+  REFUSAL_WORDS,
   type Asks,
   type Corrections,
   type Proposal,
@@ -16,6 +17,7 @@ import {
   middleOf,
   PIECE_NAMES,
   renderPhrase,
+  TELL_BOTH,
   tellIn,
   writePattern,
   type Phrase,
@@ -53,7 +55,8 @@ async function propose({ options, io }: Call, file: string): Promise<Proposal> {
       throw new InputError({
         code: 'dxf',
         where: { file, ...(error.line > 0 ? { row: error.line } : {}) },
-        message: error.message,
+        // The place stands before it already.
+        message: renderPhrase(REFUSAL_WORDS['dxf-line']({ line: 0, what: error.what }), TELL_BOTH),
       });
     throw error;
   }

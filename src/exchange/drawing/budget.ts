@@ -1,9 +1,12 @@
+import { renderPhrase, TELL_BOTH, ToldError, type Phrase } from '../../garment/index.ts';
+import { REFUSAL_WORDS as NO, type Counted } from '../words/refusal-table.ts';
+
 /**
  * Readers meet files that are damaged or made to hurt. Each spends from a budget: bytes, lines, points, depth, time.
  * When it is used up the reader stops and says which part was too much; it never hangs.
  */
 
-/** Why a file could not be read; `message` is for the person. */
+/** Why a file could not be read; the sentence is the error's own. */
 export type ReadProblem =
   | 'empty'
   | 'not-this-format'
@@ -18,12 +21,12 @@ export type ReadProblem =
   | 'wrong-correction';
 
 /** Thrown at the readers' doors: the file as a whole is of no use, and why. */
-export class ReadError extends Error {
+export class ReadError extends ToldError {
   readonly code: ReadProblem;
-  /** File name, page or line. */
+  /** File name. */
   readonly where: string;
-  constructor(code: ReadProblem, where: string, message: string) {
-    super(message);
+  constructor(code: ReadProblem, where: string, phrase: Phrase) {
+    super(renderPhrase(phrase, TELL_BOTH), phrase);
     this.name = 'ReadError';
     this.code = code;
     this.where = where;
@@ -75,7 +78,7 @@ export interface Budget {
   readonly name: string;
   readonly limits: ReadLimits;
   /** Takes `amount` of the kind, or throws `too-large`. Also looks at the clock and the signal now and then. */
-  spend(kind: 'strokes' | 'points' | 'operations' | 'pages', amount: number): void;
+  spend(kind: Counted, amount: number): void;
   /** Throws `too-deep` beyond the depth bound. */
   depth(now: number): void;
   /** Throws `cancelled` or `too-slow`. */
@@ -85,30 +88,25 @@ export interface Budget {
   left(): number;
 }
 
-const WORDS = { strokes: 'lines', points: 'points', operations: 'drawing steps', pages: 'pages' } as const;
-
 /** Checks the size of the file and opens the budget. Throws `empty` or `too-large`. */
 export function openBudget(bytes: number, options: ReadOptions): Budget {
   const limits: ReadLimits = { ...READ_LIMITS, ...options.limits };
   const name = options.name ?? 'the file';
   const clock = options.clock ?? (() => performance.now());
   const start = clock();
-  if (bytes === 0) throw new ReadError('empty', name, `${name} is empty.`);
+  if (bytes === 0) throw new ReadError('empty', name, NO['file-empty']({ file: name }));
   if (bytes > limits.bytes) {
-    const mega = (n: number) => Math.round(n / 1e6);
-    throw new ReadError(
-      'too-large',
-      name,
-      `${name} has ${mega(bytes)} MB; more than ${mega(limits.bytes)} MB is not read.`,
-    );
+    const weighs = { megabytes: bytes / 1e6, most: limits.bytes / 1e6 };
+    throw new ReadError('too-large', name, NO['file-heavy']({ file: name, ...weighs }));
   }
   const spent = { strokes: 0, points: 0, operations: 0, pages: 0 };
   let sinceLook = 0;
   const left = () => limits.time - (clock() - start);
   const look = () => {
     sinceLook = 0;
-    if (options.signal?.aborted) throw new ReadError('cancelled', name, `Reading ${name} was cancelled.`);
-    if (left() < 0) throw new ReadError('too-slow', name, `${name} takes too long to read; it was given up.`);
+    if (options.signal?.aborted)
+      throw new ReadError('cancelled', name, NO['reading-stopped']({ file: name }));
+    if (left() < 0) throw new ReadError('too-slow', name, NO['file-slow']({ file: name }));
   };
   return {
     name,
@@ -121,7 +119,7 @@ export function openBudget(bytes: number, options: ReadOptions): Budget {
         throw new ReadError(
           'too-large',
           name,
-          `${name} has more than ${limits[kind]} ${WORDS[kind]}; that is more than any pattern needs.`,
+          NO['file-counts']({ file: name, most: limits[kind], counted: kind }),
         );
       }
       sinceLook += amount;
@@ -129,7 +127,7 @@ export function openBudget(bytes: number, options: ReadOptions): Budget {
     },
     depth(now) {
       if (now > limits.depth)
-        throw new ReadError('too-deep', name, `${name} nests more than ${limits.depth} deep.`);
+        throw new ReadError('too-deep', name, NO['file-nested']({ file: name, most: limits.depth }));
     },
     report(doing, done, total) {
       options.onProgress?.({ doing, done, total });

@@ -1,5 +1,6 @@
+import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
-import { MM_PER, renderPhrase, TELL_BOTH } from '../../garment/index.ts';
+import { MM_PER } from '../../garment/index.ts';
 import type { Finding } from '../../garment/index.ts';
 import { pathBox, pointsBox, ringContains } from '../../geometry/index.ts';
 import { ReadError, openBudget } from '../drawing/budget.ts';
@@ -83,7 +84,10 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     throw new ReadError(
       'no-lines',
       drawing.name,
-      `No closed outline was found in ${drawing.name}; there is nothing to take for a piece.${openOutlines(found.loose, []).length > 0 ? ` ${renderPhrase(CLOSE_BY_HAND, TELL_BOTH)}` : ''}`,
+      NO['no-closed-outline']({
+        file: drawing.name,
+        closeByHand: openOutlines(found.loose, []).length > 0 ? CLOSE_BY_HAND : null,
+      }),
     );
   const { nests: single, allowance, sewn } = withoutStitching(nests);
   if (allowance !== null) findings.push(sayDoubled(allowance));

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
 import type { Finding } from '../../garment/index.ts';
@@ -15,7 +16,7 @@ function scaleByBar(sheet: Drawing, scaleBy: string): ScaleFound {
     throw new ReadError(
       'wrong-correction',
       sheet.name,
-      `No line with its length of “${scaleBy}” written beside it was found in ${sheet.name}.`,
+      NO['no-such-line']({ file: sheet.name, said: scaleBy }),
     );
   const factor = length / bar.long;
   return {
@@ -118,19 +119,10 @@ function askedScale(sheet: Drawing, squares: readonly Square[], scaleBy: string)
     return { factor: bare, proven: false, evidence: SAY['scaled-bare']({ factor: bare }) };
   const length = lengthIn(scaleBy);
   if (length === null || !(length > 0)) {
-    throw new ReadError(
-      'wrong-correction',
-      name,
-      `“${scaleBy}” is no known length. Say for instance “100 mm square”, “4 in square” or “10 cm line”.`,
-    );
+    throw new ReadError('wrong-correction', name, NO['no-such-length']({ said: scaleBy }));
   }
   const nearest = squareMeant(sheet, squares, length);
-  if (!nearest)
-    throw new ReadError(
-      'wrong-correction',
-      name,
-      `No square was found in ${name} to scale by. Draw one beside words that say its length, or give a bare factor, such as 25.4 where the drawing is in inches.`,
-    );
+  if (!nearest) throw new ReadError('wrong-correction', name, NO['no-square']({ file: name }));
   const factor = length / ((nearest.wide + nearest.high) / 2);
   return {
     factor,

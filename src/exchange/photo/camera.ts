@@ -1,3 +1,5 @@
+import { renderPhrase, TELL_BOTH, ToldError, type Phrase } from '../../garment/index.ts';
+import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
 import type { Point } from '../../geometry/index.ts';
 import { leastSquares } from './linear.ts';
 
@@ -27,12 +29,13 @@ export interface OnLine {
   readonly to: Point;
 }
 
-/** The references given cannot fix the camera; the message says what is needed. */
-export class PhotoError extends Error {
+/** The picture or the references given cannot be used; the phrase says what is needed. */
+export class PhotoError extends ToldError {
   override readonly name = 'PhotoError';
+  constructor(phrase: Phrase) {
+    super(renderPhrase(phrase, TELL_BOTH), phrase);
+  }
 }
-
-const IN_LINE = 'The known places lie too nearly on one line; give at least four, no three of them in line.';
 
 function perspective(h: readonly number[], x: number, y: number): Point {
   const w = h[6]! * x + h[7]! * y + 1;
@@ -111,7 +114,7 @@ function firstPerspective(points: readonly { x: number; y: number; mm: Point }[]
     right.push(X, Y);
   }
   const h = leastSquares(rows, right);
-  if (!h) throw new PhotoError(IN_LINE);
+  if (!h) throw new PhotoError(NO['places-in-line']());
   return h.map((v, i) => (i < 6 ? v * size : v));
 }
 
@@ -153,8 +156,8 @@ export function fitCamera(
   known: readonly Known[],
   lines: readonly OnLine[] = [],
 ): Camera {
-  if (known.length < 4) throw new PhotoError(`Four known places are needed; there are ${known.length}.`);
-  if (!decides(known)) throw new PhotoError(IN_LINE);
+  if (known.length < 4) throw new PhotoError(NO['places-few']({ count: known.length }));
+  if (!decides(known)) throw new PhotoError(NO['places-in-line']());
   const { centre, radius } = pictureRound(width, height);
   const start = firstPerspective(
     known.map(({ photo, mm }) => ({

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
 import { MM_PER } from '../../garment/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 import { greyAt, type Grey } from './image.ts';
@@ -18,9 +19,7 @@ export function rectify(photo: Grey, camera: Camera, box: Box, mmPerPixel: numbe
   const width = Math.ceil((box.maxX - box.minX) / mmPerPixel);
   const height = Math.ceil((box.maxY - box.minY) / mmPerPixel);
   if (!(width > 0 && height > 0) || width * height > MOST_PIXELS) {
-    throw new PhotoError(
-      'That area at that fineness is too large a picture; take a smaller area or a coarser pixel.',
-    );
+    throw new PhotoError(NO['picture-large']());
   }
   const data = new Uint8ClampedArray(width * height);
   for (let row = 0; row < height; row++) {
@@ -33,9 +32,12 @@ export function rectify(photo: Grey, camera: Camera, box: Box, mmPerPixel: numbe
   return { image: { width, height, data }, box, mmPerPixel };
 }
 
+/** Dots per inch that a flatbed scan may have. */
+const DPI = { least: 30, most: 4800 };
+
 /** A flatbed scan at known dots per inch is flat already. */
 export function scanPlane(image: Grey, dpi: number): Plane {
-  if (!(dpi >= 30 && dpi <= 4800)) throw new PhotoError('A scan has between 30 and 4800 dots per inch.');
+  if (!(dpi >= DPI.least && dpi <= DPI.most)) throw new PhotoError(NO['scan-dots'](DPI));
   const mmPerPixel = MM_PER.in / dpi;
   return {
     image,

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
 import { add, cross, distance, scale, sub, type Point } from '../../geometry/index.ts';
 import { greyAt, type Grey } from './image.ts';
 import { PhotoError, pictureRound, throughLens, withoutLens, type Lens } from './camera.ts';
@@ -138,7 +139,7 @@ export function findSheet(image: Grey): FoundSheet {
   const threshold = lightThreshold(image);
   const patch = largestPatch(image, threshold);
   if (patch.length < 0.03 * image.width * image.height) {
-    throw new PhotoError('No light sheet stands out from its ground; drag the four corners by hand.');
+    throw new PhotoError(NO['no-sheet']());
   }
   const extreme = (score: (x: number, y: number) => number): Point => {
     let best = patch[0]!;
@@ -160,7 +161,7 @@ export function findSheet(image: Grey): FoundSheet {
   ];
   const sides = rough.map((a, i) => rim(image, a, rough[(i + 1) % 4]!, threshold));
   if (sides.some((s) => s.length < 10)) {
-    throw new PhotoError('The sheet has no four straight sides in the photo; drag the four corners by hand.');
+    throw new PhotoError(NO['sheet-crooked']());
   }
   // A lens bends the sides: where they meet is sought with that taken out.
   const lens = lensOf(image, sides);

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
 import { pointsBox } from '../../geometry/index.ts';
@@ -65,7 +66,7 @@ export function findAssembly(
   let best: Assembly | undefined;
   windows.forEach((window, i) => {
     if (options.signal?.aborted)
-      throw new ReadError('cancelled', drawing.name, `Putting ${drawing.name} together was cancelled.`);
+      throw new ReadError('cancelled', drawing.name, NO['joining-stopped']({ file: drawing.name }));
     options.onProgress?.({ doing: 'putting pages together', done: i, total: windows.length });
     const tried = tryWindow(drawing, tiles, pages, window, furniture, corrections);
     if (!best || tried.quality > best.quality + 0.02) best = tried;
@@ -168,11 +169,7 @@ function givenLayout(
     places.size !== cells.length ||
     new Set(own.map((cell) => cell.page)).size !== own.length
   ) {
-    throw new ReadError(
-      'wrong-correction',
-      name,
-      'Every page needs one place of its own: whole numbers from 0, and only pages with lines on them.',
-    );
+    throw new ReadError('wrong-correction', name, NO['pages-misplaced']());
   }
   return { cells: own, by: 'lines', quality: cellsQuality(own, x, y) };
 }

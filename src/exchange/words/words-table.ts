@@ -1,3 +1,4 @@
+import { faultWords, type Fault } from './refusal-table.ts';
 import { tellerWords, type Teller } from './evidence-table.ts';
 import {
   called,
@@ -45,8 +46,8 @@ export const EXCHANGE_WORDS = {
     t`${piece ? t`A piece` : t`All that is drawn`} would be ${len(long)} long: the units are doubtful. ${CHECK_LENGTH}`,
   'content-ignored': ({ file, what }: { file: string; what: string }) =>
     t`${called(file)} holds ${keyWord('content', what)}; they are ignored.`,
-  'file-damaged': ({ file, complaint }: { file: string; complaint: string }) =>
-    t`${called(file)} is damaged; what could be read was. ${called(complaint)}`,
+  'file-damaged': ({ file, at }: { file: string; at: Fault }) =>
+    t`${called(file)} is damaged; what could be read was. ${faultWords(at)} Compare what was found with the pattern.`,
   'dxf-no-outline': ({ block }: { block: string }) =>
     t`Block "${called(block)}" has no outline on layer ${1} and was left out.`,
   'dxf-loose-lines': () => t`Lines outside of any block were left out.`,

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../../words/refusal-table.ts';
 import type { Point } from '../../../geometry/index.ts';
 import { DXF_BOUNDS, DxfError, type Pair } from './pairs.ts';
 import { penOf, readTables, type DxfPen, type DxfTables } from './pens.ts';
@@ -187,7 +188,7 @@ function entities(
   const out: Entity[] = [];
   const spend = (points: readonly unknown[], line: number) => {
     budget.points -= points.length;
-    if (budget.points < 0) throw new DxfError('the file has too many points to read', line);
+    if (budget.points < 0) throw new DxfError(NO['dxf-points']({ blocks: false }), line);
   };
   const skip = (kind: string): void => void skipped.set(kind, (skipped.get(kind) ?? 0) + 1);
   for (let i = 0; i < list.length; i++) {
@@ -312,6 +313,6 @@ export function readEntities(pairs: readonly Pair[]): DxfFile {
     }
     i = end + 1;
   }
-  if (sections === 0) throw new DxfError('no section was found: is this a DXF file?', 0);
+  if (sections === 0) throw new DxfError(NO['dxf-no-section']());
   return { header, blocks, entities: loose, skipped, tables };
 }

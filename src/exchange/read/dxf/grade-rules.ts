@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../../words/refusal-table.ts';
 import { MM_PER } from '../../../garment/index.ts';
 import type { Point } from '../../../geometry/index.ts';
 import { DxfError } from './pairs.ts';
@@ -34,7 +35,7 @@ export function readGradeRules(text: string): GradeRules {
     else if (key === 'SAMPLE SIZE') sampleSize = said![2]!.trim();
     else if (key?.startsWith('RULE')) {
       const number = /(\d{1,6})\s*$/.exec(said![2]!);
-      if (!number) throw new DxfError('a rule has no number', i + 1);
+      if (!number) throw new DxfError(NO['rule-unnumbered'](), i + 1);
       current = [];
       rules.set(Number(number[1]), current);
     } else if (current && line.trim() !== '' && !/^\s*END/i.test(line)) {
@@ -43,10 +44,10 @@ export function readGradeRules(text: string): GradeRules {
       current.push(...pairs.map((m) => ({ x: Number(m[1]) * mm, y: Number(m[2]) * mm })));
     }
   });
-  if (sizes.length === 0) throw new DxfError('the rule table lists no sizes', 0);
+  if (sizes.length === 0) throw new DxfError(NO['rules-sizeless']());
   for (const [number, steps] of rules) {
     if (steps.length !== sizes.length) {
-      throw new DxfError(`rule ${number} has ${steps.length} steps for ${sizes.length} sizes`, 0);
+      throw new DxfError(NO['rule-steps']({ rule: number, steps: steps.length, sizes: sizes.length }));
     }
   }
   return { sizes, sampleSize, rules };

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../../words/refusal-table.ts';
 import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { exchangeFinding } from '../../words/words-table.ts';
 import { boxAround, pointsBox, polylinePath, type Point } from '../../../geometry/index.ts';
@@ -27,7 +28,7 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
   let points = 0;
   const spend = (more: number): void => {
     points += more;
-    if (points > DXF_BOUNDS.points) throw new DxfError('its blocks hold too many points to read', 0);
+    if (points > DXF_BOUNDS.points) throw new DxfError(NO['dxf-points']({ blocks: true }));
   };
   const place = (entities: readonly Entity[], at: Affine, depth: number, layer: string | null): void => {
     for (const one of entities) {
@@ -70,10 +71,9 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
   };
   const k = MM[unit];
   place(file.entities, [k, 0, 0, k, 0, 0], 0, null);
-  if (strokes.length === 0) throw new DxfError('no line was found in the file', 0);
+  if (strokes.length === 0) throw new DxfError(NO['dxf-no-line']());
   const box = boxAround(strokes.map((stroke) => pointsBox(stroke.path)));
-  if (!Number.isFinite(box.maxX - box.minX + box.maxY - box.minY))
-    throw new DxfError('a coordinate is too large to be a pattern', 0);
+  if (!Number.isFinite(box.maxX - box.minX + box.maxY - box.minY)) throw new DxfError(NO['dxf-far']());
   const used = new Set(strokes.map((stroke) => stroke.layer));
   return {
     format: 'dxf',

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../../words/refusal-table.ts';
 import { DxfError, type Pair } from './pairs.ts';
 
 /** One entity's own pairs: from after its `0 KIND` to before the next `0`. */
@@ -26,7 +27,7 @@ export function raws(pairs: readonly Pair[], from: number, to: number): Raw[] {
 export function number(pair: Pair): number {
   const value = Number(pair.value);
   if (pair.value === '' || !Number.isFinite(value)) {
-    throw new DxfError(`a number should stand here, but it says "${pair.value.slice(0, 40)}"`, pair.line + 1);
+    throw new DxfError(NO['dxf-no-number']({ says: pair.value.slice(0, 40) }), pair.line + 1);
   }
   return value;
 }

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../../words/refusal-table.ts';
 import { exchangeFinding } from '../../words/words-table.ts';
 import { MM_PER } from '../../../garment/index.ts';
 import type { Finding } from '../../../garment/index.ts';
@@ -185,8 +186,8 @@ export function styleOf(file: DxfFile): DxfStyle {
       exchangeFinding('units-doubtful', 'warning', {}, { long: Math.max(...spans), piece: true }),
     );
   }
-  if (!Number.isFinite(size)) throw new DxfError('a coordinate is too large to be a pattern', 0);
-  if (pieces.length === 0) throw new DxfError('no piece was found in the file', 0);
+  if (!Number.isFinite(size)) throw new DxfError(NO['dxf-far']());
+  if (pieces.length === 0) throw new DxfError(NO['dxf-no-piece']());
   return {
     name: value(styleTexts, /^STYLE NAME\s*:/i) || value(blockTexts, /^STYLE NAME\s*:/i),
     sampleSize: value(styleTexts, /^SAMPLE SIZE\s*:/i) || value(blockTexts, /^SAMPLE SIZE\s*:/i),

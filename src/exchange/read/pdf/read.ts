@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO } from '../../words/refusal-table.ts';
 import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { exchangeFinding } from '../../words/words-table.ts';
 import { MM_PER } from '../../../garment/index.ts';
@@ -27,8 +28,7 @@ const MM_PER_POINT = MM_PER.in / 72;
 export async function readPdf(bytes: Uint8Array, options: ReadOptions = {}): Promise<Drawing> {
   const budget = openBudget(bytes.length, options);
   const { name } = budget;
-  if (!startsAsPdf(bytes))
-    throw new ReadError('not-this-format', name, `${name} is not a PDF: it does not begin like one.`);
+  if (!startsAsPdf(bytes)) throw new ReadError('not-this-format', name, NO['pdf-start']({ file: name }));
   const library = await pdfLibrary();
   return lettingGo(() => readWith(library, bytes, budget));
 }
@@ -121,15 +121,11 @@ async function readPages(
   const strokes = shownStrokes(lines, budget);
   if (strokes.length === 0) {
     if (findings.length === pages.length)
-      throw new ReadError('damaged', name, `${name} is damaged: no page of it could be read.`);
+      throw new ReadError('damaged', name, NO['pdf-no-page']({ file: name }));
     if (holdsPictures(bytes)) {
-      throw new ReadError(
-        'only-images',
-        name,
-        `${name} holds only pictures (a scan), no drawn lines. Bring it in as a photograph or scan instead and trace it.`,
-      );
+      throw new ReadError('only-images', name, NO['pdf-pictures']({ file: name }));
     }
-    throw new ReadError('no-lines', name, `${name} has no drawn lines.`);
+    throw new ReadError('no-lines', name, NO['no-drawn-lines']({ file: name }));
   }
   return {
     format: 'pdf',
@@ -207,22 +203,12 @@ async function inTime<T>(work: Promise<T>, budget: Budget): Promise<T> {
   }
 }
 
-function asReadError(error: unknown, name: string): unknown {
+function asReadError(error: unknown, name: string): ReadError {
   if (error instanceof ReadError) return error;
   const kind = error instanceof Error ? error.name : '';
   if (kind === 'PasswordException') {
-    return new ReadError(
-      'locked',
-      name,
-      `${name} is locked with a password. Save an unlocked copy with the password you were given, and bring that in.`,
-    );
+    return new ReadError('locked', name, NO['pdf-locked']({ file: name }));
   }
-  if (kind === 'InvalidPDFException' || kind === 'FormatError' || error instanceof Error) {
-    return new ReadError(
-      'damaged',
-      name,
-      `${name} is damaged: ${error instanceof Error ? error.message : String(error)}`,
-    );
-  }
-  return error;
+  // What the library says of it helps nobody who sews, and is in one language.
+  return new ReadError('damaged', name, NO['pdf-damaged']({ file: name }));
 }

@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO, type Fault } from '../../words/refusal-table.ts';
 import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { exchangeFinding } from '../../words/words-table.ts';
 import type { Finding, Phrase } from '../../../garment/index.ts';
@@ -66,8 +67,8 @@ export function readSvg(bytes: Uint8Array, options: ReadOptions = {}): Drawing {
   );
   const { name } = budget;
   if (out.strokes.length === 0) {
-    if (tree.complaint) throw new ReadError('damaged', name, `${name} is damaged: ${tree.complaint}`);
-    throw new ReadError('no-lines', name, `${name} has no drawn lines.`);
+    if (tree.fault) throw new ReadError('damaged', name, NO['svg-damaged']({ file: name, at: tree.fault }));
+    throw new ReadError('no-lines', name, NO['no-drawn-lines']({ file: name }));
   }
   return {
     format: 'svg',
@@ -78,7 +79,7 @@ export function readSvg(bytes: Uint8Array, options: ReadOptions = {}): Drawing {
     layers: [...out.layers.values()],
     ...structureFrom(tree),
     unitsFrom: size.unitsFrom,
-    findings: [...size.findings, ...ignoredFindings(out.ignored, tree.complaint, name)],
+    findings: [...size.findings, ...ignoredFindings(out.ignored, tree.fault, name)],
   };
 }
 
@@ -318,11 +319,11 @@ function sheetOf(root: SvgNode): {
   };
 }
 
-function ignoredFindings(ignored: ReadonlySet<string>, complaint: string, name: string): Finding[] {
+function ignoredFindings(ignored: ReadonlySet<string>, fault: Fault | null, name: string): Finding[] {
   const findings = [...ignored].map((what) =>
     exchangeFinding('content-ignored', 'note', {}, { file: name, what }),
   );
-  if (complaint) findings.push(exchangeFinding('file-damaged', 'warning', {}, { file: name, complaint }));
+  if (fault) findings.push(exchangeFinding('file-damaged', 'warning', {}, { file: name, at: fault }));
   return findings;
 }
 

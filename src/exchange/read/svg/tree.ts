@@ -1,3 +1,4 @@
+import { REFUSAL_WORDS as NO, type Fault } from '../../words/refusal-table.ts';
 import { SaxesParser } from 'saxes';
 import { ReadError } from '../../drawing/budget.ts';
 import type { Budget } from '../../drawing/budget.ts';
@@ -14,8 +15,8 @@ export interface SvgTree {
   readonly byId: ReadonlyMap<string, SvgNode>;
   /** All style sheets, in order. */
   readonly css: string;
-  /** First complaint of the parser, empty when the file is well formed. */
-  readonly complaint: string;
+  /** Where the file first stops being well formed; null when it is. */
+  readonly fault: Fault | null;
 }
 
 /** Their content is never looked at: it could run, fetch or draw something that is not a line. */
@@ -39,13 +40,14 @@ export function svgTree(text: string, budget: Budget): SvgTree {
   const { name } = budget;
   const byId = new Map<string, SvgNode>();
   let css = '';
-  let complaint = '';
+  let fault: Fault | null = null;
+  let ended = false;
   let root: SvgNode | undefined;
   const open: SvgNode[] = [];
   let deaf = 0;
   const parser = new SaxesParser({ xmlns: false, position: true });
-  parser.on('error', (error) => {
-    complaint ||= error.message;
+  parser.on('error', () => {
+    fault ??= ended ? 'end' : { line: parser.line, column: parser.column };
   });
   parser.on('opentag', (tag) => {
     budget.spend('operations', 1);
@@ -80,13 +82,14 @@ export function svgTree(text: string, budget: Budget): SvgTree {
     parser.write(text.slice(i, i + 65_536));
     budget.look();
   }
+  ended = true;
   parser.close();
-  if (!root) throw new ReadError('not-this-format', name, `${name} is not an SVG: it holds no elements.`);
+  if (!root) throw new ReadError('not-this-format', name, NO['svg-bare']({ file: name }));
   if (root.name !== 'svg')
     throw new ReadError(
       'not-this-format',
       name,
-      `${name} is not an SVG: its first element is “${root.name.slice(0, 40)}”.`,
+      NO['svg-other']({ file: name, element: root.name.slice(0, 40) }),
     );
-  return { root, byId, css, complaint };
+  return { root, byId, css, fault };
 }
