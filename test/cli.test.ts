@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EXIT, runCli, type Io } from '../src/cli/index.ts';
-import { InputError, readFitting, readPattern } from '../src/garment/index.ts';
+import { InputError, readFitting, readPattern, writePattern, type Pattern } from '../src/garment/index.ts';
+import { sample } from '../src/samples/index.ts';
 
 /** A world made of a few files; what a command wrote can be looked at. */
 function world(files: Record<string, string | Uint8Array> = {}) {
@@ -752,6 +753,62 @@ describe('what can’t be used is told with its place, exit 2, and nothing is wr
     expect(code).toBe(EXIT.input);
     expect(out).toBe('');
     expect(wrote).toEqual([]);
+  });
+});
+
+describe('pintrue roles', () => {
+  // A sample with one doubt put into it by hand, as the reader leaves one.
+  const doubted = (): Pattern => {
+    const pattern = sample('stage-bodice');
+    const [piece, ...rest] = pattern.pieces;
+    return { ...pattern, pieces: [{ ...piece!, unsure: true }, ...rest] };
+  };
+  const place = doubted().pieces[0]!.id;
+  const edge = doubted().pieces[0]!.edges[0]!.id;
+  const begun = async () => {
+    const it = world({ 'p.json': writePattern(doubted()), 'a.csv': ANNA });
+    await it.run('make', '--body', 'a.csv', '--pattern', 'p.json', '--out', 'f.json');
+    return it;
+  };
+  const codes = async ({ run }: ReturnType<typeof world>): Promise<string[]> =>
+    (await run('check', 'f.json', '--json'))
+      .json<{ findings: { code: string }[] }>()
+      .findings.map(({ code }) => code);
+
+  it('lists what pieces and edges are, and what is in doubt', async () => {
+    const { run } = await begun();
+    const { out, err } = await run('roles', 'f.json');
+    expect(out.split('\n').filter((line) => line.endsWith('in doubt'))).toHaveLength(1);
+    expect(out).toContain(`${place}/${edge}`);
+    expect(err).toContain('piece-unsure');
+  });
+
+  it('says it in the fitting’s own copy: the finding is gone', async () => {
+    const it = await begun();
+    expect(await codes(it)).toContain('piece-unsure');
+    expect((await it.run('roles', 'f.json', `${place}=right`, '--out', 'f.json')).code).toBe(EXIT.fine);
+    expect(await codes(it)).not.toContain('piece-unsure');
+    expect(readFitting(it.text('f.json')).pattern.pieces[0]!.role).toBe(doubted().pieces[0]!.role);
+  });
+
+  it('takes over what was said in the pattern since', async () => {
+    const it = await begun();
+    await it.run('roles', 'p.json', `${place}=side-front:front`, `${place}/${edge}=panel`, '--out', 'p.json');
+    await it.run('roles', 'f.json', '--from', 'p.json', '--out', 'f.json');
+    expect(await codes(it)).not.toContain('piece-unsure');
+    expect(readFitting(it.text('f.json')).pattern.pieces[0]!.role).toBe('side-front');
+  });
+
+  it.each([
+    ['front=sleve', 'did you mean sleeve'],
+    ['hat=sleeve', 'There is no piece "hat"'],
+    ['front', 'PIECE=ROLE'],
+  ])('refuses %s', async (word, message) => {
+    const it = await begun();
+    const { code, err } = await it.run('roles', 'f.json', word.replace('front', place), '--out', 'g.json');
+    expect(err).toContain(message);
+    expect(code).toBe(EXIT.input);
+    expect(it.wrote).not.toContain('g.json');
   });
 });
 

@@ -1,7 +1,7 @@
 // The A-line skirt drawn without roles and without words, and a drawing of fixtures/role-drawings: what the reader is not sure of (below 0.8, docs/formats.md) nobody answers.
 import { describe, expect, it } from 'vitest';
 import { checkRoles } from '../src/check/index.ts';
-import { putEdge, putPiece } from '../src/desk/index.ts';
+import { answersFrom, asTaken, putEdge, putPiece } from '../src/desk/index.ts';
 import { inDoubt, patternFrom, patternSheet, recognise, type Proposal } from '../src/exchange/index.ts';
 import { readRoleDrawing } from '../src/exchange/role-drawings.test-case.ts';
 import { readPattern, writePattern } from '../src/garment/index.ts';
@@ -70,6 +70,25 @@ describe('a doubt that nobody answered', () => {
     const edge = said.pieces.find((one) => one.id === piece.id)!.edges.find((one) => one.unsure)!;
     const after = putEdge(said, piece.id, edge.id, { role: 'attached' });
     expect(checkRoles(after.pieces).length).toBe(checkRoles(said.pieces).length - 1);
+  });
+
+  it('ends in a fitting as well when it is said there, or when what the page of the pattern says is taken over', () => {
+    const fitting = newFitting({ body: CAST[0]!, pattern, on: '2026-01-01' });
+    const doubts = (its: typeof pattern) =>
+      named(['piece-unsure', 'edge-unsure'], [...make({ ...fitting, pattern: its }).findings]);
+    const [known, other] = pattern.pieces.filter((one) => one.unsure && one.role);
+    const saidOf = (id: string, codes: ReturnType<typeof doubts>) =>
+      codes.filter(([code, where]) => code === 'piece-unsure' && where === id);
+    expect(saidOf(known!.id, doubts(pattern))).toHaveLength(1);
+    expect(saidOf(known!.id, doubts(asTaken(pattern, { piece: known!.id })))).toEqual([]);
+    const piece = putPiece(pattern, other!.id, { role: 'waistband', half: 'both' });
+    const edge = other!.edges.find((one) => one.unsure)!;
+    const said = putEdge(piece, other!.id, edge.id, { role: 'attached' });
+    const taken = answersFrom(pattern, said);
+    expect(doubts(taken)).toEqual(doubts(said));
+    expect(taken.pieces).toEqual(said.pieces);
+    expect(answersFrom(taken, said)).toBe(taken);
+    expect(answersFrom(taken, putPiece(said, other!.id, { role: 'front' }))).toBe(taken);
   });
 
   it('is none where the person answered while bringing it in, and stays where it was left open', () => {

@@ -31,7 +31,7 @@ const worn = (half: PieceHalf | null, name: string): Phrase | null =>
     : null;
 
 /** What has to be done about a guess, and why. */
-const SAY_IT = t`Alterations look for pieces and edges by what they are: look, and say it on the page of the pattern.`;
+const SAY_IT = t`Alterations look for pieces and edges by what they are: look, and say what it is.`;
 
 /** The sentences of this room. Pieces, edges, seams and darts by their names. */
 export const CHECK_WORDS = {

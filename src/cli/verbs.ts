@@ -7,6 +7,7 @@ import { make } from './verbs/make.ts';
 import { plan } from './verbs/plan.ts';
 import { print } from './verbs/print.ts';
 import { read } from './verbs/read.ts';
+import { roles } from './verbs/roles.ts';
 import { samples } from './verbs/samples.ts';
 import { seams } from './verbs/seams.ts';
 import { trial } from './verbs/trial.ts';
@@ -17,6 +18,7 @@ import { write } from './verbs/write.ts';
 export const VERBS: readonly Verb[] = [
   samples,
   read,
+  roles,
   plan,
   make,
   alter,

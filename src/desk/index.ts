@@ -3,6 +3,7 @@ export { bareName, fileName } from './file-name.ts';
 export { kindOfChart, tablePattern } from './table-pattern.ts';
 export * from './edit-pattern.ts';
 export * from './edit-steps.ts';
+export { answersFrom, asTaken } from './roles-said.ts';
 export { DESK_WORDS } from './desk-words.ts';
 export { laySaid, laySettings, putLaySettings } from './lay-settings.ts';
 export { clothChoice, layJob, offerOf } from './lay-job.ts';

@@ -1,5 +1,6 @@
 import { lazy, useEffect, useMemo, useState } from 'react';
 import type { Fitting } from '../garment/index.ts';
+import { AnswersSaid } from './fitting/answers-said.tsx';
 import { BodyChanged } from './fitting/body-changed.tsx';
 import { Cautions } from './fitting/cautions.tsx';
 import type { Bench } from './station/bench.ts';
@@ -76,6 +77,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
               <UndoRow held={bench.held} />
             </div>
             <BodyChanged bench={bench} />
+            <AnswersSaid bench={bench} />
             <Cautions fitting={bench.fitting} />
             {trouble && (
               <p className="said" role="alert">

@@ -1,6 +1,7 @@
 // The drawing: a raglan top with French words, fixtures/role-drawings; its truth says that the upper edge of its back is a neckline.
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addPerson, settled, takeMeasure, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 
 const DRAWING = new URL('../../src/exchange/fixtures/role-drawings/raglan-top.dxf', import.meta.url);
@@ -116,6 +117,46 @@ describe('what only a person can say of a drawing', () => {
     await role.selectOption({ label: 'hem' });
     await expect.poll(() => doubts.count()).toBe(still - 1);
     expect(opened.strangers).toEqual([]);
+    expect(opened.complaints).toEqual([]);
+  });
+
+  it('is answered in a fitting as well, there or by what its pattern’s page says', async () => {
+    const { page } = opened;
+    await addPerson(page, 'Odile Fenn');
+    for (const [measure, typed] of [
+      ['bust', '40 1/2'],
+      ['waist', '33'],
+      ['hip', '43'],
+    ] as const)
+      await takeMeasure(page, measure, typed);
+    await walkTo(page, 'Patterns');
+    await page.getByRole('link', { name: 'raglan' }).click();
+    await page.getByRole('button', { name: 'Begin the fitting' }).click();
+    await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
+    await walkTo(page, 'To settle');
+    await settled(page);
+    const right = page.getByRole('button', { name: /^That is right/ });
+    const before = await right.count();
+    expect(before).toBeGreaterThan(1);
+    await right.first().press('Enter');
+    await expect.poll(() => right.count()).toBeLessThan(before);
+    const left = await right.count();
+    const fitting = page.url();
+    await page
+      .getByRole('button', { name: /^Say what it is/ })
+      .first()
+      .press('Enter');
+    const doubts = page.getByRole('region', { name: /Still in doubt/ });
+    await doubts.waitFor();
+    // What was confirmed in the fitting was confirmed there alone: all are confirmed here.
+    const still = doubts.getByRole('button', { name: /^That is right/ });
+    while ((await still.count()) > 0) await still.first().press('Enter');
+    await page.goto(fitting);
+    await settled(page);
+    expect(await right.count()).toBe(left);
+    await page.getByRole('button', { name: 'Use those answers' }).press('Enter');
+    await expect.poll(() => right.count()).toBe(0);
+    await expect.poll(() => page.getByRole('button', { name: 'Use those answers' }).count()).toBe(0);
     expect(opened.complaints).toEqual([]);
   });
 });

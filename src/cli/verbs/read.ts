@@ -154,7 +154,11 @@ function doubts({ pieces }: Proposal, tell: Tell): string[] {
   );
   return lines.length === 0
     ? []
-    : ['Edges in doubt: bring the file in on the page to say what they are', ...lines, ''];
+    : [
+        'Edges in doubt: say what they are with pintrue roles, or bring the file in on the page',
+        ...lines,
+        '',
+      ];
 }
 
 function told(proposal: Proposal, tell: Tell): string {

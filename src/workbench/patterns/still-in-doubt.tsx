@@ -1,5 +1,5 @@
 import { checkRoles } from '../../check/index.ts';
-import { putEdge, putPiece } from '../../desk/index.ts';
+import { asTaken } from '../../desk/index.ts';
 import { edgeAt, pieceAt, tellIn, type Finding, type Pattern } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { Sign } from '../parts/sign.tsx';
@@ -39,7 +39,7 @@ export function StillInDoubt(props: {
                     <button
                       type="button"
                       className="act"
-                      onClick={() => change((p) => confirmed(p, one), `${name}: it is as it was taken`)}
+                      onClick={() => change((p) => asTaken(p, one.where), `${name}: it is as it was taken`)}
                     >
                       That is right<span className="unseen">: {name}</span>
                     </button>
@@ -61,14 +61,3 @@ const nameOf = (pattern: Pattern, { where }: Finding): string =>
   ]
     .filter(Boolean)
     .join(', ');
-
-/** What it was taken for, said by a person. */
-function confirmed(pattern: Pattern, { where }: Finding): Pattern {
-  const { piece: id, edge } = where;
-  if (edge === undefined) {
-    const role = pieceAt(pattern, id!)?.role;
-    return role ? putPiece(pattern, id!, { role }) : pattern;
-  }
-  const role = edgeAt(pattern, { piece: id!, edge })?.edge.role;
-  return role ? putEdge(pattern, id!, edge, { role }) : pattern;
-}

@@ -5,6 +5,7 @@ import { Empty } from '../parts/empty.tsx';
 import { Sign, severityWord } from '../parts/sign.tsx';
 import { hrefTo } from '../station/route.ts';
 import { takeRemedy } from '../station/take-remedy.ts';
+import { DoubtActs, isDoubt } from './doubt-acts.tsx';
 import { whereOf } from './where.ts';
 
 const WORST_FIRST: readonly Severity[] = ['error', 'warning', 'note'];
@@ -71,6 +72,7 @@ function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }
             {renderPhrase(remedy.say, tell)}
           </button>
         )}
+        {isDoubt(finding) && <DoubtActs finding={finding} bench={bench} />}
         {where.measure && (untaken || !place.href) && (
           <a className="act" href={hrefTo('people', body.id)}>
             To the measures
