@@ -16,7 +16,7 @@ import {
   type SizeChart,
 } from '../garment/index.ts';
 import { decodeText } from './decode-text.ts';
-import { deskFinding } from './desk-words.ts';
+import { deskFinding, deskProblem } from './desk-words.ts';
 import { bareName } from './file-name.ts';
 
 /** What the person says beside the file, where a table itself cannot. */
@@ -64,11 +64,7 @@ function openDocument(text: string): Opened {
   if (format === 'pintrue-pattern') return { kind: 'pattern', pattern: readPattern(value) };
   if (format === 'pintrue-body') return { kind: 'person', person: { body: readBody(value), fittings: [] } };
   if (format === 'pintrue-person') return { kind: 'person', person: readPerson(value) };
-  throw new InputError({
-    code: 'unknown-document',
-    where: {},
-    message: 'This is not a fitting, a pattern or a person saved by Pintrue.',
-  });
+  throw new InputError(deskProblem('unknown-document', {}));
 }
 
 /** A person sees lengths the way most of them were typed. */

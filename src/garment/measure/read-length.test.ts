@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { readLength, say, writeLength, type LengthUnit } from '../index.ts';
+import { readLength, renderPhrase, say, TELL_CM, TELL_IN, writeLength, type LengthUnit } from '../index.ts';
 
 const mm = (text: string, unit: LengthUnit = 'in', signed = false): number => {
   const read = readLength(text, unit, { signed });
-  if (read.kind !== 'length') throw new Error(`${text}: ${read.kind} ${read.message}`);
+  if (read.kind !== 'length') throw new Error(`${text}: ${read.kind} ${renderPhrase(read.message, TELL_IN)}`);
   return read.mm;
 };
 const fault = (text: string, unit: LengthUnit = 'in'): string => {
@@ -98,7 +98,7 @@ describe('reading a length as people type it', () => {
         (chars, unit) => {
           const read = readLength(chars.join(''), unit);
           if (read.kind === 'length') expect(read.mm > 0 && read.mm <= 10_000).toBe(true);
-          else expect(read.message.length).toBeGreaterThan(10);
+          else expect(renderPhrase(read.message, TELL_CM).length).toBeGreaterThan(10);
         },
       ),
       { numRuns: 3000 },

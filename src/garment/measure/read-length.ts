@@ -1,8 +1,11 @@
 import { MM_PER, type LengthUnit } from '../words/length-unit.ts';
+import type { Phrase } from '../words/phrase.ts';
+import { phraseOf, type FindingValues } from '../words/table.ts';
+import { LENGTH_WORDS } from './length-word-table.ts';
 
 /**
  * What became of a typed length. `length`: mm, and whether the person wrote the unit. `doubt`: it can be read in two
- * ways; ask. `problem`: it cannot be read; `code` is stable, `message` says why in plain words.
+ * ways; ask. `problem`: it cannot be read; `code` is stable, `message` says why, at the face.
  */
 export type LengthResult =
   | { readonly kind: 'length'; readonly mm: number; readonly unit: LengthUnit; readonly unitSaid: boolean }
@@ -10,9 +13,9 @@ export type LengthResult =
       readonly kind: 'doubt';
       readonly code: 'thousands-or-decimal';
       readonly mm: readonly [number, number];
-      readonly message: string;
+      readonly message: Phrase;
     }
-  | { readonly kind: 'problem'; readonly code: string; readonly message: string };
+  | { readonly kind: 'problem'; readonly code: string; readonly message: Phrase };
 
 const UNIT_WORDS: Readonly<Record<string, LengthUnit>> = {
   '"': 'in',
@@ -91,15 +94,21 @@ interface Amount {
   /** Set when a mark before exactly three digits may part thousands as well as decimals. */
   readonly thousands?: number;
 }
-type Fault = { readonly code: string; readonly message: string };
+type Fault = { readonly kind: 'problem'; readonly code: string; readonly message: Phrase };
 
-function problem(code: string, message: string): Fault {
-  return { code, message };
-}
+const say = <C extends keyof typeof LENGTH_WORDS>(
+  code: C,
+  ...[values]: Parameters<(typeof LENGTH_WORDS)[C]>
+): Phrase => phraseOf(LENGTH_WORDS, code, values as FindingValues | undefined);
+
+const problem = <C extends keyof typeof LENGTH_WORDS>(
+  code: C,
+  ...values: Parameters<(typeof LENGTH_WORDS)[C]>
+): Fault => ({ kind: 'problem', code, message: say(code, ...values) });
 
 function readNumber(text: string): Amount | Fault {
   const m = NUMBER.exec(text);
-  if (m === null) return problem('not-a-number', `"${text}" is not a number.`);
+  if (m === null) return problem('not-a-number', { given: text, figures: true });
   if (m[4] !== undefined) return { value: Number(`0.${m[5]}`) };
   const whole = m[1]!;
   const decimals = m[3];
@@ -112,14 +121,10 @@ function readNumber(text: string): Amount | Fault {
 function readFraction(top: string, bottom: string, whole: number, mixed: boolean): Amount | Fault {
   const a = Number(top);
   const b = Number(bottom);
-  if (b === 0) return problem('zero-denominator', `${top}/${bottom} divides by nothing.`);
-  if (!DENOMINATORS.has(b))
-    return problem(
-      'odd-fraction',
-      `${top}/${bottom} is not a division of a tape: halves, quarters, eighths and sixteenths are.`,
-    );
-  if (mixed && a >= b)
-    return problem('odd-fraction', `${top}/${bottom} after a whole number should be less than one.`);
+  const given = `${top}/${bottom}`;
+  if (b === 0) return problem('zero-denominator', { given });
+  if (!DENOMINATORS.has(b)) return problem('odd-fraction', { given, mixed: false });
+  if (mixed && a >= b) return problem('odd-fraction', { given, mixed: true });
   return { value: whole + a / b };
 }
 
@@ -129,13 +134,13 @@ function readAmount(text: string): Amount | Fault {
   const unicode = UNICODE_FRACTIONS[last];
   if (unicode !== undefined) {
     const head = text.slice(0, -1).trim().replace(/-$/, '');
-    if (head !== '' && !/^\d{1,9}$/.test(head)) return problem('not-a-number', `"${text}" is not a number.`);
+    if (head !== '' && !/^\d{1,9}$/.test(head))
+      return problem('not-a-number', { given: text, figures: true });
     return { value: Number(head || 0) + unicode[0] / unicode[1] };
   }
   const m = /^(?:(\d{1,9})(?:\s*-\s*|\s+))?(\d{1,9})\s*\/\s*(\d{1,9})$/.exec(text);
   if (m !== null) return readFraction(m[2]!, m[3]!, Number(m[1] ?? 0), m[1] !== undefined);
-  if (/^\d+\s+\d+$/.test(text))
-    return problem('two-numbers', `"${text}" is two numbers; write a fraction as 40 1/2.`);
+  if (/^\d+\s+\d+$/.test(text)) return problem('two-numbers', { given: text });
   return readNumber(text);
 }
 
@@ -158,13 +163,8 @@ function readFeet(text: string): LengthResult | null {
   const tail = partUnit(m[2]!);
   if (tail.word !== '' && tail.unit !== 'in') return null;
   const inches = readAmount(tail.amount);
-  if (isFault(inches)) return { kind: 'problem', ...inches };
-  if (inches.value >= 12)
-    return {
-      kind: 'problem',
-      code: 'too-many-inches',
-      message: `After feet the inches go up to 11; "${text}" has ${inches.value}.`,
-    };
+  if (isFault(inches)) return inches;
+  if (inches.value >= 12) return problem('too-many-inches', { given: text, inches: inches.value });
   return {
     kind: 'length',
     mm: clean(Number(m[1]) * MM_PER.ft + inches.value * MM_PER.in),
@@ -188,43 +188,29 @@ export function readLength(
     .trim()
     .replace(/[\u00a0\u2007\u2009\u202f]/g, ' ')
     .replace(/\u2044/g, '/');
-  if (rest === '') return { kind: 'problem', code: 'empty', message: 'Nothing is written here.' };
-  if (rest.length > LONGEST_ENTRY)
-    return {
-      kind: 'problem',
-      code: 'too-long',
-      message: `That is longer than a length can be (${rest.length} characters).`,
-    };
+  if (rest === '') return problem('empty');
+  if (rest.length > LONGEST_ENTRY) return problem('too-long', { characters: rest.length });
   let sign = 1;
   const signed = /^([-−–+])\s*(?=[\d.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/.exec(rest);
   if (signed !== null) {
-    if (options.signed !== true && signed[1] !== '+')
-      return { kind: 'problem', code: 'negative', message: `A measurement can't be below zero: "${rest}".` };
+    if (options.signed !== true && signed[1] !== '+') return problem('negative', { given: rest });
     sign = signed[1] === '+' ? 1 : -1;
     rest = rest.slice(signed[0].length);
   }
   const feet = readFeet(rest);
   const result = feet ?? readPlain(rest, unit);
   if (result.kind !== 'length') return result;
-  if (result.mm === 0 && options.signed !== true)
-    return { kind: 'problem', code: 'zero', message: 'A measurement must be more than nothing.' };
-  if (result.mm > LARGEST)
-    return { kind: 'problem', code: 'too-large', message: `"${text.trim()}" would be over 10 metres.` };
+  if (result.mm === 0 && options.signed !== true) return problem('zero');
+  if (result.mm > LARGEST) return problem('too-large', { given: text.trim(), most: LARGEST });
   return { ...result, mm: sign * result.mm };
 }
 
 function readPlain(text: string, fallback: LengthUnit): LengthResult {
   const { amount, unit: said, word } = partUnit(text);
-  if (amount.trim() === '')
-    return { kind: 'problem', code: 'not-a-number', message: `"${text}" has no number in it.` };
-  if (word !== '' && said === null)
-    return {
-      kind: 'problem',
-      code: 'unknown-unit',
-      message: `"${word}" is not a unit known here: in, cm or mm.`,
-    };
+  if (amount.trim() === '') return problem('not-a-number', { given: text, figures: false });
+  if (word !== '' && said === null) return problem('unknown-unit', { given: word });
   const read = readAmount(amount);
-  if (isFault(read)) return { kind: 'problem', ...read };
+  if (isFault(read)) return read;
   const unit = said ?? fallback;
   // `40.125 in` is an eighth written out. But a comma before three digits, or thousandths of a millimetre, is thousands as likely.
   if (read.thousands !== undefined && (amount.includes(',') || unit === 'mm')) {
@@ -236,7 +222,12 @@ function readPlain(text: string, fallback: LengthUnit): LengthResult {
       kind: 'doubt',
       code: 'thousands-or-decimal',
       mm: pair,
-      message: `"${text}" can mean ${read.value} or ${read.thousands} ${unit}; write it without the mark between the digits.`,
+      message: say('thousands-or-decimal', {
+        given: text,
+        decimal: read.value,
+        thousands: read.thousands,
+        unit,
+      }),
     };
   }
   return { kind: 'length', mm: clean(read.value * MM_PER[unit]), unit, unitSaid: said !== null };

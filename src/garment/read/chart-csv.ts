@@ -1,5 +1,5 @@
 import type { SizeChart } from '../chart.ts';
-import { readTable, type Cell, type Row } from './csv.ts';
+import { readTable, sheetProblem, type Cell, type Row } from './csv.ts';
 import { InputError } from '../input-error.ts';
 import { LEVELS } from '../level.ts';
 import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
@@ -17,6 +17,7 @@ import { MEASURES } from '../measure/measure.ts';
 import type { Level } from '../piece.ts';
 
 type Values = (number | null)[];
+const LONGEST_SIZE = 40;
 /** Words for "the table is silent here". */
 const SILENT = new Set(['', '-', '–', '—', 'n/a']);
 
@@ -30,19 +31,13 @@ function readSizes(header: Row): readonly Cell[] {
   const sizes = header.slice(3);
   while (sizes.at(-1)?.text === '') sizes.pop();
   const problems = new Problems();
-  if (sizes.length === 0)
-    problems.add({
-      code: 'no-sizes',
-      where: { row: header[0]!.row, column: 4 },
-      message: 'No sizes follow measure,kind,unit in the first row.',
-    });
+  if (sizes.length === 0) problems.add(sheetProblem('no-sizes', { row: header[0]!.row, column: 4 }));
   const seen = new Set<string>();
   for (const cell of sizes) {
-    if (cell.text === '') problems.add(cellProblem(cell, 'size', 'empty', 'This size has no name.'));
-    if (cell.text.length > 40)
-      problems.add(cellProblem(cell, 'size', 'too-long', 'A size has at most 40 characters.'));
-    if (seen.has(cell.text))
-      problems.add(cellProblem(cell, 'size', 'size-twice', `Size ${cell.text} is there twice.`));
+    if (cell.text === '') problems.add(cellProblem(cell, 'size', 'empty', { what: 'size' }));
+    if (cell.text.length > LONGEST_SIZE)
+      problems.add(cellProblem(cell, 'size', 'too-long', { most: LONGEST_SIZE }));
+    if (seen.has(cell.text)) problems.add(cellProblem(cell, 'size', 'size-twice', { size: cell.text }));
     seen.add(cell.text);
   }
   problems.settle();
@@ -60,14 +55,8 @@ function checkRising(
   for (const [i, value] of values.entries()) {
     if (value === null) continue;
     if (last >= 0 && value < values[last]!) {
-      problems.add(
-        cellProblem(
-          cells[i]!,
-          sizes[i]!.text,
-          'sizes-fall',
-          `Size ${sizes[i]!.text} is smaller here than size ${sizes[last]!.text}. Sizes go from the smallest to the largest, left to right.`,
-        ),
-      );
+      const [size, before] = [sizes[i]!.text, sizes[last]!.text];
+      problems.add(cellProblem(cells[i]!, size, 'sizes-fall', { size, before }));
       return;
     }
     last = i;
@@ -94,9 +83,7 @@ function placeOf(
   const [name, kind] = [row[0]!, row[1] ?? { text: '', row: row[0]!.row, column: 2 }];
   const word = kind.text.toLowerCase();
   if (word !== 'body' && word !== 'finished') {
-    problems.add(
-      cellProblem(kind, 'kind', 'kind', `"${kind.text.slice(0, 40)}" should be body or finished.`),
-    );
+    problems.add(cellProblem(kind, 'kind', 'kind', { given: kind.text.slice(0, 40) }));
     return null;
   }
   const id = measureNamed(name.text) ?? LEVELS.find((l) => l.level === levelNamed(name.text))?.girth ?? null;
@@ -124,13 +111,13 @@ function addRow(rows: Rows, row: Row, sizes: readonly Cell[], problems: Problems
   const values = readValues(row, sizes, problems);
   if (place === null || values === null) return;
   if (values.every((v) => v === null))
-    return problems.add(cellProblem(row[0]!, 'measure', 'empty', 'This row holds no values.'));
+    return problems.add(cellProblem(row[0]!, 'measure', 'empty', { what: 'row' }));
   const target: Record<string, Values | undefined> =
     place.kind === 'girth' ? rows.finished : place.kind === 'body' ? rows.body : rows.finishedLengths;
   const key = place.kind === 'girth' ? place.level : place.id;
   if (target[key] !== undefined)
     return problems.add(
-      cellProblem(row[0]!, 'measure', 'row-twice', `${row[0]!.text} (${row[1]!.text}) is there twice.`),
+      cellProblem(row[0]!, 'measure', 'row-twice', { measure: row[0]!.text, kind: row[1]!.text }),
     );
   if (place.kind === 'girth' || MEASURES[place.id].kind === 'girth')
     checkRising(row.slice(3), values, sizes, problems);
@@ -152,11 +139,7 @@ export function chartFromRows(table: readonly Row[], waist: SizeChart['waist']):
   expectHeader(header!, ['measure', 'kind', 'unit']);
   const sizes = readSizes(header!);
   if (lines.length === 0)
-    throw new InputError({
-      code: 'empty',
-      where: { row: header![0]!.row + 1, column: 1 },
-      message: 'No rows follow the sizes.',
-    });
+    throw new InputError(sheetProblem('empty', { row: header![0]!.row + 1, column: 1 }, { what: 'rows' }));
   const problems = new Problems();
   const rows: Rows = { body: {}, finished: {}, finishedLengths: {} };
   for (const line of lines) addRow(rows, line, sizes, problems);

@@ -1,4 +1,5 @@
-import { InputError, type InputProblem } from '../input-error.ts';
+import { InputError, problemMaker } from '../input-error.ts';
+import { SHEET_WORDS } from './words-table.ts';
 
 /** One cell with its place as a spreadsheet counts it (from 1). */
 export interface Cell {
@@ -23,16 +24,14 @@ function delimiterOf(text: string): Delimiter {
   return line.includes(';') ? ';' : ',';
 }
 
-function bad(code: string, row: number, column: number | null, message: string): InputProblem {
-  return { code, where: { row, ...(column === null ? {} : { column }) }, message };
-}
+export const sheetProblem = problemMaker(SHEET_WORDS);
 
 /** Reads one cell from `at`; returns its text and where it ends, or what is wrong. */
 function readCell(
   text: string,
   at: number,
   delimiter: Delimiter,
-): { text: string; end: number; lines: number } | { code: string; message: string } {
+): { text: string; end: number; lines: number } | { code: 'text-after-quote' | 'open-quote' } {
   if (text[at] !== '"') {
     let end = at;
     while (end < text.length && text[end] !== delimiter && text[end] !== '\n' && text[end] !== '\r') end++;
@@ -52,16 +51,10 @@ function readCell(
       while (text[end] === ' ') end++;
       const next = text[end];
       const closed = next === undefined || next === delimiter || next === '\n' || next === '\r';
-      return closed
-        ? { text: out.trim(), end, lines }
-        : {
-            code: 'text-after-quote',
-            message:
-              'There is text after the closing quote. An inch mark inside quotes is written twice: "40""".',
-          };
+      return closed ? { text: out.trim(), end, lines } : { code: 'text-after-quote' };
     }
   }
-  return { code: 'open-quote', message: 'A quote is opened and never closed.' };
+  return { code: 'open-quote' };
 }
 
 /** A cell such as `40 1/2"` begins without a quote and may hold one; only a cell that begins with a quote is quoted. */
@@ -73,10 +66,10 @@ function readRows(text: string, delimiter: Delimiter): Row[] {
   while (at <= text.length) {
     while (text[at] === ' ') at++;
     const cell = readCell(text, at, delimiter);
-    if ('code' in cell) throw new InputError(bad(cell.code, row, cells.length + 1, cell.message));
+    if ('code' in cell) throw new InputError(sheetProblem(cell.code, { row, column: cells.length + 1 }));
     cells.push({ text: cell.text, row, column: cells.length + 1 });
     if (cells.length > MOST_COLUMNS)
-      throw new InputError(bad('too-many-columns', row, null, `More than ${MOST_COLUMNS} columns.`));
+      throw new InputError(sheetProblem('too-many-columns', { row }, { most: MOST_COLUMNS }));
     row += cell.lines;
     at = cell.end;
     if (text[at] === delimiter) {
@@ -85,7 +78,7 @@ function readRows(text: string, delimiter: Delimiter): Row[] {
     }
     if (cells.some((c) => c.text !== '')) rows.push(cells);
     if (rows.length > MOST_ROWS)
-      throw new InputError(bad('too-many-rows', row, null, `More than ${MOST_ROWS} rows.`));
+      throw new InputError(sheetProblem('too-many-rows', { row }, { most: MOST_ROWS }));
     cells = [];
     row++;
     if (at >= text.length) break;
@@ -101,21 +94,13 @@ function readRows(text: string, delimiter: Delimiter): Row[] {
  */
 export function readTable(source: string): readonly Row[] {
   if (source.length > LONGEST_TEXT)
-    throw new InputError(
-      bad(
-        'too-large',
-        1,
-        null,
-        `The text is over ${LONGEST_TEXT / 1e6} million characters: not a table of measurements.`,
-      ),
-    );
+    throw new InputError(sheetProblem('too-large', { row: 1 }, { most: LONGEST_TEXT }));
   const text = source.replace(/^\ufeff/, '');
   const nul = text.indexOf('\0');
   if (nul !== -1)
-    throw new InputError(
-      bad('not-text', text.slice(0, nul).split('\n').length, 1, 'This is not a text file (save it as CSV).'),
-    );
+    throw new InputError(sheetProblem('not-text', { row: text.slice(0, nul).split('\n').length, column: 1 }));
   const rows = readRows(text, delimiterOf(text));
-  if (rows.length === 0) throw new InputError(bad('empty', 1, 1, 'The table is empty.'));
+  if (rows.length === 0)
+    throw new InputError(sheetProblem('empty', { row: 1, column: 1 }, { what: 'table' }));
   return rows;
 }

@@ -1,5 +1,6 @@
-import { InputError } from '../input-error.ts';
+import { InputError, problemMaker } from '../input-error.ts';
 import { jsonFault } from './json-fault.ts';
+import { DOCUMENT_WORDS, type Found } from './words-table.ts';
 
 /** Bounds of a document: characters, nesting, entries of one list or record. A garment of 60 pieces in 15 sizes is about 8 million characters. */
 const LONGEST_TEXT = 60_000_000;
@@ -10,21 +11,33 @@ const MOST_ENTRIES = 20_000;
 /** Reads one value of a parsed document. `at` is its path. @throws InputError with that path */
 export type Read<T> = (value: unknown, at: string) => T;
 
+export const documentProblem = problemMaker(DOCUMENT_WORDS);
+
 /** @throws InputError at a path of the document */
-export function wrong(at: string, code: string, message: string): never {
-  throw new InputError({ code, where: { path: at }, message });
+export function wrong<C extends keyof typeof DOCUMENT_WORDS>(
+  at: string,
+  code: C,
+  ...values: Parameters<(typeof DOCUMENT_WORDS)[C]>
+): never {
+  throw new InputError(documentProblem(code, { path: at }, ...values));
 }
 
-function kindOf(value: unknown): string {
-  if (value === null) return 'null';
-  return Array.isArray(value) ? 'a list' : typeof value === 'object' ? 'a record' : `a ${typeof value}`;
+/** What is found where something else should be. */
+export function foundIn(value: unknown): Found {
+  if (Array.isArray(value)) return 'list';
+  if (typeof value === 'object') return value === null ? 'nothing' : 'record';
+  if (typeof value === 'string') return 'text';
+  return typeof value === 'number' ? 'number' : typeof value === 'boolean' ? 'truth' : 'nothing';
 }
+
+/** A value as it stands in the document, as much of it as a line can show. */
+const shown = (value: unknown): string => (JSON.stringify(value) ?? '').slice(0, 60);
 
 /** A text of at most `most` characters. */
 export function text(most = LONGEST_TEXT_FIELD): Read<string> {
   return (value, at) => {
-    if (typeof value !== 'string') wrong(at, 'not-text', `There should be text here, not ${kindOf(value)}.`);
-    if (value.length > most) wrong(at, 'too-long', `This text is longer than ${most} characters.`);
+    if (typeof value !== 'string') wrong(at, 'not-text', { found: foundIn(value) });
+    if (value.length > most) wrong(at, 'too-long', { most });
     return value;
   };
 }
@@ -32,8 +45,8 @@ export function text(most = LONGEST_TEXT_FIELD): Read<string> {
 /** A name used as a key: not empty, and not one that JavaScript's own objects answer to. */
 export const name: Read<string> = (value, at) => {
   const word = text(200)(value, at);
-  if (word === '') wrong(at, 'empty', 'A name is missing here.');
-  if (word in {}) wrong(at, 'reserved-name', `"${word}" can't be used as a name.`);
+  if (word === '') wrong(at, 'empty');
+  if (word in {}) wrong(at, 'reserved-name', { name: word });
   return word;
 };
 
@@ -41,8 +54,8 @@ export const name: Read<string> = (value, at) => {
 export function number(least = -1e9, most = 1e9): Read<number> {
   return (value, at) => {
     if (typeof value !== 'number' || !Number.isFinite(value))
-      wrong(at, 'not-a-number', `There should be a number here, not ${kindOf(value)}.`);
-    if (value < least || value > most) wrong(at, 'out-of-range', `${value} is outside ${least} to ${most}.`);
+      wrong(at, 'not-a-number', { found: foundIn(value) });
+    if (value < least || value > most) wrong(at, 'out-of-range', { given: value, least, most });
     return value === 0 ? 0 : value;
   };
 }
@@ -51,32 +64,30 @@ export function whole(least: number, most: number): Read<number> {
   const read = number(least, most);
   return (value, at) => {
     const n = read(value, at);
-    if (!Number.isInteger(n)) wrong(at, 'not-whole', `${n} should be a whole number.`);
+    if (!Number.isInteger(n)) wrong(at, 'not-whole', { given: shown(n) });
     return n;
   };
 }
 
 export const flag: Read<boolean> = (value, at) =>
-  typeof value === 'boolean'
-    ? value
-    : wrong(at, 'not-yes-or-no', `There should be true or false here, not ${kindOf(value)}.`);
+  typeof value === 'boolean' ? value : wrong(at, 'not-yes-or-no', { found: foundIn(value) });
 
 /** A mark that is there or not. */
 export const yes: Read<true> = (value, at) =>
-  value === true || wrong(at, 'not-true', `There should be true here, or nothing, not ${kindOf(value)}.`);
+  value === true || wrong(at, 'not-true', { found: foundIn(value) });
 
 /** One of the words given. */
 export function oneOf<const T extends string | number>(...words: readonly T[]): Read<T> {
   return (value, at) =>
     words.find((w) => w === value) ??
-    wrong(at, 'not-one-of', `${JSON.stringify(value)?.slice(0, 60)} should be one of ${words.join(', ')}.`);
+    wrong(at, 'not-one-of', { given: shown(value), known: words.map(String) });
 }
 
 /** A calendar date `2026-03-01`. */
 export const date: Read<string> = (value, at) => {
   const day = text(30)(value, at);
   if (!/^\d{4}-\d{2}-\d{2}(T[\d:.]+Z?)?$/.test(day) || Number.isNaN(Date.parse(day)))
-    wrong(at, 'not-a-date', `"${day}" should be a date such as 2026-03-01.`);
+    wrong(at, 'not-a-date', { given: day });
   return day;
 };
 
@@ -86,16 +97,16 @@ export function orNull<T>(read: Read<T>): Read<T | null> {
 
 export function list<T>(read: Read<T>, least = 0, most = MOST_ENTRIES): Read<readonly T[]> {
   return (value, at) => {
-    if (!Array.isArray(value)) wrong(at, 'not-a-list', `There should be a list here, not ${kindOf(value)}.`);
+    if (!Array.isArray(value)) wrong(at, 'not-a-list', { found: foundIn(value) });
     if (value.length < least || value.length > most)
-      wrong(at, 'list-length', `This list has ${value.length} entries; ${least} to ${most} are allowed.`);
+      wrong(at, 'list-length', { has: value.length, least, most });
     return value.map((entry, i) => read(entry, `${at}[${i}]`));
   };
 }
 
 function recordOf(value: unknown, at: string): Readonly<Record<string, unknown>> {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    wrong(at, 'not-a-record', `There should be a record { } here, not ${kindOf(value)}.`);
+    wrong(at, 'not-a-record', { found: foundIn(value) });
   return value as Readonly<Record<string, unknown>>;
 }
 
@@ -109,8 +120,7 @@ export function record<K extends string, T>(
 ): Read<Readonly<Record<K, T>>> {
   return (value, at) => {
     const keys = Object.keys(recordOf(value, at)).sort();
-    if (keys.length > most)
-      wrong(at, 'list-length', `This record has ${keys.length} entries; at most ${most} are allowed.`);
+    if (keys.length > most) wrong(at, 'list-length', { has: keys.length, least: 0, most });
     const entries = keys.map(
       (k) =>
         [
@@ -142,13 +152,12 @@ export function fields<T extends object>(readers: Fields<T>): Read<T> {
   return (value, at) => {
     const source = recordOf(value, at);
     const stray = Object.keys(source).find((key) => !known.has(key));
-    if (stray !== undefined)
-      wrong(join(at, stray.slice(0, 60)), 'unknown-field', 'This field is not known here.');
+    if (stray !== undefined) wrong(join(at, stray.slice(0, 60)), 'unknown-field');
     const out: Record<string, unknown> = {};
     for (const [key, read] of entries) {
       const given = Object.hasOwn(source, key) ? source[key] : undefined;
       if (given === undefined) {
-        if (typeof read === 'function') wrong(join(at, key), 'missing', 'This field is missing.');
+        if (typeof read === 'function') wrong(join(at, key), 'missing');
         continue;
       }
       out[key] = (typeof read === 'function' ? read : read.maybe)(given, join(at, key));
@@ -163,10 +172,11 @@ export function byKind<T extends { readonly kind: string }>(readers: {
 }): Read<T> {
   return (value, at) => {
     const kind = recordOf(value, at)['kind'];
+    if (kind === undefined) wrong(join(at, 'kind'), 'missing');
     const read =
       typeof kind === 'string' && Object.hasOwn(readers, kind) ? readers[kind as T['kind']] : undefined;
     if (read === undefined)
-      wrong(join(at, 'kind'), 'not-one-of', `The kind should be one of ${Object.keys(readers).join(', ')}.`);
+      wrong(join(at, 'kind'), 'not-one-of', { given: shown(kind), known: Object.keys(readers) });
     return read(value, at) as T;
   };
 }
@@ -192,27 +202,14 @@ function depthOf(source: string): number {
  */
 export function parseJson(source: unknown): unknown {
   if (typeof source !== 'string') return source;
-  if (source.length > LONGEST_TEXT)
-    throw new InputError({
-      code: 'too-large',
-      where: { path: '' },
-      message: `The document is over ${LONGEST_TEXT / 1e6} million characters.`,
-    });
-  if (depthOf(source) > DEEPEST)
-    throw new InputError({
-      code: 'too-deep',
-      where: { path: '' },
-      message: `The document is nested deeper than ${DEEPEST} levels.`,
-    });
+  if (source.length > LONGEST_TEXT) wrong('', 'too-large', { most: LONGEST_TEXT });
+  if (depthOf(source) > DEEPEST) wrong('', 'too-deep', { most: DEEPEST });
   const clean = source.replace(/^\ufeff/, '');
   try {
     return JSON.parse(clean) as unknown;
   } catch {
     const before = clean.slice(0, jsonFault(clean)).split('\n');
-    throw new InputError({
-      code: 'not-json',
-      where: { row: before.length, column: before.at(-1)!.length + 1 },
-      message: 'The file is broken here: this is not JSON.',
-    });
+    const where = { row: before.length, column: before.at(-1)!.length + 1 };
+    throw new InputError(documentProblem('not-json', where));
   }
 }

@@ -1,13 +1,14 @@
 import type { Body, Reading } from '../measure/body.ts';
-import { readTable, type Cell, type Row } from './csv.ts';
+import { readTable, sheetProblem, type Cell, type Row } from './csv.ts';
 import { doubtEntry } from '../measure/doubt.ts';
-import { InputError, type InputProblem } from '../input-error.ts';
+import { InputError, type InputPlace, type InputProblem } from '../input-error.ts';
 import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
 import { measureNamed, nearestWord } from './measure-name.ts';
 import { MEASURES } from '../measure/measure.ts';
 import type { Question } from '../measure/question.ts';
 import { readLength } from '../measure/read-length.ts';
 import type { LengthUnit } from '../words/length-unit.ts';
+import type { SHEET_WORDS } from './words-table.ts';
 
 /** What a table of measurements holds: readings by measure in the order typed (a repeated row is a repeat reading), and what to ask about them. */
 export interface MeasuresTable {
@@ -24,22 +25,26 @@ const UNIT_COLUMN: Readonly<Record<string, LengthUnit>> = {
   mm: 'mm',
 };
 
-/** A problem at a cell, in words. */
-export function cellProblem(cell: Cell, field: string, code: string, message: string): InputProblem {
-  return { code, where: { row: cell.row, column: cell.column, field }, message };
-}
+const placeOf = ({ row, column }: Cell, field: string): InputPlace => ({ row, column, field });
+
+/** A problem at a cell. */
+export const cellProblem = <C extends keyof typeof SHEET_WORDS>(
+  cell: Cell,
+  field: string,
+  code: C,
+  ...values: Parameters<(typeof SHEET_WORDS)[C]>
+): InputProblem => sheetProblem(code, placeOf(cell, field), ...values);
 
 /** Checks that a header names the columns expected, whatever the case. @throws InputError */
 export function expectHeader(row: Row, expected: readonly string[]): void {
   for (const [i, name] of expected.entries()) {
     const cell = row[i];
     if (cell?.text.toLowerCase() === name) continue;
-    const found = cell === undefined ? 'it is missing' : `"${cell.text.slice(0, 40)}" is there`;
-    throw new InputError({
-      code: 'header',
-      where: { row: row[0]!.row, column: i + 1 },
-      message: `The first row should read ${expected.join(',')}…; column ${i + 1} should be "${name}" but ${found}.`,
-    });
+    const column = i + 1;
+    const found = cell?.text.slice(0, 40) ?? null;
+    throw new InputError(
+      sheetProblem('header', { row: row[0]!.row, column }, { expected, column, wanted: name, found }),
+    );
   }
 }
 
@@ -67,7 +72,8 @@ export function readCellLength(
 ): number | null {
   const read = readLength(cell.text, unit);
   if (read.kind === 'length') return read.mm;
-  problems.add(cellProblem(cell, field, read.code, read.message));
+  const { code, message } = read;
+  problems.add({ code, where: placeOf(cell, field), message });
   return null;
 }
 
@@ -75,21 +81,14 @@ function readDegrees(cell: Cell, problems: Problems): number | null {
   const m = /^(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:°|deg|degrees)?$/i.exec(cell.text);
   const value = m === null ? Number.NaN : Number(m[1]!.replace(',', '.'));
   if (value > 0 && value < 90) return value;
-  problems.add(
-    cellProblem(cell, 'value', 'not-degrees', `"${cell.text.slice(0, 40)}" is not an angle in degrees.`),
-  );
+  problems.add(cellProblem(cell, 'value', 'not-degrees', { given: cell.text.slice(0, 40) }));
   return null;
 }
 
 /** What is said of a measure nobody knows, with the nearest name. */
 export function unknownMeasure(cell: Cell, field: string, known: readonly string[]): InputProblem {
   const near = nearestWord(cell.text, known);
-  return cellProblem(
-    cell,
-    field,
-    'unknown-measure',
-    `"${cell.text.slice(0, 40)}" is not a measure known here${near === null ? '' : `; did you mean ${near}?`}`,
-  );
+  return cellProblem(cell, field, 'unknown-measure', { given: cell.text.slice(0, 40), near });
 }
 
 /** The unit cell, or null with a problem. An empty one falls to `fallback` when there is one. */
@@ -104,16 +103,7 @@ export function readUnit(
   if (word === '' && fallback !== null) return fallback;
   if (Object.hasOwn(UNIT_COLUMN, word)) return UNIT_COLUMN[word]!;
   const at = cell ?? { text: '', row: row[0]!.row, column };
-  problems.add(
-    cellProblem(
-      at,
-      'unit',
-      'unit',
-      word === ''
-        ? 'The unit is missing: in, cm or mm.'
-        : `"${at.text.slice(0, 40)}" is not a unit known here: in, cm or mm.`,
-    ),
-  );
+  problems.add(cellProblem(at, 'unit', 'unit', { given: at.text.slice(0, 40) }));
   return null;
 }
 
@@ -121,11 +111,7 @@ export function readUnit(
 export function tooManyCells(row: Row, columns: number): InputProblem | null {
   const extra = row.slice(columns).find((c) => c.text !== '');
   if (extra === undefined) return null;
-  return {
-    code: 'too-many-cells',
-    where: { row: extra.row, column: extra.column },
-    message: `This row has more cells than the first row. A decimal comma needs quotes ("102,9"), or semicolons between the cells.`,
-  };
+  return sheetProblem('too-many-cells', { row: extra.row, column: extra.column });
 }
 
 /** The cell of the column `side`, if there is one: left, right or nothing. Undefined with a problem when it says another thing. */
@@ -133,14 +119,7 @@ function readSide(cell: Cell | undefined, problems: Problems): Pick<Reading, 'si
   const word = cell?.text.toLowerCase() ?? '';
   if (word === '') return {};
   if (word === 'left' || word === 'right') return { side: word };
-  problems.add(
-    cellProblem(
-      cell!,
-      'side',
-      'side',
-      `"${cell!.text.slice(0, 40)}" is not a side: left, right, or nothing where it is not said.`,
-    ),
-  );
+  problems.add(cellProblem(cell!, 'side', 'side', { given: cell!.text.slice(0, 40) }));
   return undefined;
 }
 
@@ -159,9 +138,8 @@ function readRow(
   const id = measureNamed(name.text);
   if (id === null) problems.add(unknownMeasure(name, 'measure', MEASURE_IDS));
   if (value === undefined || value.text === '') {
-    problems.add(
-      cellProblem(value ?? { text: '', row: name.row, column: 2 }, 'value', 'empty', 'The value is missing.'),
-    );
+    const cell = value ?? { text: '', row: name.row, column: 2 };
+    problems.add(cellProblem(cell, 'value', 'empty', { what: 'value' }));
     return null;
   }
   const side = readSide(row[sideAt], problems);
@@ -199,11 +177,9 @@ export function parseMeasuresCsv(text: string, wearer: Body['wearer'] = 'woman')
   const [header, ...rows] = readTable(text);
   expectHeader(header!, ['measure', 'value', 'unit']);
   if (rows.length === 0)
-    throw new InputError({
-      code: 'empty',
-      where: { row: header![0]!.row + 1, column: 1 },
-      message: 'No measurements follow the first row.',
-    });
+    throw new InputError(
+      sheetProblem('empty', { row: header![0]!.row + 1, column: 1 }, { what: 'measures' }),
+    );
   const problems = new Problems();
   const sideAt = header!.findIndex((cell, i) => i > 2 && cell.text.toLowerCase() === 'side');
   const read = rows

@@ -1,6 +1,5 @@
-import { InputError } from '../input-error.ts';
 import { MM_PER } from '../words/length-unit.ts';
-import { wrong } from './json.ts';
+import { foundIn, wrong } from './json.ts';
 import { layThatHolds } from './lay-reader.ts';
 import { patternVersion2 } from './pattern-version-2.ts';
 import { lineOfWords, namesToRoles } from './names-to-roles.ts';
@@ -16,12 +15,12 @@ const isRecord = (value: unknown): value is Document =>
  * Inside a fitting it stood under `person`.
  */
 function bodyFromDraft0(value: unknown, at: string): Document {
-  if (!isRecord(value)) wrong(at, 'not-a-record', 'There should be a record { } here.');
+  if (!isRecord(value)) wrong(at, 'not-a-record', { found: foundIn(value) });
   const { measures, ...rest } = value;
-  if (!isRecord(measures)) wrong(`${at}.measures`, 'not-a-record', 'There should be a record { } here.');
+  if (!isRecord(measures)) wrong(`${at}.measures`, 'not-a-record', { found: foundIn(measures) });
   const readings = Object.entries(measures).map(([id, inches]) => {
     if (typeof inches !== 'number')
-      wrong(`${at}.measures.${id.slice(0, 60)}`, 'not-a-number', 'There should be a number here.');
+      wrong(`${at}.measures.${id.slice(0, 60)}`, 'not-a-number', { found: foundIn(inches) });
     return [id, [{ value: inches * MM_PER.in, typed: `${inches} in` }]] as const;
   });
   return { waist: 'unsaid', show: 'in', ...rest, readings: Object.fromEntries(readings) };
@@ -86,7 +85,7 @@ function fittingFrom1(doc: Document): Document {
  */
 function personFromBare(doc: Document): Document {
   const { body, ...rest } = doc;
-  if (!isRecord(body)) wrong('body', 'not-a-record', 'There should be a record { } here.');
+  if (!isRecord(body)) wrong('body', 'not-a-record', { found: foundIn(body) });
   return { fittings: [], ...rest, version: 2, body: { format: 'pintrue-body', version: 1, ...body } };
 }
 
@@ -103,30 +102,14 @@ const CHAIN: Readonly<Record<Format, readonly ((doc: Document) => Document)[]>> 
  * @throws InputError when it is another format or from a newer version than this one knows
  */
 export function migrate(value: unknown, format: Format): unknown {
-  if (!isRecord(value))
-    throw new InputError({
-      code: 'not-a-document',
-      where: { path: '' },
-      message: `This is not a ${format} document.`,
-    });
+  if (!isRecord(value)) wrong('', 'not-a-document', { wanted: format });
   if (value['format'] !== format) {
-    const found =
-      typeof value['format'] === 'string' ? `a "${value['format'].slice(0, 40)}"` : 'none we know';
-    throw new InputError({
-      code: 'other-format',
-      where: { path: 'format' },
-      message: `A "${format}" document is wanted here; this is ${found}.`,
-    });
+    const found = typeof value['format'] === 'string' ? value['format'].slice(0, 40) : null;
+    wrong('format', 'other-format', { wanted: format, found });
   }
   const newest = CHAIN[format].length;
   const version = value['version'] ?? (format === 'pintrue-person' ? 0 : undefined);
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 0)
-    wrong('version', 'version', 'The version should be a whole number.');
-  if (version > newest)
-    wrong(
-      'version',
-      'newer-version',
-      `This document is of version ${version}; this Pintrue reads up to ${newest}. Please update it.`,
-    );
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) wrong('version', 'version');
+  if (version > newest) wrong('version', 'newer-version', { version, newest });
   return CHAIN[format].slice(version).reduce<Document>((doc, step) => step(doc), value);
 }

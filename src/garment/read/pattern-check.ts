@@ -3,38 +3,29 @@ import { wrong } from './json.ts';
 import type { Edge, NestedPiece } from '../piece.ts';
 import type { Pattern } from '../pattern.ts';
 import type { EdgeRef } from '../seam.ts';
+import type { Named } from './words-table.ts';
 
 type NestedEdge = Edge<'nest'>;
 
 /** Names in a list must differ; the second bearer of a name is told. */
-function unique(names: readonly string[], at: (i: number) => string, what: string): void {
+function unique(names: readonly string[], at: (i: number) => string, what: Named): void {
   const seen = new Set<string>();
   for (const [i, name] of names.entries()) {
-    if (seen.has(name)) wrong(at(i), 'name-twice', `Two ${what} are called "${name}".`);
+    if (seen.has(name)) wrong(at(i), 'name-twice', { what, name });
     seen.add(name);
   }
 }
 
 /** One value per size of the chart. */
 function perSize(values: readonly unknown[], sizes: number, at: string): void {
-  if (values.length !== sizes)
-    wrong(
-      at,
-      'sizes-differ',
-      `There should be ${sizes} values here, one per size; there are ${values.length}.`,
-    );
+  if (values.length !== sizes) wrong(at, 'sizes-differ', { sizes, has: values.length });
 }
 
 /** The same line in every size has the same number of points, else sizes can't be blended. */
 function oneTopology(paths: readonly Path[], at: string): void {
   const first = paths[0]!.length;
   const odd = paths.findIndex((p) => p.length !== first);
-  if (odd !== -1)
-    wrong(
-      `${at}[${odd}]`,
-      'topology',
-      `This line has ${paths[odd]!.length} points here and ${first} in the first size; every size needs the same.`,
-    );
+  if (odd !== -1) wrong(`${at}[${odd}]`, 'topology', { points: paths[odd]!.length, first });
 }
 
 const apart = (p: Point, q: Point): number => Math.hypot(p.x - q.x, p.y - q.y);
@@ -49,12 +40,7 @@ function checkEdge(edge: NestedEdge, next: NestedEdge, sizes: number, at: string
     const start = next.path[s]?.[0];
     if (start === undefined) continue; // the next edge's own check tells
     const gap = apart(path.at(-1)!, start);
-    if (gap > ROUND_TRIP_MM)
-      wrong(
-        `${at}.path[${s}]`,
-        'outline-open',
-        `The outline is open here: ${gap.toFixed(2)} mm from the end of "${edge.id}" to the start of "${next.id}".`,
-      );
+    if (gap > ROUND_TRIP_MM) wrong(`${at}.path[${s}]`, 'outline-open', { gap, edge: edge.id, next: next.id });
   }
 }
 
@@ -62,12 +48,7 @@ function checkDarts(piece: NestedPiece, at: string): void {
   for (const [i, dart] of piece.darts.entries()) {
     const first = piece.edges.findIndex((e) => e.id === dart.legs[0]);
     const second = piece.edges[(first + 1) % piece.edges.length];
-    if (first === -1 || second?.id !== dart.legs[1])
-      wrong(
-        `${at}.darts[${i}].legs`,
-        'dart-legs',
-        'The two legs of a dart are edges of its piece, one after the other.',
-      );
+    if (first === -1 || second?.id !== dart.legs[1]) wrong(`${at}.darts[${i}].legs`, 'dart-legs');
   }
 }
 
@@ -75,17 +56,17 @@ function checkPiece(piece: NestedPiece, sizes: number, at: string): void {
   unique(
     piece.edges.map((e) => e.id),
     (i) => `${at}.edges[${i}].id`,
-    'edges of this piece',
+    'edges',
   );
   unique(
     piece.lines.map((l) => l.id),
     (i) => `${at}.lines[${i}].id`,
-    'lines of this piece',
+    'lines',
   );
   unique(
     piece.marks.map((m) => m.id),
     (i) => `${at}.marks[${i}].id`,
-    'marks of this piece',
+    'marks',
   );
   for (const [i, edge] of piece.edges.entries())
     checkEdge(edge, piece.edges[(i + 1) % piece.edges.length]!, sizes, `${at}.edges[${i}]`);
@@ -108,17 +89,16 @@ class Names {
   }
 
   piece(id: string, at: string): void {
-    if (!this.#pieces.has(id)) wrong(at, 'unknown-piece', `There is no piece "${id}".`);
+    if (!this.#pieces.has(id)) wrong(at, 'unknown-piece', { piece: id });
   }
 
   edge(piece: string, edge: string, at: string): void {
     this.piece(piece, `${at}.piece`);
-    if (!this.#pieces.get(piece)!.has(edge))
-      wrong(`${at}.edge`, 'unknown-edge', `Piece "${piece}" has no edge "${edge}".`);
+    if (!this.#pieces.get(piece)!.has(edge)) wrong(`${at}.edge`, 'unknown-edge', { piece, edge });
   }
 
   seam(id: string, at: string): void {
-    if (!this.#seams.has(id)) wrong(at, 'unknown-seam', `There is no seam "${id}".`);
+    if (!this.#seams.has(id)) wrong(at, 'unknown-seam', { seam: id });
   }
 }
 
@@ -130,7 +110,7 @@ function checkReferences(pattern: Pattern, at: (path: string) => string): void {
     chain(seam.a, `seams[${i}].a`);
     chain(seam.b, `seams[${i}].b`);
     if (seam.join.kind !== 'plain' && seam.join.least > seam.join.most)
-      wrong(at(`seams[${i}].join`), 'range', 'The least ease or gathering is more than the most.');
+      wrong(at(`seams[${i}].join`), 'range');
   }
   for (const [i, follower] of pattern.followers.entries()) {
     names.piece(follower.piece, at(`followers[${i}].piece`));

@@ -1,11 +1,12 @@
-import type { BodySide } from '../piece.ts';
-import { wrong } from './json.ts';
+import { flag, oneOf, whole } from './json.ts';
 import { wornFromCut } from './worn-from-cut.ts';
 
 type Document = Readonly<Record<string, unknown>>;
 
 const isRecord = (value: unknown): value is Document =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const readSide = oneOf('left', 'right');
 
 /** `cut {count, mirrored}` and `bodySide` of version 1 become `worn`. */
 function pieceWithWorn(value: unknown, at: string): unknown {
@@ -14,16 +15,14 @@ function pieceWithWorn(value: unknown, at: string): unknown {
   if (cut === undefined) return value;
   const count = isRecord(cut) ? cut['count'] : undefined;
   const mirrored = isRecord(cut) ? cut['mirrored'] : undefined;
-  if (typeof count !== 'number' || !Number.isInteger(count) || count < 1 || count > 100)
-    wrong(`${at}.cut.count`, 'not-whole', 'There should be a whole number from 1 to 100 here.');
-  if (typeof mirrored !== 'boolean')
-    wrong(`${at}.cut.mirrored`, 'not-yes-or-no', 'There should be true or false here.');
-  if (bodySide !== undefined && bodySide !== 'left' && bodySide !== 'right')
-    wrong(`${at}.bodySide`, 'not-one-of', 'There should be left or right here.');
-  const side: BodySide | undefined = bodySide;
+  const said = {
+    count: whole(1, 100)(count, `${at}.cut.count`),
+    mirrored: flag(mirrored, `${at}.cut.mirrored`),
+  };
+  const side = bodySide === undefined ? undefined : readSide(bodySide, `${at}.bodySide`);
   return {
     ...rest,
-    worn: wornFromCut({ count, mirrored }, side, value['half'] === 'back' ? 'right' : 'left'),
+    worn: wornFromCut(said, side, value['half'] === 'back' ? 'right' : 'left'),
   };
 }
 

@@ -2,7 +2,7 @@ import type { Body } from '../measure/body.ts';
 import type { Fitting } from '../fitting.ts';
 import { InputError } from '../input-error.ts';
 import { readBody, readFitting, writeBody, writeFitting } from './fitting-reader.ts';
-import { fields, list, oneOf, parseJson, type Read } from './json.ts';
+import { fields, list, oneOf, parseJson, wrong, type Read } from './json.ts';
 import { migrate } from './migrate.ts';
 import { writeJson } from './write-json.ts';
 
@@ -22,6 +22,8 @@ interface PersonDocument extends Person {
 const within =
   <T>(read: (source: unknown) => T): Read<T> =>
   (value, at) => {
+    // A text would be read as a file of its own.
+    if (typeof value === 'string') wrong(at, 'not-a-record', { found: 'text' });
     try {
       return read(value);
     } catch (error) {

@@ -32,8 +32,7 @@ const readPoints = list(readPoint, 4, 4_000);
 /** 3n + 1 points: whole cubics. */
 const readPath: Read<Path> = (value, at) => {
   const points = readPoints(value, at);
-  if (points.length % 3 !== 1)
-    wrong(at, 'path-length', `A path has 3n + 1 points (4, 7, 10 …); this one has ${points.length}.`);
+  if (points.length % 3 !== 1) wrong(at, 'path-length', { points: points.length });
   return points;
 };
 
@@ -103,11 +102,7 @@ const readWorn: Read<readonly Worn[]> = (value, at) => {
   const worn = readParts(value, at);
   const turned = timesTurned({ worn });
   if (turned > 0 && turned !== Math.floor(worn.length / 2))
-    wrong(
-      at,
-      'faces',
-      `None or half of the parts are cut turned over; of these ${worn.length} it is ${turned}.`,
-    );
+    wrong(at, 'faces', { parts: worn.length, turned });
   return worn;
 };
 

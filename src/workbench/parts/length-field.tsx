@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
-import { readLength, MM_PER, type LengthUnit } from '../../garment/index.ts';
+import { readLength, renderPhrase, tellIn, MM_PER, type LengthUnit } from '../../garment/index.ts';
 import { amountText } from './amount.tsx';
 
 const STEP_MM: Record<'in' | 'cm', number> = { in: MM_PER.in / 8, cm: 1 };
@@ -37,7 +37,7 @@ export function LengthField(props: LengthFieldProps) {
 
   const unit: LengthUnit = show;
   const read = text.trim() === '' ? null : readLength(text, unit, { signed: props.signed ?? false });
-  const wrong = writing && read && read.kind !== 'length' ? read.message : null;
+  const wrong = writing && read && read.kind !== 'length' ? renderPhrase(read.message, tellIn(show)) : null;
 
   function commit(next = text): void {
     if (next === given.current && next === shown) return;

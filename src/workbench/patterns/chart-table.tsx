@@ -4,6 +4,8 @@ import {
   MEASURES,
   readLength,
   levelName,
+  renderPhrase,
+  tellIn,
   type MeasureId,
   type Pattern,
 } from '../../garment/index.ts';
@@ -135,7 +137,7 @@ function Cell({
     <input
       aria-label={label}
       aria-invalid={wrong || undefined}
-      title={wrong && 'message' in read ? read.message : undefined}
+      title={wrong && 'message' in read ? renderPhrase(read.message, tellIn(show)) : undefined}
       value={value}
       inputMode={show === 'cm' ? 'decimal' : 'text'}
       onChange={(e) => setText(e.target.value)}
