@@ -30,8 +30,26 @@ export const headed = ({ title, person, date }: Heading): readonly (Phrase | nul
 
 /** Room for the rulers and squares; nothing smaller can hold a 200 mm ruler. */
 export const FRONT_WIDTH_MM = 190;
-export const FRONT_HEIGHT_MM = 215;
+const LEAST_HEIGHT_MM = 215;
 const SQUARES_AT = 76;
+/** From the squares down to the first line of what must be read, and from line to line. */
+const LINES_UNDER = 14;
+const LINE_MM = 4.9;
+/** From name to name in the list of pieces. */
+const NAME_MM = 4.6;
+/** The ruler along the foot. */
+const FOOT_MM = 12;
+
+/** How the front reads, line by line: what to measure, what to mind. */
+const linesOf = ({ tell, notes }: Heading, how: readonly Phrase[]): readonly string[] =>
+  [...how, ...(notes ?? [])].flatMap((note) => broken(renderPhrase(note, tell), LINE_LETTERS));
+
+/** Height of a front that has room for all its lines and a list of so many pieces, mm. */
+export const frontHeight = (heading: Heading, how: readonly Phrase[], pieces: number): number =>
+  Math.max(
+    LEAST_HEIGHT_MM,
+    SQUARES_AT + LINES_UNDER + linesOf(heading, how).length * LINE_MM + (pieces + 1) * NAME_MM + FOOT_MM,
+  );
 const KEY_AT_X = 118;
 
 /** The part of a front that is free for the map or the list of pieces, from its lower left corner. */
@@ -114,14 +132,12 @@ export function front(
     y -= 4.8;
   }
 
-  const lines = [...how, ...(heading.notes ?? [])].flatMap((note) => broken(say(note), LINE_LETTERS));
-  let under = height - SQUARES_AT - 14;
-  lines.forEach((says, i) => {
+  let under = height - SQUARES_AT - LINES_UNDER;
+  linesOf(heading, how).forEach((says, i) => {
     words.push(text(says, { x: 0, y: under }, 3.2, i === 0));
-    under -= 4.9;
+    under -= LINE_MM;
   });
-  const foot = 12;
-  const free = { at: { x: 0, y: foot }, width: width - 14, height: Math.max(20, under - foot) };
+  const free = { at: { x: 0, y: FOOT_MM }, width: width - 14, height: Math.max(20, under - FOOT_MM) };
   return { strokes, words, free };
 }
 
@@ -146,5 +162,7 @@ export function pieceList(figures: readonly Figure[], at: Point): Words[] {
   const named = figures
     .filter((f) => f.piece !== undefined)
     .toSorted((a, b) => (a.number ?? 0) - (b.number ?? 0));
-  return named.map((f, i) => text(`${f.number ?? ''}  ${f.name}`.trim(), { x: at.x, y: at.y - i * 4.6 }, 3));
+  return named.map((f, i) =>
+    text(`${f.number ?? ''}  ${f.name}`.trim(), { x: at.x, y: at.y - i * NAME_MM }, 3),
+  );
 }

@@ -48,7 +48,7 @@ export function printPages(
   paper: Paper,
 ): { pages: Page[]; findings: Finding[] } {
   const figures = drawFigures(garment, choices);
-  if (fitsWhole(figures, paper)) return { pages: wholePages(figures, paper, choices), findings: [] };
+  if (fitsWhole(figures, paper, choices)) return { pages: wholePages(figures, paper, choices), findings: [] };
   const cut = { width: paper.width, height: paper.height ?? LONGEST_PAGE_MM };
   const pages = tile(sheetForTiles(figures, cut), cut, choices);
   const room = roomOn(paper);

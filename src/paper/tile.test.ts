@@ -115,6 +115,24 @@ describe('the pages of a paper', () => {
     expect(pages.slice(1).flatMap((p) => p.furniture.words.map((w) => w.text))).not.toContain(said[first]);
   });
 
+  it('keep on the first page the list of pieces clear of however much must be read, on whole sheets and on tiles', () => {
+    const long = t`What must be read takes up a good deal more than one line of the first page, and stands above everything else that is printed there, so that what follows has to give way to it.`;
+    const notes = Array.from({ length: 7 }, () => long);
+    const pieces = Array.from({ length: 14 }, (_, i) => rectangle(`piece ${i}`, 60, 90));
+    for (const paper of ['a0', 'a4', 'letter']) {
+      const { pages } = printPages(garmentOf(...pieces), { ...CHOICES, notes }, readPaper(paper));
+      const words = [...pages[0]!.drawn.words, ...pages[0]!.furniture.words];
+      const noted = words.filter((w) => long.phrase.join('').includes(w.text) && w.text.length > 20);
+      const listed = words.filter((w) => w.size === 3 && /^1 +Piece piece \d+$/.test(w.text));
+      expect(listed.length, paper).toBeGreaterThanOrEqual(14);
+      expect(Math.max(...listed.map((w) => w.at.y)), paper).toBeLessThan(
+        Math.min(...noted.map((w) => w.at.y)),
+      );
+      const ruler = Math.min(...words.filter((w) => w.text === '150 mm').map((w) => w.at.y));
+      expect(Math.min(...listed.map((w) => w.at.y)), paper).toBeGreaterThan(ruler);
+    }
+  });
+
   it('end a roll where the drawing ends', () => {
     const { pages } = printPages(garmentOf(dartedSkirt()), CHOICES, readPaper('roll-36'));
     expect(pages[0]!.width).toBeWithinMm(914.4, 1e-9);

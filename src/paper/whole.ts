@@ -3,7 +3,7 @@ import { pointsBox } from '../geometry/index.ts';
 import type { Motion } from '../geometry/index.ts';
 import { arrange } from './arrange.ts';
 import type { Figure, Page } from './drawing.ts';
-import { FRONT_HEIGHT_MM, FRONT_WIDTH_MM, front, headed, pieceList } from './front.ts';
+import { FRONT_WIDTH_MM, front, frontHeight, headed, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { moveStroke, moveWords } from './move-figure.ts';
@@ -14,12 +14,13 @@ import { beside, MEASURE_FIRST, pageOf } from './printed-words.ts';
 /** Heading, squares, rulers and key as a figure, laid on the paper among the pieces. */
 function frontFigure(heading: Heading, figures: readonly Figure[]): Figure {
   const used = new Set<LayerId>(figures.flatMap((f) => f.strokes.map((s) => s.layer)));
-  const made = front(FRONT_WIDTH_MM, FRONT_HEIGHT_MM, heading, MEASURE_FIRST, used);
+  const height = frontHeight(heading, MEASURE_FIRST, figures.length);
+  const made = front(FRONT_WIDTH_MM, height, heading, MEASURE_FIRST, used);
   const ring = [
     { x: 0, y: 0 },
     { x: FRONT_WIDTH_MM, y: 0 },
-    { x: FRONT_WIDTH_MM, y: FRONT_HEIGHT_MM },
-    { x: 0, y: FRONT_HEIGHT_MM },
+    { x: FRONT_WIDTH_MM, y: height },
+    { x: 0, y: height },
   ];
   const list = pieceList(figures, { x: 0, y: made.free.at.y + made.free.height - 4 });
   return {
@@ -38,9 +39,10 @@ export const roomOn = (paper: Paper): { width: number; height: number } => ({
 });
 
 /** Can every piece and the front lie whole on a page of this paper? */
-export function fitsWhole(figures: readonly Figure[], paper: Paper): boolean {
+export function fitsWhole(figures: readonly Figure[], paper: Paper, heading: Heading): boolean {
   const room = roomOn(paper);
-  return [...figures, { box: { minX: 0, minY: 0, maxX: FRONT_WIDTH_MM, maxY: FRONT_HEIGHT_MM } }].every(
+  const maxY = frontHeight(heading, MEASURE_FIRST, figures.length);
+  return [...figures, { box: { minX: 0, minY: 0, maxX: FRONT_WIDTH_MM, maxY } }].every(
     ({ box }) => box.maxX - box.minX <= room.width && box.maxY - box.minY <= room.height,
   );
 }
