@@ -169,6 +169,22 @@ describe('pintrue plan', () => {
     expect(err).toContain('error [below-wearing-ease]');
   });
 
+  it('tells a child’s cautions of a bare size table, that of nightwear until it is said that it is none', async () => {
+    const { run } = world({ 'a.csv': ANNA, 'c.csv': CHART });
+    const child = ['plan', '--body', 'a.csv', '--chart', 'c.csv', '--wearer', 'child'];
+    const { out } = await run(...child);
+    expect(out).toMatch(/Caution, nightwear: .*16 CFR 1615/);
+    expect(out).toMatch(/Caution, cords at the neck: .*EN 14682/);
+    const said = await run(...child, '--nightwear', 'no', '--json');
+    expect(said.json<{ cautions: string[] }>().cautions).toEqual([
+      'child-neck-cord',
+      'child-waist-cord',
+      'child-small-parts',
+    ]);
+    const woman = await run('plan', '--body', 'a.csv', '--chart', 'c.csv');
+    expect(woman.out).not.toContain('Caution');
+  });
+
   it('asks about a doubtful entry', async () => {
     const { err, json } = await world({ ...files, 'anna.csv': ANNA.replace('37 1/2,in', '40,cm') }).run(
       'plan',

@@ -2,10 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { loadBody, loadChart, loadEither } from '../src/cli/load.ts';
 import type { Io } from '../src/cli/io.ts';
 import {
+  cautionLine,
+  cautionsFor,
   InputError,
   readFitting,
   renderPhrase,
   TELL_CM,
+  tellIn,
   writeBody,
   writeFitting,
   writePattern,
@@ -16,7 +19,7 @@ import {
 } from '../src/garment/index.ts';
 import { runCli } from '../src/cli/index.ts';
 import { cuttingPieces, lay, type Placement } from '../src/layout/index.ts';
-import { readPaper, sheet, svg } from '../src/paper/index.ts';
+import { printPages, readPaper, sheet, svg } from '../src/paper/index.ts';
 import { createPipeline, newFitting } from '../src/pipeline/index.ts';
 import { sample } from '../src/samples/index.ts';
 import { decodeText } from '../src/desk/decode-text.ts';
@@ -277,6 +280,21 @@ describe('what a fitting keeps of cloth and paper', () => {
       lay: { shell: { width: 1143, nap: 'sideways', gap: 1e9, colour: 'red' }, felt: {} },
     };
     expect(readFitting(older).lay).toEqual({ shell: { width: 1143 } });
+  });
+
+  it('says one set of cautions wherever a bought pattern goes: page, terminal, first printed page', async () => {
+    // Nobody named a caution: a drawing, a photograph and a table have none of their own.
+    const pattern = { ...sample('a-line-skirt'), wearer: 'child' as const };
+    const fitting: Fitting = { ...plain, pattern };
+    const { out } = await run(fitting, 'check', 'f.json');
+    const lines = cautionsFor(fitting).map((c) => renderPhrase(cautionLine(c), tellIn(fitting.body.show)));
+    expect(lines).toHaveLength(3);
+    for (const line of lines) expect(out).toContain(line);
+    for (const paper of ['a4', 'letter', 'a0'] as const) {
+      const [first] = printPages(garment, fittingSheet(fitting, plan), readPaper(paper)).pages;
+      const printed = [...first!.furniture.words, ...first!.drawn.words].map((w) => w.text).join(' ');
+      for (const line of lines) expect(printed, paper).toContain(line);
+    }
   });
 
   it('goes on paper alike from page and command line: pieces, allowances, other sizes, cautions', async () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { applyStep, CATALOGUE, OBSERVABLES, observe } from '../src/alter/index.ts';
 import { plausible } from '../src/fit/index.ts';
 import {
+  cautionLine,
   cautionsFor,
   CUTTING_TOOLS,
   FOLDS,
@@ -310,7 +311,13 @@ describe('no sentence escapes the tables', () => {
       [
         ...phrasesIn(observe(seen, garment), met),
         ...SAMPLES.flatMap(({ id }) => phrasesIn(notions(garmentAtSize(sample(id), 1)), met)),
-        ...phrasesIn(cautionsFor(['tight', 'child-drawstring', 'loose-beads']), met),
+        ...phrasesIn(
+          cautionsFor({
+            pattern: { ...sample('chorus-smock'), cautions: ['loose-beads'] },
+            choices: { category: 'close', ease: {} },
+          }).flatMap((c) => [c, cautionLine(c)]),
+          met,
+        ),
         ...phrasesIn(asked, met),
       ],
       50,

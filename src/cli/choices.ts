@@ -24,10 +24,15 @@ export const CHOICE_OPTIONS: OptionConfig = {
   fabric: { type: 'string' },
   stretch: { type: 'string' },
   useful: { type: 'string' },
+  nightwear: { type: 'string' },
   wearer: { type: 'string' },
   waist: { type: 'string' },
   'table-unit': { type: 'string' },
 };
+
+/** What `--nightwear` is for. */
+export const NIGHTWEAR_WORDS =
+  'yes or no: whether a child will sleep or lounge in it (its caution is given until this is said)';
 
 export const CHOICE_WORDS: Readonly<Record<string, string>> = {
   ease: 'LEVEL=LENGTH  ease wanted all round, e.g. waist=1in (again for each level)',
@@ -42,6 +47,7 @@ export const CHOICE_WORDS: Readonly<Record<string, string>> = {
   fabric: 'woven or knit; as the pattern asks when not said',
   stretch: 'how far a knit stretches, e.g. 50%',
   useful: 'share of the stretch that may be used in wear, at most 50%',
+  nightwear: NIGHTWEAR_WORDS,
   wearer: 'woman, man or child, for a table of measurements',
   waist: 'natural or iso: which waist was taped, and is meant by the chart, where they do not say',
   'table-unit': 'in or cm: of the rows of a size table that do not say their own',
@@ -117,4 +123,10 @@ export function readWearer(
     waist: choiceOption(options, 'waist', ['natural', 'iso']),
     unit: choiceOption(options, 'table-unit', ['in', 'cm']),
   };
+}
+
+/** The pattern with what is said of it as nightwear. */
+export function nightwearSaid(options: Options, pattern: Pattern): Pattern {
+  const said = choiceOption(options, 'nightwear', ['yes', 'no']);
+  return said === undefined ? pattern : { ...pattern, nightwear: said === 'yes' };
 }

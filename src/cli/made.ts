@@ -15,7 +15,7 @@ import {
 import type { Made } from '../pipeline/index.ts';
 import type { Answer } from './verb.ts';
 import { difference, wroteWords } from './step-words.ts';
-import { table } from './words.ts';
+import { cautionLines, table } from './words.ts';
 
 const HEAD = [t`level`, t`size`, t`pieces measure`, t`target`];
 const BY_HAND = t`A size table without pieces, to be marked by hand:`;
@@ -69,7 +69,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
       say(t`${called(fitting.title)}: base size ${called(base.size)}. ${base.why.sentence}`),
       '',
       ...drawn,
-      ...cautionsFor(fitting.pattern.cautions).map((c) => say(t`Caution: ${c.words}`)),
+      ...cautionLines(fitting, tell),
       ...(wrote === undefined ? [] : [say(wroteWords(wrote))]),
     ].join('\n');
   };
@@ -82,6 +82,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
       steps,
       seams,
       ...(pieces.length === 0 ? { levels: made.plan.levels, marking } : {}),
+      cautions: cautionsFor(fitting).map((c) => c.code),
       findings,
       ...(wrote === undefined ? {} : { wrote }),
     },

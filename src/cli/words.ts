@@ -1,4 +1,13 @@
-import { keyWord, renderPhrase, t, type Finding, type Question, type Tell } from '../garment/index.ts';
+import {
+  cautionLine,
+  cautionsFor,
+  keyWord,
+  renderPhrase,
+  t,
+  type Finding,
+  type Question,
+  type Tell,
+} from '../garment/index.ts';
 import { say } from './said.ts';
 
 /** Rows as an aligned table; numbers (and what begins like one) to the right. */
@@ -59,3 +68,7 @@ export function questionFindings(questions: readonly Question[]): readonly Findi
     ...readOnce(questions),
   ];
 }
+
+/** The cautions of what is made, a line each. */
+export const cautionLines = (made: Parameters<typeof cautionsFor>[0], tell: Tell): readonly string[] =>
+  cautionsFor(made).map((c) => renderPhrase(cautionLine(c), tell));

@@ -1,4 +1,5 @@
 import {
+  cautionLine,
   cautionsFor,
   TELL_BOTH,
   tellIn,
@@ -13,11 +14,15 @@ import { sizeWord, sizeWords } from '../pipeline/index.ts';
 
 type OnPaper = Pick<SheetChoices, 'notes' | 'tell' | 'allowances' | 'nest' | 'pieces'>;
 
-const onPaper = (pattern: Pattern, paper: PaperChoices, tell: Tell): OnPaper => ({
-  notes: cautionsFor(pattern.cautions).map((c) => c.words),
+const onPaper = (
+  made: Parameters<typeof cautionsFor>[0] & { readonly pattern: Pattern },
+  paper: PaperChoices,
+  tell: Tell,
+): OnPaper => ({
+  notes: cautionsFor(made).map(cautionLine),
   tell,
   allowances: paper.allowances,
-  ...(paper.nest === 'faint' ? { nest: pattern } : {}),
+  ...(paper.nest === 'faint' ? { nest: made.pattern } : {}),
   ...(paper.pieces ? { pieces: paper.pieces } : {}),
 });
 
@@ -31,17 +36,17 @@ export const patternSheet = (
   title: pattern.name,
   size: sizeWord(pattern.chart.sizes[size]!.id),
   date,
-  ...onPaper(pattern, paper, TELL_BOTH),
+  ...onPaper({ pattern }, paper, TELL_BOTH),
 });
 
-/** What goes on paper with the pieces of a fitting, on every face: as its paper choices say, with the cautions of its pattern on the first page. */
+/** What goes on paper with the pieces of a fitting, on every face: as its paper choices say, with its cautions on the first page. */
 export function fittingSheet(fitting: Fitting, plan: Plan): SheetChoices {
-  const { paper, pattern, body } = fitting;
+  const { paper, body } = fitting;
   return {
     title: fitting.title,
     person: body.name,
     size: sizeWords(plan),
     date: fitting.on,
-    ...onPaper(pattern, paper, tellIn(body.show)),
+    ...onPaper(fitting, paper, tellIn(body.show)),
   };
 }

@@ -26,7 +26,9 @@ export interface Pattern {
   readonly levels: readonly GarmentLevel[];
   /** Level at which the garment ends, if it ends above the hip: judged at its own hem. */
   readonly endsAt?: Level;
-  /** Caution topics that always apply to it: `child-drawstring`, `child-sleepwear`, `tight`. */
+  /** Whether a child will sleep or lounge in it; absent where nobody was asked. */
+  readonly nightwear?: boolean;
+  /** Cautions its maker names, beside those that follow by rule: see `cautionsFor`. */
   readonly cautions: readonly string[];
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  cautionsFor,
   EN_CHILDREN,
   EN_WOMEN,
   garmentAtSize,
@@ -270,8 +271,15 @@ describe('the catalogue', () => {
   });
 
   it('warns with the child’s smock of cords and nightwear, and with the close knit of tightness', () => {
-    expect(sample('chorus-smock').cautions).toEqual(['child-drawstring', 'child-sleepwear']);
-    expect(sample('knit-tee').cautions).toContain('tight');
+    const codes = (id: string): string[] => cautionsFor({ pattern: sample(id) }).map((c) => c.code);
+    expect(codes('chorus-smock')).toEqual([
+      'child-sleepwear',
+      'child-neck-cord',
+      'child-waist-cord',
+      'child-small-parts',
+    ]);
+    expect(codes('knit-tee')).toEqual(['tight', 'no-compression']);
+    for (const id of ['stage-bodice', 'a-line-skirt', 'work-trousers']) expect(codes(id), id).toEqual([]);
     for (const p of sample('chorus-smock').pieces)
       expect(`${p.id} ${p.name}`).not.toMatch(/cord|tie|string/i);
     expect(piece(sample('chorus-smock'), 'front-yoke').worn.length).toBe(2);

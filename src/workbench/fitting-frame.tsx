@@ -2,9 +2,9 @@ import { lazy, useEffect, useMemo, useState } from 'react';
 import type { Fitting } from '../garment/index.ts';
 import { AnswersSaid } from './fitting/answers-said.tsx';
 import { BodyChanged } from './fitting/body-changed.tsx';
-import { Cautions } from './fitting/cautions.tsx';
 import type { Bench } from './station/bench.ts';
 import { JobTape } from './job-tape.tsx';
+import { Cautions } from './parts/cautions.tsx';
 import { UndoRow } from './parts/undo-row.tsx';
 import type { Route } from './station/route.ts';
 import { docKey } from './store/kinds.ts';
@@ -78,7 +78,13 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
             </div>
             <BodyChanged bench={bench} />
             <AnswersSaid bench={bench} />
-            <Cautions fitting={bench.fitting} />
+            <Cautions
+              key={route.at}
+              made={bench.fitting}
+              show={bench.show}
+              open={route.at === 'fit'}
+              change={(act, say) => bench.change((f) => ({ ...f, pattern: act(f.pattern) }), say)}
+            />
             {trouble && (
               <p className="said" role="alert">
                 This could not be computed: {trouble} The last good state is shown.

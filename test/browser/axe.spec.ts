@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drawingSvg, patternSheet } from '../../src/exchange/index.ts';
 import { sample } from '../../src/samples/index.ts';
-import { beginFitting, settled, walkTo } from './hands.ts';
+import { addPerson, beginFitting, settled, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 import { photograph } from './skirt-photograph.ts';
 
@@ -89,6 +89,31 @@ for (const light of ['day', 'night'] as const) {
       await opened.page.goto(`${opened.url}#/`);
       await sound();
       await opened.page.goto(fitting);
+    });
+
+    it('on a child and a smock, with what is asked and said of a child’s garment', async () => {
+      const { page } = opened;
+      await addPerson(page, 'Nell Fenn');
+      await page.getByLabel('Body').selectOption('child');
+      await sound();
+      await page.getByRole('link', { name: 'Next: choose a pattern for Nell Fenn' }).click();
+      await page
+        .getByRole('listitem')
+        .filter({ hasText: 'Chorus smock' })
+        .getByRole('button', { name: 'Put it in the cupboard' })
+        .click();
+      const cautions = page.getByRole('region', { name: 'Cautions for this garment' });
+      await cautions
+        .getByText(/EN 14682/)
+        .first()
+        .waitFor();
+      await sound();
+      await page
+        .getByRole('group', { name: 'Will the child sleep or lounge in it?' })
+        .getByRole('radio', { name: 'no' })
+        .check();
+      await expect.poll(() => cautions.getByText(/16 CFR 1615/).count()).toBe(0);
+      await sound();
     });
 
     it('on a photograph, laid flat and traced', async () => {

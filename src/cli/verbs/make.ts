@@ -2,7 +2,14 @@ import { plausible } from '../../fit/index.ts';
 import { readBody, writeFitting, type Body } from '../../garment/index.ts';
 import { readPaper } from '../../paper/index.ts';
 import { newFitting } from '../../pipeline/index.ts';
-import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
+import {
+  CHOICE_OPTIONS,
+  CHOICE_WORDS,
+  nightwearSaid,
+  readChoices,
+  readFabric,
+  readWearer,
+} from '../choices.ts';
 import { loadBody, loadPattern } from '../load.ts';
 import { needOption, textOption } from '../option.ts';
 import { tellMade } from '../made.ts';
@@ -43,7 +50,7 @@ export const make: Verb = {
     const bodyFile = needOption(options, 'body', 'the file with the measurements');
     const patternFile = needOption(options, 'pattern', 'the pattern document, or the id of a sample');
     const out = needOption(options, 'out', 'the fitting to write');
-    const pattern = await loadPattern(io, patternFile, readWearer(options));
+    const pattern = nightwearSaid(options, await loadPattern(io, patternFile, readWearer(options)));
     const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
     const [title, notes, paper] = ['title', 'notes', 'paper'].map((name) => textOption(options, name));
     const fitting = newFitting({

@@ -1,14 +1,13 @@
-import { kindOfChart } from '../../desk/index.ts';
+import { kindOfChart, tablePattern } from '../../desk/index.ts';
 import { markingWords, planFit, plausible } from '../../fit/index.ts';
 import {
   addUp,
+  cautionsFor,
   writeLength,
-  type Body,
   type EdgeGroup,
   type Finding,
-  type Pattern,
+  type Fitting,
   type Plan,
-  type SizeChart,
   renderPhrase,
   type Phrase,
   type Tell,
@@ -19,11 +18,18 @@ import {
   GARMENT_KINDS,
   lengthStyle,
 } from '../../garment/index.ts';
-import { CHOICE_OPTIONS, CHOICE_WORDS, readChoices, readFabric, readWearer } from '../choices.ts';
+import {
+  CHOICE_OPTIONS,
+  CHOICE_WORDS,
+  nightwearSaid,
+  readChoices,
+  readFabric,
+  readWearer,
+} from '../choices.ts';
 import { loadBody, loadChart, loadFitting, loadPattern } from '../load.ts';
 import { choiceOption, lengthOption, needOption, numberOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
-import { questionFindings, table } from '../words.ts';
+import { cautionLines, questionFindings, table } from '../words.ts';
 
 /** Where a group of cut edges lies, in a cell of the table. */
 const GROUPS: Readonly<Record<EdgeGroup['side'], string>> = {
@@ -33,8 +39,13 @@ const GROUPS: Readonly<Record<EdgeGroup['side'], string>> = {
   all: '',
 };
 
+/** Of whom and of what it is: what cautions follow from. */
+type Of = Pick<Fitting, 'body' | 'pattern' | 'choices'>;
+
 /** The plan as a table a sewist reads at the cutting table, then the reasons. */
-function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly Phrase[], tell: Tell): string {
+function tellPlan(plan: Plan, of: Of, marking: readonly Phrase[], tell: Tell): string {
+  const { body, pattern } = of;
+  const { chart } = pattern;
   // Two units in one cell would make a table nobody can read.
   const show = tell.unit === 'both' ? body.show : tell.unit;
   const bare = (text: string): string => text.replace(/ (in|cm)$/, '');
@@ -72,6 +83,7 @@ function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly Ph
     ...(p.split === undefined ? [] : [`    front and back: ${say(p.split.why)}`]),
   ]);
   const lengths = plan.lengths.map((p) => `  ${say(p.why)}`);
+  const cautions = cautionLines(of, tell);
   return [
     `Base size ${plan.base.size}. ${say(plan.base.why)}`,
     ...(chart.source === undefined ? [] : [`Size chart: ${chart.source}.`]),
@@ -85,21 +97,17 @@ function tellPlan(plan: Plan, body: Body, chart: SizeChart, marking: readonly Ph
     '',
     'Why',
     ...why,
+    ...(cautions.length === 0 ? [] : ['', ...cautions]),
   ].join('\n');
 }
 
-function answer(
-  plan: Plan,
-  body: Body,
-  chart: SizeChart,
-  asked: readonly Finding[],
-  pattern?: Pattern,
-): Answer {
+function answer(plan: Plan, of: Of, asked: readonly Finding[]): Answer {
+  const { body, pattern } = of;
   const findings = [...plan.findings, ...asked];
   const marking = markingWords(
     plan,
-    chart.sizes.map((s) => s.id),
-    pattern && ((piece, edge) => edgeName(pattern, { piece, edge })),
+    pattern.chart.sizes.map((s) => s.id),
+    pattern.pieces.length === 0 ? undefined : (piece, edge) => edgeName(pattern, { piece, edge }),
   );
   return {
     json: {
@@ -107,25 +115,26 @@ function answer(
       levels: plan.levels,
       lengths: plan.lengths,
       marking,
+      cautions: cautionsFor(of).map((c) => c.code),
       findings,
     },
-    text: (tell) => tellPlan(plan, body, chart, marking, tell),
+    text: (tell) => tellPlan(plan, of, marking, tell),
     show: body.show,
     findings,
   };
 }
 
 async function fromPattern({ options, io, pipeline }: Call, bodyFile: string, file: string): Promise<Answer> {
-  const pattern = await loadPattern(io, file, readWearer(options));
+  const pattern = nightwearSaid(options, await loadPattern(io, file, readWearer(options)));
   const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
-  const plan = pipeline.planFor(body, pattern, readFabric(options, pattern.cloth), readChoices(options));
-  return answer(plan, body, pattern.chart, questionFindings([...questions, ...plausible(body)]), pattern);
+  const choices = readChoices(options);
+  const plan = pipeline.planFor(body, pattern, readFabric(options, pattern.cloth), choices);
+  return answer(plan, { body, pattern, choices }, questionFindings([...questions, ...plausible(body)]));
 }
 
 async function fromFitting({ io, pipeline }: Call, file: string): Promise<Answer> {
   const fitting = await loadFitting(io, file);
-  const { body, pattern } = fitting;
-  return answer(pipeline.make(fitting).plan, body, pattern.chart, questionFindings(plausible(body)), pattern);
+  return answer(pipeline.make(fitting).plan, fitting, questionFindings(plausible(fitting.body)));
 }
 
 async function fromChart({ options, io }: Call, bodyFile: string, file: string): Promise<Answer> {
@@ -137,18 +146,28 @@ async function fromChart({ options, io }: Call, bodyFile: string, file: string):
   const seams = numberOption(options, 'seams', 1, 40, true);
   const fromAllowance = lengthOption(options, 'from-allowance');
   const hemDepth = lengthOption(options, 'hem-depth');
+  const choices = readChoices(options);
+  const garment = choiceOption(options, 'garment', GARMENT_KINDS) ?? kindOfChart(chart);
   const plan = planFit({
     body,
     chart,
     fabric: readFabric(options, cloth),
-    choices: readChoices(options),
+    choices,
     cloth,
-    garment: choiceOption(options, 'garment', GARMENT_KINDS) ?? kindOfChart(chart),
+    garment,
     ...(seams === undefined ? {} : { seams }),
     ...(fromAllowance === undefined ? {} : { fromAllowance }),
     ...(hemDepth === undefined ? {} : { hemDepth }),
   });
-  return answer(plan, body, chart, [...findings, ...questionFindings([...questions, ...plausible(body)])]);
+  const pattern = nightwearSaid(options, {
+    ...tablePattern('table', 'table', chart, said.wearer),
+    cloth,
+    garment,
+  });
+  return answer(plan, { body, pattern, choices }, [
+    ...findings,
+    ...questionFindings([...questions, ...plausible(body)]),
+  ]);
 }
 
 export const plan: Verb = {

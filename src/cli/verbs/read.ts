@@ -26,7 +26,7 @@ import {
 import { fileName } from '../../desk/index.ts';
 import { loadChart } from '../load.ts';
 import { readHere } from '../read-apart.ts';
-import { readWearer } from '../choices.ts';
+import { NIGHTWEAR_WORDS, nightwearSaid, readWearer } from '../choices.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Call, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
@@ -210,6 +210,7 @@ export const read: Verb = {
     allowance: { type: 'string' },
     garment: { type: 'string' },
     wearer: { type: 'string' },
+    nightwear: { type: 'string' },
     waist: { type: 'string' },
     'table-unit': { type: 'string' },
     'cloth-stretch': { type: 'string' },
@@ -225,6 +226,7 @@ export const read: Verb = {
     allowance: 'allowance to give to seams that have none said',
     garment: GARMENT_KINDS.join(', '),
     wearer: 'woman, man or child',
+    nightwear: NIGHTWEAR_WORDS,
     waist: 'natural or iso: which waist the chart means',
     'table-unit': 'in or cm: of the rows of the chart that do not say their own',
     'cloth-stretch': 'the pattern is for a knit that stretches this far; 0: for a woven',
@@ -239,7 +241,8 @@ export const read: Verb = {
     checkSizes(proposal, said);
     const out = textOption(call.options, 'out');
     if (out !== undefined) checkAnswered(proposal, said);
-    const { pattern, findings } = patternFrom(proposal, said);
+    const { pattern: drawn, findings } = patternFrom(proposal, said);
+    const pattern = nightwearSaid(call.options, drawn);
     if (out !== undefined) await call.io.writeFile(out, writePattern(pattern));
     const all = [...proposal.findings, ...findings];
     return {

@@ -3,6 +3,7 @@ import type { SizeChart } from '../chart.ts';
 import {
   byKind,
   fields,
+  flag,
   list,
   maybe,
   name,
@@ -58,6 +59,7 @@ const readShape: Read<Pattern> = fields<Pattern>({
   bands: list(readBand, 0, 300),
   levels: list(readGarmentLevel, 0, 40),
   endsAt: maybe(name),
+  nightwear: maybe(flag),
   cautions: list(name, 0, 40),
 });
 

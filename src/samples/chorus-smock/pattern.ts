@@ -128,6 +128,6 @@ export function chorusSmock(): Pattern {
     followers: [],
     bands: [],
     levels: LEVELS,
-    cautions: ['child-drawstring', 'child-sleepwear'],
+    cautions: [],
   };
 }

@@ -124,6 +124,6 @@ export function knitTee(): Pattern {
     followers: [],
     bands: [{ piece: 'neckband', seam: 'neck' }],
     levels: LEVELS,
-    cautions: ['tight'],
+    cautions: [],
   };
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { writePattern, type Body, type Pattern } from '../../garment/index.ts';
+import { Cautions } from '../parts/cautions.tsx';
 import { UndoRow } from '../parts/undo-row.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { go } from '../station/route.ts';
@@ -25,6 +26,7 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
       </div>
       <p>{pattern.about}</p>
       {pattern.pieces.length > 0 && <DraftedFor pattern={pattern} show={show} />}
+      <Cautions made={{ pattern }} show={show} open change={change} />
       <NewFitting pattern={pattern.id} />
       <section className="sheet stack" aria-labelledby="table-head">
         <div className="row spread">

@@ -1,12 +1,15 @@
 import { findingSentence } from '../../pipeline/index.ts';
 import {
   bodyValue,
+  cautionLine,
+  cautionsFor,
   MEASURE_IDS,
   MEASURES,
   tellIn,
   renderPhrase,
   levelName,
   MM_PER,
+  type Fitting,
 } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
@@ -98,6 +101,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
           <li key={c}>{c}</li>
         ))}
       </ul>
+      <Cautions fitting={fitting} />
       {fitting.notes && (
         <>
           <h3>Notes</h3>
@@ -105,6 +109,21 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
         </>
       )}
     </section>
+  );
+}
+
+function Cautions({ fitting }: { fitting: Fitting }) {
+  const cautions = cautionsFor(fitting);
+  if (cautions.length === 0) return null;
+  return (
+    <>
+      <h3>Take care</h3>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution.code}>{renderPhrase(cautionLine(caution), tellIn(fitting.body.show))}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 
