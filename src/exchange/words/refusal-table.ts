@@ -56,8 +56,8 @@ export const REFUSAL_WORDS = {
   'pdf-start': ({ file }: Of) => t`${called(file)} is not a PDF: it does not begin like one. ${AGAIN}`,
   'pdf-locked': ({ file }: Of) =>
     t`${called(file)} is locked with a password. Save an unlocked copy with the password you were given, and bring that in.`,
-  'pdf-damaged': ({ file }: Of) =>
-    t`${called(file)} is damaged: where its pages stand in it cannot be made out. ${AGAIN}`,
+  'pdf-damaged': ({ file, cut }: Of & { cut: boolean }) =>
+    t`${called(file)} is damaged. ${cut ? faultWords('end') : t`Where its pages stand in it cannot be made out.`} ${AGAIN}`,
   'pdf-no-page': ({ file }: Of) => t`${called(file)} is damaged: no page of it could be read. ${AGAIN}`,
   'pdf-pictures': ({ file }: Of) => t`${called(file)} holds only pictures (a scan), no drawn lines. ${TRACE}`,
 

@@ -1,3 +1,4 @@
+import { exchangeFinding } from '../../words/words-table.ts';
 import { EVIDENCE_WORDS as SAY } from '../../words/evidence-table.ts';
 import { boxAround, pointsBox, polylinePath, type Path, type Point } from '../../../geometry/index.ts';
 import { type DrawnText, type Drawing, type Stroke } from '../../drawing/drawing.ts';
@@ -101,6 +102,12 @@ function dxfDrawing(style: DxfStyle, name: string): Drawing {
 
 /** DXF bytes to a drawing: by D6673 where the file names its pieces so, else by its lines as any other drawing. Throws DxfError with the line of what cannot be read. */
 export function readDxf(bytes: Uint8Array, name: string): Drawing {
-  const file = readEntities(readPairs(dxfText(bytes)));
-  return holdsPieces(file) ? dxfDrawing(styleOf(file), name) : plainDrawing(file, name);
+  const pairs = readPairs(dxfText(bytes));
+  const file = readEntities(pairs);
+  const drawing = holdsPieces(file) ? dxfDrawing(styleOf(file), name) : plainDrawing(file, name);
+  const end = pairs.at(-1);
+  if (end?.code === 0 && end.value.toUpperCase() === 'EOF') return drawing;
+  // Cut off on its way here: what stood after the cut is lacking.
+  const damaged = exchangeFinding('file-damaged', 'warning', {}, { file: name, at: 'end' });
+  return { ...drawing, findings: [...drawing.findings, damaged] };
 }

@@ -68,7 +68,7 @@ export function readPairs(text: string): Pair[] {
     pairs.push({ code: Number(trimmed), value: value.trim(), line });
     if (pairs.length > DXF_BOUNDS.pairs) throw new DxfError(NO['dxf-entries'](), line);
     line += 2;
-    if (trimmed === '0' && value.trim() === 'EOF') break;
+    if (trimmed === '0' && value.trim().toUpperCase() === 'EOF') break;
   }
   if (pairs.length === 0) throw new DxfError(NO['dxf-empty']());
   return pairs;

@@ -50,7 +50,7 @@ async function readWith(library: PdfLibrary, bytes: Uint8Array, budget: Budget):
   try {
     return await inTime(readPages(library, await inTime(task.promise, budget), bytes, budget), budget);
   } catch (error) {
-    throw asReadError(error, budget.name);
+    throw asReadError(error, bytes, budget.name);
   } finally {
     await task.destroy().catch(() => undefined);
   }
@@ -178,6 +178,11 @@ function startsAsPdf(bytes: Uint8Array): boolean {
   return new TextDecoder('latin1').decode(bytes.subarray(0, 1024)).includes('%PDF-');
 }
 
+/** The mark of the end stands in the last kilobyte (same place, note 18; memory). */
+function endsAsPdf(bytes: Uint8Array): boolean {
+  return new TextDecoder('latin1').decode(bytes.subarray(-1024)).includes('%%EOF');
+}
+
 /** Picture streams keep their dictionary readable even in compressed files. */
 function holdsPictures(bytes: Uint8Array): boolean {
   return /\/Subtype\s*\/Image\b|\bBI\s[\s\S]{0,200}?\bID\s/.test(new TextDecoder('latin1').decode(bytes));
@@ -203,12 +208,12 @@ async function inTime<T>(work: Promise<T>, budget: Budget): Promise<T> {
   }
 }
 
-function asReadError(error: unknown, name: string): ReadError {
+function asReadError(error: unknown, bytes: Uint8Array, name: string): ReadError {
   if (error instanceof ReadError) return error;
   const kind = error instanceof Error ? error.name : '';
   if (kind === 'PasswordException') {
     return new ReadError('locked', name, NO['pdf-locked']({ file: name }));
   }
   // What the library says of it helps nobody who sews, and is in one language.
-  return new ReadError('damaged', name, NO['pdf-damaged']({ file: name }));
+  return new ReadError('damaged', name, NO['pdf-damaged']({ file: name, cut: !endsAsPdf(bytes) }));
 }
