@@ -185,6 +185,18 @@ describe('pintrue plan', () => {
     expect(woman.out).not.toContain('Caution');
   });
 
+  it('says chest of a man and a child, in the table, the reasons and the findings, never bust', async () => {
+    const files = { 'a.csv': `${ANNA}upper-bust-girth,35,in\n`, 'c.csv': CHART };
+    for (const wearer of ['man', 'child']) {
+      const { run } = world(files);
+      const { out, err } = await run('plan', '--body', 'a.csv', '--chart', 'c.csv', '--wearer', wearer);
+      expect(out, wearer).toMatch(/^chest +37 1\/2/m);
+      expect(`${out}${err}`, wearer).not.toMatch(/bust/i);
+    }
+    const { out } = await world(files).run('plan', '--body', 'a.csv', '--chart', 'c.csv');
+    expect(out).toMatch(/^bust +37 1\/2/m);
+  });
+
   it('asks about a doubtful entry', async () => {
     const { err, json } = await world({ ...files, 'anna.csv': ANNA.replace('37 1/2,in', '40,cm') }).run(
       'plan',

@@ -88,6 +88,7 @@ export function tellMade(fitting: Fitting, made: Made, asked: readonly Finding[]
     },
     text,
     show: fitting.body.show,
+    wearer: fitting.body.wearer,
     findings,
   };
 }

@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { InputError, nearestWord, tellError, tellIn, type Tell } from '../garment/index.ts';
+import { InputError, nearestWord, tellError, tellOf, type Tell } from '../garment/index.ts';
 import { createPipeline } from '../pipeline/index.ts';
 import { helpAll, helpVerb } from './help.ts';
 import type { Io } from './io.ts';
@@ -33,9 +33,13 @@ function parse(verb: Verb, argv: readonly string[]): { words: readonly string[];
 
 const UNITS = ['in', 'cm', 'both'] as const;
 
-/** How this face says things: in the unit that was typed, else as the person reads, else in both. */
-function tellFor(asked: string | undefined, show: Answer['show'], { letters }: Io): Tell {
-  const tell = tellIn(UNITS.find((unit) => unit === asked) ?? show ?? 'both');
+/** How this face says things: in the unit that was typed, else as the person reads, else in both; with the words of whoever wears it. */
+function tellFor(
+  asked: string | undefined,
+  { show, wearer = 'woman' }: Pick<Answer, 'show' | 'wearer'>,
+  { letters }: Io,
+): Tell {
+  const tell = tellOf({ show: UNITS.find((unit) => unit === asked) ?? show ?? 'both', wearer });
   return letters ? { ...tell, letters } : tell;
 }
 
@@ -48,7 +52,7 @@ function unitTyped(argv: readonly string[]): string | undefined {
 }
 
 function report(answer: Answer, options: Options, io: Io): number {
-  const tell = tellFor(textOption(options, 'units'), answer.show, io);
+  const tell = tellFor(textOption(options, 'units'), answer, io);
   if (options['json'] === true) io.out(`${JSON.stringify(saidJson(answer.json, tell), null, 2)}\n`);
   else io.out(`${typeof answer.text === 'string' ? answer.text : answer.text(tell)}\n`);
   const findings = tellFindings(answer.findings, tell);
@@ -87,7 +91,7 @@ async function obey(argv: readonly string[], io: Io): Promise<number> {
  * @param argv the words after `pintrue` @returns the exit code (`EXIT`)
  */
 export async function runCli(argv: readonly string[], io: Io): Promise<number> {
-  const tell = tellFor(unitTyped(argv), undefined, io);
+  const tell = tellFor(unitTyped(argv), {}, io);
   try {
     return await obey(argv, io);
   } catch (error) {

@@ -140,6 +140,7 @@ export function tellStep({
     },
     text,
     show: fitting.body.show,
+    wearer: fitting.body.wearer,
     findings,
   };
 }

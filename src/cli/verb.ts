@@ -33,6 +33,8 @@ export interface Answer {
   readonly text: string | ((tell: Tell) => string);
   /** How the person likes lengths shown, where it is about one; both units otherwise. */
   readonly show?: Body['show'] | undefined;
+  /** Whose body it is about, where it is about one. */
+  readonly wearer?: Body['wearer'] | undefined;
   /** Exit 1 when one of them is an error. */
   readonly findings: readonly Finding[];
 }

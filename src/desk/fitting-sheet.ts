@@ -2,7 +2,7 @@ import {
   cautionLine,
   cautionsFor,
   TELL_BOTH,
-  tellIn,
+  tellOf,
   type Fitting,
   type PaperChoices,
   type Pattern,
@@ -47,6 +47,6 @@ export function fittingSheet(fitting: Fitting, plan: Plan): SheetChoices {
     person: body.name,
     size: sizeWords(plan),
     date: fitting.on,
-    ...onPaper(fitting, paper, tellIn(body.show)),
+    ...onPaper(fitting, paper, tellOf(body)),
   };
 }

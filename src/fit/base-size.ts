@@ -45,7 +45,8 @@ function placed(input: PlanInput, index: number, why: Why): Plan['base'] {
 /** The rule to apply to the upper bust: which chart row it is compared with, and what a standard body's difference is. */
 function upperBust(input: PlanInput, bust: number, bustRow: readonly number[]): UpperBust | null {
   const upper = bodyValue(input.body, 'upper-bust-girth');
-  if (input.choices.upperBust === 'off' || upper === undefined) return null;
+  // The rule is of breasts: a man's and a child's chest chooses by itself.
+  if (input.choices.upperBust === 'off' || upper === undefined || input.body.wearer !== 'woman') return null;
   const said = t`The bust (${len(bust)}) is ${len(bust - upper)} more than the upper bust (${len(upper)})`;
   const upperRow =
     input.choices.upperBust === 'chart-difference' ? filled(chartBody(input, 'upper-bust')) : null;
@@ -181,8 +182,8 @@ function bodyRow(input: PlanInput, level: string): readonly number[] | null {
 }
 
 /**
- * The size of neck, shoulder and armhole. Tops: by the bust, or by the upper bust where the full bust exceeds it by more than the size
- * chart allows; skirts and trousers by the hip; children by height. A size chosen by hand (`choices.size.base`) goes before all.
+ * The size of neck, shoulder and armhole. Tops: by the bust, or by the upper bust where a woman's full bust exceeds it by more than the
+ * size chart allows; skirts and trousers by the hip; children by height. A size chosen by hand (`choices.size.base`) goes before all.
  */
 export function baseSize(input: PlanInput): Base {
   const chosen = chosenBase(input) ?? byHeight(input);

@@ -69,7 +69,7 @@ function byCategory(input: PlanInput, at: Level, ownBust: number | null): { ease
   return {
     ease,
     why: {
-      sentence: t`The chart of fit categories has no waist; it changes as much as the bust: ${len(at.own)} becomes ${len(ease)}.`,
+      sentence: t`The chart of fit categories has no waist; it changes as much as the ${levelWord('bust')}: ${len(at.own)} becomes ${len(ease)}.`,
       source: FIT_CATEGORIES_SOURCE,
     },
   };

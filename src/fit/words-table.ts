@@ -56,7 +56,7 @@ export const FIT_WORDS = {
     short: number;
     source: string | null;
   }) =>
-    t`The sleeve is ${len(v.finished)} round the upper arm in the size that the bust takes; an arm of ${len(v.arm)} needs ${len(v.least)} (${v.source === null ? t`half of what the fabric stretches` : v.source === '' ? t`no ease` : t`${called(v.source)}`}). Widen the upper arm by ${len(v.short)} or more with an alteration.`,
+    t`The sleeve is ${len(v.finished)} round the upper arm in the size that the ${levelWord('bust')} takes; an arm of ${len(v.arm)} needs ${len(v.least)} (${v.source === null ? t`half of what the fabric stretches` : v.source === '' ? t`no ease` : t`${called(v.source)}`}). Widen the upper arm by ${len(v.short)} or more with an alteration.`,
   'table-differs': ({ level, off, size }: At & { off: number; size: string }) =>
     t`At the ${levelWord(level)} the pieces measure ${len(Math.abs(off))} ${off > 0 ? t`larger` : t`smaller`} than the table says in size ${called(size)}. What the pieces measure is used.`,
   'finished-assumed': ({ level, assumed }: At & { assumed: Assumed }) =>
@@ -120,7 +120,7 @@ export const FIT_WORDS = {
   'bust-fuller': ({ excess, size }: { excess: number; size: string }) =>
     t`The bust is ${len(excess)} fuller than size ${called(size)} is made for. A bust alteration gives it room where it is needed, and the seams then take that much less; wider side seams would only give room under the arm.`,
   'base-unknown': () =>
-    t`No measure that both the body and the size chart have can choose a size: measure the bust (or the hip for skirts and trousers), or choose a size.`,
+    t`No measure that both the body and the size chart have can choose a size: measure the ${levelWord('bust')} (or the hip for skirts and trousers), or choose a size.`,
   'outside-sizes': ({ level, over, end }: At & { over: number; end: 'largest' | 'smallest' }) =>
     t`At the ${levelWord(level)} the body lies ${len(Math.abs(over))} beyond the ${end === 'largest' ? t`largest` : t`smallest`} size. Proportions of the pattern are a guess out there; make a test garment.`,
   'body-assumed': ({ level, girth }: At & { girth: number }) =>

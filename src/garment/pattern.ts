@@ -1,6 +1,7 @@
 import type { DrawnPiece, Level, NestedPiece } from './piece.ts';
 import type { Band, Follower, GarmentLevel, Seam } from './seam.ts';
 import type { SizeChart } from './chart.ts';
+import type { Wearer } from './words/tell.ts';
 import type { GarmentKind } from './garment-kind-table.ts';
 
 /** What the pattern is drafted for. Stretch is a share: 0.25 = 4 in stretches to 5 in. */
@@ -14,7 +15,7 @@ export interface Pattern {
   readonly name: string;
   readonly about: string;
   readonly garment: GarmentKind;
-  readonly wearer: 'woman' | 'man' | 'child';
+  readonly wearer: Wearer;
   readonly cloth: ClothNeed;
   /** How much fuller the full bust is than the upper bust that it is drafted for, mm; absent where nobody said. */
   readonly bustDifference?: number;

@@ -162,7 +162,13 @@ async function steps({ io, pipeline }: Call, file: string): Promise<Answer> {
       `${fitting.title}: ${done.length === 0 ? 'nothing was altered yet.' : `${done.length} ${done.length === 1 ? 'step' : 'steps'}, in this order.`}`,
       ...done.map((s) => `${s.id}: ${renderPhrase(s.sentence, tell)}${s.off ? ' (left out for now)' : ''}`),
     ].join('\n');
-  return { json: { title: fitting.title, steps: done }, text, show: fitting.body.show, findings: [] };
+  return {
+    json: { title: fitting.title, steps: done },
+    text,
+    show: fitting.body.show,
+    wearer: fitting.body.wearer,
+    findings: [],
+  };
 }
 
 async function remove({ options, io, pipeline }: Call, file: string, id: string): Promise<Answer> {

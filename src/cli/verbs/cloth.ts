@@ -184,6 +184,7 @@ export const cloth: Verb = {
       json: { buy, notions: small, cutting: parts, findings },
       text,
       show: fitting.body.show,
+      wearer: fitting.body.wearer,
       findings,
     };
   },

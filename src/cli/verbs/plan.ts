@@ -59,7 +59,7 @@ function tellPlan(plan: Plan, of: Of, marking: readonly Phrase[], tell: Tell): s
   const end = ['seams', 'per seam', 'edges', 'per edge'];
   const head = altered ? [...start, 'altered', ...end] : [...start, ...end];
   const rows = plan.levels.map((p) => [
-    levelName(p.level),
+    levelName(p.level, body.wearer),
     l(p.body),
     l(p.wantedEase),
     l(p.target),
@@ -78,7 +78,7 @@ function tellPlan(plan: Plan, of: Of, marking: readonly Phrase[], tell: Tell): s
       .join(', ') || '0',
   ]);
   const why = plan.levels.flatMap((p) => [
-    `  ${levelName(p.level)}: ${say(p.why.target)} ${say(p.why.size)} ${say(p.why.residual)}`,
+    `  ${levelName(p.level, body.wearer)}: ${say(p.why.target)} ${say(p.why.size)} ${say(p.why.residual)}`,
     `    ease: ${say(p.why.ease)}`,
     ...(p.split === undefined ? [] : [`    front and back: ${say(p.split.why)}`]),
   ]);
@@ -120,6 +120,7 @@ function answer(plan: Plan, of: Of, asked: readonly Finding[]): Answer {
     },
     text: (tell) => tellPlan(plan, of, marking, tell),
     show: body.show,
+    wearer: body.wearer,
     findings,
   };
 }

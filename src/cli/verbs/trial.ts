@@ -11,7 +11,7 @@ import {
   type Fitting,
   type Observation,
   type Step,
-  tellIn,
+  tellOf,
   renderPhrase,
   type Tell,
 } from '../../garment/index.ts';
@@ -77,7 +77,7 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
       {
         ...proposal.step,
         id: freshId(so, 'alter'),
-        note: renderPhrase(proposal.why, tellIn(fitting.body.show)).slice(0, 2_000),
+        note: renderPhrase(proposal.why, tellOf(fitting.body)).slice(0, 2_000),
       },
       proposal,
     );
@@ -109,6 +109,7 @@ function tell(
     json: { proposals, steps: fitting.steps, findings, ...(wrote === undefined ? {} : { wrote }) },
     text,
     show: fitting.body.show,
+    wearer: fitting.body.wearer,
     findings,
   };
 }

@@ -1,3 +1,4 @@
+import type { Wearer } from '../words/tell.ts';
 import type { MeasureId } from './measure-id.ts';
 
 /** One taking of one measure. `value` is mm (degrees for shoulder-slope). `typed` keeps what the person wrote. */
@@ -13,7 +14,7 @@ export interface Reading {
 export interface Body {
   readonly id: string;
   readonly name: string;
-  readonly wearer: 'woman' | 'man' | 'child';
+  readonly wearer: Wearer;
   /** How this person likes lengths shown. */
   readonly show: 'in' | 'cm';
   /** Which waist was taped. */

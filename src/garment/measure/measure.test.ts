@@ -4,13 +4,19 @@ import {
   bodyValue,
   doubtEntry,
   doubts,
+  levelName,
   levelNamed,
+  levelWord,
   MEASURE_IDS,
   MEASURES,
+  measureName,
   measureNamed,
+  measureWord,
   nearestWord,
   renderPhrase,
+  t,
   TELL_CM,
+  tellOf,
   type Body,
   type Reading,
 } from '../index.ts';
@@ -37,11 +43,30 @@ describe('the measures', () => {
     expect(measureNamed('Full Bust')).toBe('bust-girth');
     expect(measureNamed('underbust girth')).toBe('under-bust-girth');
     expect(measureNamed('inseam')).toBe('inside-leg-length');
+    expect(measureNamed('front chest arc')).toBe('front-bust-arc');
+    expect(measureNamed('under-chest')).toBe('under-bust-girth');
     expect(measureNamed('__proto__')).toBeNull();
     expect(levelNamed('bust-girth')).toBe('bust');
     expect(levelNamed('high hip')).toBe('high-hip');
     expect(nearestWord('bust-grith', MEASURE_IDS)).toBe('bust-girth');
     expect(nearestWord('zzzzzzzzzz', MEASURE_IDS)).toBeNull();
+  });
+});
+
+describe('the words of a wearer', () => {
+  it('are chest for a man and a child, bust for a woman and where nobody says', () => {
+    const said = (wearer?: Body['wearer']): string =>
+      renderPhrase(t`${measureWord('upper-bust-girth')}, ${levelWord('bust')}, ${measureWord('hip-girth')}`, {
+        unit: 'cm',
+        ...(wearer ? { wearer } : {}),
+      });
+    expect([said(), said('woman')]).toEqual(['upper bust, bust, hip', 'upper bust, bust, hip']);
+    expect([said('man'), said('child')]).toEqual(['upper chest, chest, hip', 'upper chest, chest, hip']);
+    expect(measureName('front-bust-arc', 'man')).toBe('front chest arc');
+    expect(levelName('bust', 'child')).toBe('chest');
+    expect(tellOf({ show: 'in', wearer: 'child' })).toBe(tellOf({ show: 'in', wearer: 'child' }));
+    // No measure of theirs is called after a bust.
+    for (const id of MEASURE_IDS) expect(measureName(id, 'child'), id).not.toContain('bust');
   });
 });
 

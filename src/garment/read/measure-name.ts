@@ -1,6 +1,7 @@
 import { LEVELS } from '../level.ts';
 import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
 import { MEASURE_TABLE } from '../measure/measure-table.ts';
+import { WEARER_WORDS } from '../words/wearer-words.ts';
 import type { Level } from '../piece.ts';
 
 const slug = (text: string): string =>
@@ -15,6 +16,11 @@ function byName(): ReadonlyMap<string, MeasureId> {
   for (const m of MEASURE_TABLE)
     for (const name of [m.name, m.iso ?? '', ...m.us])
       if (name !== '' && !names.has(slug(name))) names.set(slug(name), m.id);
+  for (const table of Object.values(WEARER_WORDS))
+    for (const id of MEASURE_IDS) {
+      const name = table['measure']?.[id];
+      if (name !== undefined && !names.has(slug(name))) names.set(slug(name), id);
+    }
   for (const id of MEASURE_IDS) names.set(id, id);
   return names;
 }

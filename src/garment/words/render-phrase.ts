@@ -2,6 +2,7 @@ import { MM_PER } from './length-unit.ts';
 import { isPhrase, type Join, type Part, type Phrase } from './phrase.ts';
 import type { Tell } from './tell.ts';
 import { readsExact } from './add-up.ts';
+import { wearerWord } from './wearer-words.ts';
 import { shownLength, writeLength } from './write-length.ts';
 
 /** The language the tables are written in. */
@@ -109,7 +110,7 @@ function sayPart(part: Part, tell: Tell): string {
   if ('share' in part) return `${write(part.share * 100, part.places)} %`;
   if ('number' in part) return write(part.number, part.places, part.least);
   if ('name' in part) return part.name;
-  if ('word' in part) return ownWords(part.word, tell);
+  if ('word' in part) return ownWords(wearerWord(part.of, part.key, part.word, tell.wearer), tell);
   if ('plural' in part)
     return renderPhrase(plurals.select(part.plural) === 'one' ? part.one : part.other, tell);
   if ('list' in part)
