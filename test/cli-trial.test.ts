@@ -38,6 +38,7 @@ describe('trial', () => {
     const { code, out } = await run('trial', 'f.json', ...saw);
     expect(code).toBe(EXIT.fine);
     expect(out).toMatch(/1 {2}.*shorten 2 in above/);
+    expect(out).toMatch(/mind: .*nothing was noted of the centre front/);
     expect(out).toContain('Nothing was written.');
     expect([...files.keys()]).toEqual(['f.json']);
   });
@@ -87,6 +88,26 @@ describe('trial', () => {
     expect(code).toBe(EXIT.input);
     expect(out).toContain('accepted already');
     expect(files.has('h.json')).toBe(false);
+  });
+
+  it('keeps a note without an amount, and asks for it', async () => {
+    const { run, files } = desk();
+    const { out } = await run('trial', 'f.json', '--saw', 'hip, left, high', '--out', 'g.json');
+    expect(out).toMatch(
+      /^1 {2}hip on the left is higher on one side: not answered yet\n {3}How much is it: how far\?$/m,
+    );
+    expect(readFitting(files.get('g.json')!).observations[0]).toEqual({
+      id: 'seen-1',
+      line: 'hip',
+      where: 'left',
+      direction: 'high',
+    });
+  });
+
+  it('takes the second amount alone', async () => {
+    const { run } = desk();
+    const { out } = await run('trial', 'f.json', '--saw', 'shoulder seam, all, back, , 1/2in');
+    expect(out).toMatch(/1\/2 in forward at the armhole, nothing at the neck/);
   });
 
   it.each([

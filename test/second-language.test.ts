@@ -283,7 +283,9 @@ describe('no sentence escapes the tables', () => {
     const entries = CATALOGUE.map(({ make: _make, sentence: _sentence, group: _group, ...told }) => told);
     expect(bareTexts(entries, ['source'])).toEqual([]);
     expectAllSaid([...phrasesIn(entries, met), ...CATALOGUE.flatMap(toTrue)], 400);
-    const lines = OBSERVABLES.map(({ directions, ends }) => ({ directions, ends }));
+    const lines = OBSERVABLES.map(({ sights }) =>
+      Object.values(sights).map(({ ends, says }) => ({ ends, says })),
+    );
     expect(bareTexts(lines)).toEqual([]);
     expectAllSaid(phrasesIn(lines, met), 20);
   });

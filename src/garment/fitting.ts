@@ -64,15 +64,15 @@ export interface PlanChoices {
   readonly front: Readonly<Record<Level, number>>;
 }
 
-/** Something seen in a trial on the body or form; see alter/observe. Amounts in mm at the two ends of the line. */
+/** Something seen in a trial on the body or form; see alter/observe. Amounts in mm at the two ends of the line, as far as they were measured. */
 export interface Observation {
   readonly id: string;
   /** Which line, by its id in alter's table of lines; words of a person where none was meant by them. */
   readonly line: string;
   readonly where: 'front' | 'back' | 'all' | 'left' | 'right';
   readonly direction: 'low' | 'high' | 'forward' | 'back' | 'tight' | 'loose' | 'gapes' | 'folds' | 'drags';
-  readonly centre: number;
-  readonly side: number;
+  readonly centre?: number;
+  readonly side?: number;
   readonly note?: string;
   readonly photos?: readonly string[];
 }

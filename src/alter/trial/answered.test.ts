@@ -9,6 +9,7 @@ const proposal = (entry: string, ...from: string[]): Proposal => ({
   sentence: t``,
   why: t``,
   conflicts: [],
+  warns: [],
 });
 
 describe('a proposal that was accepted', () => {

@@ -144,17 +144,98 @@ describe('observations become alterations', () => {
     expect(proposals.filter((p) => !p.step)).toHaveLength(2);
     expect(renderPhrase(proposals[1]!.why, TELL_BOTH)).toMatch(/can be stated: .*waist line/);
   });
+});
 
-  it('answers every line and direction that it offers', () => {
-    for (const o of OBSERVABLES) {
-      for (const direction of o.directions) {
-        const where = o.id === 'hip' && direction === 'high' ? 'left' : 'all';
-        for (const garment of [BODICE, TROUSERS]) {
-          const [p] = observe([seen(o.name, where, direction, 8, 8)], garment);
-          expect(p!.step, `${o.name} ${direction}`).toBeDefined();
-        }
-      }
+describe('where it is seen', () => {
+  const params = (...args: Parameters<typeof seen>) => observe([seen(...args)], BODICE)[0]!.step!.params;
+
+  it('a width all round goes to front and back, one seen in front to the front', () => {
+    expect(observe([seen('hip', 'all', 'tight', 50, 0)], SKIRT)[0]!.step!.params['front']).toBe(0.5);
+    expect(observe([seen('hip', 'front', 'tight', 50, 0)], SKIRT)[0]!.step!.params['front']).toBe(1);
+  });
+
+  it('a waist seen at the back takes nothing from the front, unless its side is off too', () => {
+    const { side: _, ...back } = seen('waist', 'back', 'low', 25, 0);
+    expect(observe([back], PANELS)[0]!.step!.params).toEqual({ back: -25, front: 0, side: 0 });
+    // The side seam is the front's as well: the front goes along level, so that its centre stays on the fold.
+    expect(params('waist', 'back', 'low', 25, 10)).toEqual({ back: -25, front: -10, side: -10 });
+    const [p] = observe([seen('waist', 'back', 'low', 25, 10)], BODICE);
+    expect(renderPhrase(sentences(p!.conflicts), TELL_BOTH)).toMatch(/nothing was noted of the centre front/);
+  });
+
+  it('one shoulder that is lower, or higher, and one hip that is higher or fuller', () => {
+    const step = (...args: Parameters<typeof seen>) => observe([seen(...args)], SKIRT)[0]!.step;
+    const shoulder = (direction: 'folds' | 'tight') =>
+      observe([seen('shoulder', 'left', direction, 9, 0)], BODICE)[0]!.step;
+    expect(shoulder('folds')).toMatchObject({ entry: 'low-shoulder', params: { side: 'left', amount: 9 } });
+    expect(shoulder('tight')).toMatchObject({ entry: 'low-shoulder', params: { side: 'left', amount: -9 } });
+    expect(step('hip', 'right', 'high', 12, 0)).toMatchObject({
+      entry: 'high-hip',
+      params: { side: 'right', amount: 12, width: 0 },
+    });
+    expect(step('hip', 'right', 'tight', 12, 0)).toMatchObject({
+      entry: 'high-hip',
+      params: { side: 'right', amount: 0, width: 12 },
+    });
+  });
+
+  it('folds at the front of the waist are no swayback: it asks', () => {
+    const [p] = observe([seen('waist', 'front', 'folds', 12, 0)], PANELS);
+    expect(p!.step).toBeUndefined();
+    expect(renderPhrase(p!.why, TELL_BOTH)).toMatch(/abdomen too tight .* or the front too long/);
+  });
+
+  it('a note from before places were asked is meant all round where that is usual', () => {
+    expect(params('upper arm', 'front', 'tight', 10, 0)).toMatchObject({ amount: 10 });
+    expect(observe([seen('shoulder', 'back', 'back', 5, 10)], BODICE)[0]!.step!.params).toEqual({
+      neck: 5,
+      tip: 10,
+    });
+  });
+});
+
+describe('amounts', () => {
+  const note = (line: string, direction: Observation['direction'], amounts: object): Observation => ({
+    id: 'o',
+    line,
+    where: 'all',
+    direction,
+    ...amounts,
+  });
+
+  it('across both halves is not doubled: 20 mm across is 10 mm on each half', () => {
+    for (const [line, entry] of [
+      ['upper back', 'back-width'],
+      ['chest', 'chest-width'],
+    ] as const) {
+      expect(observe([note(line, 'tight', { centre: 20 })], PANELS)[0]!.step).toMatchObject({
+        entry,
+        params: { amount: 10 },
+      });
+      expect(observe([note(line, 'tight', { side: 20 })], PANELS)[0]!.step!.params['amount']).toBe(20);
     }
+    const [differ] = observe([note('chest', 'tight', { centre: 20, side: 20 })], PANELS);
+    expect(renderPhrase(sentences(differ!.conflicts), TELL_BOTH)).toMatch(/does not come to half/);
+  });
+
+  it('either one is enough, and a front that is only too narrow can be noted', () => {
+    expect(observe([note('abdomen', 'tight', { side: 20 })], SKIRT)[0]!.step!.params).toEqual({
+      amount: 0,
+      width: 20,
+    });
+    expect(observe([note('shoulder', 'back', { side: 9 })], BODICE)[0]!.step!.params).toEqual({
+      neck: 0,
+      tip: 9,
+    });
+  });
+
+  it('words alone propose nothing: they ask how much', () => {
+    for (const line of OBSERVABLES)
+      for (const direction of Object.keys(line.sights) as Observation['direction'][]) {
+        const [p] = observe([note(line.id, direction, {})], BODICE);
+        expect(p!.step).toBeUndefined();
+        expect(renderPhrase(p!.why, TELL_BOTH)).toMatch(/^How much is it: .+\?$/);
+      }
   });
 });
 

@@ -32,22 +32,22 @@ function word<const T extends string>(text: string | undefined, words: readonly 
   return found;
 }
 
-/** `waist line, back, low, 2in, 1 1/4in`: the line, where on the body, which way, and the amounts at its centre and its side. */
+/** `waist line, back, low, 2in, 1 1/4in`: the line, where on the body, which way, and its amounts as far as they were measured. */
 function readSeen(text: string, id: string): Observation {
   const parts = text.split(',').map((p) => p.trim());
   const [line, where, direction, centre, side] = parts;
-  if (line === undefined || line === '' || centre === undefined || parts.length > 5)
-    throw new UsageError(
-      `--saw reads "LINE, WHERE, DIRECTION, AMOUNT AT THE CENTRE[, AT THE SIDE]", not "${text}".`,
-    );
-  const at = lengthWord(centre, '--saw', true);
+  if (line === undefined || line === '' || direction === undefined || parts.length > 5)
+    throw new UsageError(`--saw reads "LINE, WHERE, DIRECTION[, AMOUNT[, SECOND AMOUNT]]", not "${text}".`);
+  const amount = (said: string | undefined): number | undefined =>
+    said === undefined || said === '' ? undefined : lengthWord(said, '--saw', true);
+  const [at, beside] = [amount(centre), amount(side)];
   return {
     id,
     line: observableOf(line)?.id ?? line,
     where: word(where, WHERE, 'where'),
     direction: word(direction, DIRECTIONS, 'the direction'),
-    centre: at,
-    side: side === undefined ? at : lengthWord(side, '--saw', true),
+    ...(at === undefined ? {} : { centre: at }),
+    ...(beside === undefined ? {} : { side: beside }),
   };
 }
 
@@ -98,6 +98,7 @@ function tell(
       `   ${renderPhrase(p.why, tell)}`,
       ...(answeredBy(fitting.steps, p) ? ['   accepted'] : []),
       ...p.conflicts.map((c) => `   mind: ${renderPhrase(c, tell)}`),
+      ...p.warns.map((f) => `   mind: ${say(f, tell)}`),
       ...(p.blocked === undefined ? [] : [`   can't be done here: ${say(p.blocked, tell)}`]),
     ]);
   const text = (tell: Tell): string =>
@@ -117,16 +118,18 @@ function tell(
 export const trial: Verb = {
   name: 'trial',
   usage: [
-    'trial FITTING.json --saw "LINE, WHERE, DIRECTION, CENTRE[, SIDE]" … [--accept 1,2] [--out FITTING.json]',
+    'trial FITTING.json --saw "LINE, WHERE, DIRECTION[, AMOUNT[, SECOND AMOUNT]]" … [--accept 1,2] [--out FITTING.json]',
   ],
   about: 'what was seen on the body or form, turned into alterations to accept one by one',
   options: { saw: { type: 'string', multiple: true }, accept: { type: 'string' }, out: { type: 'string' } },
   explain: {
     saw: `e.g. "waist line, back, low, 2in, 1 1/4in" (again for each)
             LINE       ${OBSERVABLES.map((o) => o.name).join(', ')}
-            WHERE      ${WHERE.join(', ')}
+            WHERE      ${WHERE.join(', ')} (all: all round)
             DIRECTION  ${DIRECTIONS.join(', ')}
-            CENTRE     how far, at the centre of that half; SIDE at the side seam, as at the centre when not given`,
+            AMOUNT     how far; SECOND AMOUNT where a line has two: at the centre and at the side seam (of the shoulder at the neck and the
+                       armhole, of the side seam at the top and the bottom), a length and a width, or a width across and on each half.
+                       Either may be left out ("shoulder seam, all, back, , 1/2in"). Without any it is kept as a note and the amount is asked for`,
     accept: 'numbers of the proposals to make, in the order given',
     out: 'the fitting to write, with what was seen and what was accepted',
   },
@@ -138,7 +141,7 @@ export const trial: Verb = {
       ...fitting,
       observations: [...fitting.observations, ...freshSeen(fitting, textOptions(options, 'saw'))],
     };
-    const proposals = observe(seen.observations, pipeline.make(fitting).garment);
+    const proposals = observe(seen.observations, pipeline.make(fitting).planned);
     const next = accepted(seen, proposals, textOption(options, 'accept'));
     const out = textOption(options, 'out');
     if (out !== undefined) await io.writeFile(out, writeFitting({ ...next, on: io.today() }));

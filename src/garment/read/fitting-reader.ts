@@ -100,8 +100,8 @@ const readObservation = fields<Observation>({
   line: name,
   where: oneOf('front', 'back', 'all', 'left', 'right'),
   direction: oneOf('low', 'high', 'forward', 'back', 'tight', 'loose', 'gapes', 'folds', 'drags'),
-  centre: number(-2_000, 2_000),
-  side: number(-2_000, 2_000),
+  centre: maybe(number(-2_000, 2_000)),
+  side: maybe(number(-2_000, 2_000)),
   note: maybe(text()),
   photos: maybe(list(text(4_000_000), 0, 20)),
 });

@@ -1,23 +1,28 @@
 import { useEffect, useRef, useState } from 'react';
+import { likelyPlace, placeWords, seenWords, sightWords } from '../../alter/index.ts';
 import { renderPhrase, tellIn, type Observation } from '../../garment/index.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
-import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
+import type { SightLine } from './sight-lines.ts';
 import { PhotoRow } from './photo-row.tsx';
 import { keepPhoto } from './photos.ts';
 
-/** What is seen on one line: how it sits, and by how much at its two ends. */
+type Direction = Observation['direction'];
+
+/** What is seen on one line: how it sits, where, and by how much. Amounts may be left out: then it is a note in words. */
 export function NoteForm({
   bench,
-  line,
+  chosen: { line, view },
   onDone,
 }: {
   bench: ReadyBench;
-  line: SightLine;
+  chosen: SightLine;
   onDone: () => void;
 }) {
-  const [direction, setDirection] = useState(line.directions[0]!);
+  const directions = Object.keys(line.sights) as Direction[];
+  const [direction, setDirection] = useState(directions[0]!);
+  const [said, setPlace] = useState<Observation['where'] | undefined>(undefined);
   const [centre, setCentre] = useState<number | undefined>(undefined);
   const [side, setSide] = useState<number | undefined>(undefined);
   const [note, setNote] = useState('');
@@ -30,24 +35,25 @@ export function NoteForm({
   }, []);
   const { show, change, held } = bench;
   const tell = tellIn(show);
-  const [first, second] = line.ends;
-  const apart = line.apart === true;
+  const sight = line.sights[direction]!;
+  const where = said && sight.places.includes(said) ? said : likelyPlace(sight, view);
+  const [first, second] = sight.ends;
 
   function keep(): void {
-    if (centre === undefined) return;
     const seen: Observation = {
       id: crypto.randomUUID().slice(0, 8),
-      line: line.line,
-      where: line.view,
+      line: line.id,
+      where,
       direction,
-      centre,
-      side: side ?? (second && !apart ? centre : 0),
+      ...(centre === undefined ? {} : { centre }),
+      ...(side === undefined || second === null ? {} : { side }),
       ...(note.trim() ? { note: note.trim() } : {}),
       ...(photos.length ? { photos } : {}),
     };
+    const amount = centre ?? side;
     change(
       (f) => ({ ...f, observations: [...f.observations, seen] }),
-      `Seen: ${line.name} ${DIRECTION_WORDS[direction]}, ${amountText(centre, show)}`,
+      `Seen: ${renderPhrase(seenWords(seen), tell)}${amount === undefined ? '' : `, ${amountText(amount, show)}`}`,
     );
     onDone();
   }
@@ -65,7 +71,7 @@ export function NoteForm({
         The {line.name} …
       </h2>
       <div className="choice" role="group" aria-label="How it sits">
-        {line.directions.map((d) => (
+        {directions.map((d) => (
           <button
             key={d}
             type="button"
@@ -73,18 +79,35 @@ export function NoteForm({
             aria-pressed={d === direction}
             onClick={() => setDirection(d)}
           >
-            {DIRECTION_WORDS[d]}
+            {renderPhrase(sightWords(line, d), tell)}
           </button>
         ))}
       </div>
+      {sight.places.length > 1 && (
+        <div className="choice" role="group" aria-label="Where it is seen">
+          {sight.places.map((p) => (
+            <button
+              key={p}
+              type="button"
+              className="act"
+              aria-pressed={p === where}
+              onClick={() => setPlace(p)}
+            >
+              {renderPhrase(placeWords(p), tell)}
+            </button>
+          ))}
+        </div>
+      )}
       <div className="row about">
         <LengthField
           label={renderPhrase(first, tell)}
           mm={centre}
           show={show}
+          signed={second !== null}
           narrow
           live
           onAmount={setCentre}
+          onClear={() => setCentre(undefined)}
         />
         {second && (
           <LengthField
@@ -94,11 +117,15 @@ export function NoteForm({
             signed
             narrow
             live
-            placeholder={apart ? '' : 'the same'}
             onAmount={setSide}
+            onClear={() => setSide(undefined)}
           />
         )}
       </div>
+      <p className="small">
+        {second ? 'One of the two is enough. ' : ''}Without an amount it is kept as a note, and nothing is
+        proposed yet.
+      </p>
       <label className="field">
         <span className="label">In your own words</span>
         <textarea rows={2} value={note} onChange={(e) => setNote(e.target.value)} />
@@ -127,11 +154,11 @@ export function NoteForm({
         />
       </label>
       <div className="row">
-        <button type="submit" className="act main" disabled={centre === undefined}>
+        <button type="submit" className="act main">
           Note it
         </button>
         <button type="button" className="act quiet" onClick={onDone}>
-          Leave
+          Cancel
         </button>
       </div>
     </form>

@@ -31,18 +31,19 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
           const taken = answeredBy(fitting.steps, p);
           const sentence = renderPhrase(p.sentence, tell);
           return (
-            <li key={sentence} className="stack tight">
+            <li key={`${p.step?.entry} ${p.from.join(' ')}`} className="stack tight">
               <p>
                 <strong>{sentence}</strong>
               </p>
               <p className="small">{renderPhrase(p.why, tell)}</p>
-              {p.conflicts
-                .map((c) => renderPhrase(c, tell))
-                .map((c) => (
-                  <p key={c} className="small limit">
-                    {c}
-                  </p>
-                ))}
+              {[
+                ...p.conflicts.map((c) => renderPhrase(c, tell)),
+                ...(taken ? [] : p.warns.map((w) => findingSentence(w, tell))),
+              ].map((c) => (
+                <p key={c} className="small limit">
+                  {c}
+                </p>
+              ))}
               {p.blocked && <p className="small limit">{findingSentence(p.blocked, tell)}</p>}
               {taken ? (
                 <p className="small">

@@ -1,35 +1,28 @@
-import { observableOf, type Observable } from '../../alter/index.ts';
-import type { Observation } from '../../garment/index.ts';
+import { OBSERVABLES, observableOf, type Observable } from '../../alter/index.ts';
+import { hasEdge, type Garment } from '../../garment/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { BodyShape } from '../drawing/body-shape.ts';
 import type { GarmentShape } from '../drawing/garment-shape.ts';
 
-type Direction = Observation['direction'];
-
-/** A line of the garment one can point at in a trial, where it runs on the drawing, and what can be seen of it. */
+/** A line of the garment one can speak of in a trial, and the half it was pointed at. */
 export interface SightLine {
-  /** Its id, as the observations keep it. */
-  readonly line: string;
-  readonly name: string;
+  readonly line: Observable;
   readonly view: 'front' | 'back';
-  readonly points: readonly Point[];
-  readonly directions: readonly Direction[];
-  /** What the two amounts measure. */
-  readonly ends: Observable['ends'];
-  readonly apart?: true;
 }
 
-export const DIRECTION_WORDS: Readonly<Record<Direction, string>> = {
-  low: 'sits too low',
-  high: 'sits too high',
-  forward: 'sits too far forward',
-  back: 'sits too far back',
-  tight: 'is tight',
-  loose: 'is loose',
-  gapes: 'gapes',
-  folds: 'lies in folds',
-  drags: 'drags',
-};
+/** A line one can point at: where it runs on the drawing. */
+export interface DrawnLine extends SightLine {
+  readonly name: string;
+  readonly points: readonly Point[];
+}
+
+/** The lines this garment has, drawn or not, for choosing from a list. */
+export const linesOf = (garment: Garment): readonly Observable[] =>
+  OBSERVABLES.filter(
+    ({ edge, piece }) =>
+      (!edge || garment.pieces.some((p) => hasEdge(p, edge))) &&
+      (!piece || garment.pieces.some((p) => p.role === piece)),
+  );
 
 const across = (half: number, y: number, dip = 0): Point[] => [
   { x: -half, y },
@@ -108,24 +101,12 @@ function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'ba
   return lines;
 }
 
-/** The lines of this garment on this figure, front and back. What can be said of each is the catalogue's. */
-export function sightLines(shape: BodyShape, garment: GarmentShape): readonly SightLine[] {
+/** The lines of this garment that are drawn on this figure, front and back. What can be said of each is the table's. */
+export function drawnOn(shape: BodyShape, garment: GarmentShape): readonly DrawnLine[] {
   return (['front', 'back'] as const).flatMap((view) =>
-    drawnLines(shape, garment, view).flatMap(([words, points]): SightLine[] => {
-      const known = observableOf(words);
-      return known
-        ? [
-            {
-              line: known.id,
-              name: `${words}, ${view}`,
-              view,
-              points,
-              directions: known.directions,
-              ends: known.ends,
-              ...(known.apart ? { apart: known.apart } : {}),
-            },
-          ]
-        : [];
+    drawnLines(shape, garment, view).flatMap(([words, points]): DrawnLine[] => {
+      const line = observableOf(words);
+      return line ? [{ line, name: `${words}, ${view}`, view, points }] : [];
     }),
   );
 }

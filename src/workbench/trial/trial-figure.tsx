@@ -1,9 +1,12 @@
+import { observableOf } from '../../alter/index.ts';
 import { bodyShape } from '../drawing/body-shape.ts';
 import { Figure } from '../drawing/figure.tsx';
 import { garmentShape } from '../drawing/garment-shape.ts';
 import { smoothPath } from '../drawing/smooth.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { sightLines, type SightLine } from './sight-lines.ts';
+import { drawnOn, type SightLine } from './sight-lines.ts';
+
+const otherHalf = { front: 'back', back: 'front' } as const;
 
 interface Props {
   readonly bench: ReadyBench;
@@ -19,7 +22,9 @@ export function TrialFigure({ bench, view, chosen, onChoose }: Props) {
   const garment = garmentShape(shape, fitting.pattern.garment, made.plan.levels, made.garment, view);
   const from = garment.top > shape.levels.waist.y - 60 ? shape.levels.bust.y - 60 : -20;
   const to = Math.min(shape.stature + 25, Math.max(garment.bottom + 120, shape.points.crotch.y + 60));
-  const noted = new Set(fitting.observations.map((o) => `${o.line}/${o.where}`));
+  const noted = new Set(
+    fitting.observations.flatMap((o) => (o.where === otherHalf[view] ? [] : [observableOf(o.line)?.id])),
+  );
   return (
     <figure className="trial-figure">
       <Figure
@@ -33,20 +38,20 @@ export function TrialFigure({ bench, view, chosen, onChoose }: Props) {
               <path key={d.slice(0, 24)} d={d} />
             ))}
             <path d={garment.trunk} />
-            {sightLines(shape, garment)
+            {drawnOn(shape, garment)
               .filter((l) => l.view === view)
               .map((l) => {
                 const d = smoothPath(l.points);
-                const pressed = chosen?.line === l.line && chosen.view === view;
+                const pressed = chosen?.line.id === l.line.id && chosen.view === view;
                 return (
                   <g
-                    key={l.line}
+                    key={l.line.id}
                     className="sight"
                     role="button"
                     tabIndex={0}
                     aria-pressed={pressed}
                     aria-label={l.name}
-                    data-noted={noted.has(`${l.line}/${view}`) || undefined}
+                    data-noted={noted.has(l.line.id) || undefined}
                     onClick={() => onChoose(l)}
                     onKeyDown={(event) => {
                       if (event.key !== 'Enter' && event.key !== ' ') return;

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { observableOf } from '../../alter/index.ts';
-import type { Observation } from '../../garment/index.ts';
+import { seenAmounts, seenWords } from '../../alter/index.ts';
+import { renderPhrase, tellIn, type Observation } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { Amount } from '../parts/amount.tsx';
 import { NoteForm } from './note-form.tsx';
 import { PhotoRow } from './photo-row.tsx';
 import { Proposals } from './proposals.tsx';
-import { DIRECTION_WORDS, type SightLine } from './sight-lines.ts';
+import { LinePick } from './line-pick.tsx';
+import type { SightLine } from './sight-lines.ts';
 import { TrialFigure } from './trial-figure.tsx';
 
 /** What was seen on the body or form, and what to do about it. */
@@ -21,14 +21,15 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
           Put the test garment on the person or the form, mark the waist with a cord, then point at a line
           that is not where it should be.
         </p>
+        <LinePick garment={bench.made.garment} onChoose={setLine} />
       </section>
       <div className="stack">
         {line && (
           <section className="sheet">
             <NoteForm
-              key={`${line.line}/${line.view}`}
+              key={`${line.line.id}/${line.view}`}
               bench={bench}
-              line={line}
+              chosen={line}
               onDone={() => setLine(null)}
             />
           </section>
@@ -50,26 +51,16 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
   );
 }
 
-const placeWords: Record<Observation['where'], string> = {
-  front: ' at the front',
-  back: ' at the back',
-  all: '',
-  left: ' on the left',
-  right: ' on the right',
-};
-
 function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
-  const words = `${observableOf(seen.line)?.name ?? seen.line}${placeWords[seen.where]} ${DIRECTION_WORDS[seen.direction]}`;
+  const tell = tellIn(bench.show);
+  const words = renderPhrase(seenWords(seen), tell);
+  const amounts = seenAmounts(seen);
   return (
     <li className="stack tight">
       <div className="row spread">
         <span>
-          {words}: <Amount mm={seen.centre} show={bench.show} />
-          {seen.side !== seen.centre && (
-            <>
-              , at the other end <Amount mm={seen.side} show={bench.show} />
-            </>
-          )}
+          {words}
+          {amounts && `: ${renderPhrase(amounts, tell)}`}
         </span>
         <button
           type="button"
