@@ -30,7 +30,7 @@ export function changed(value: unknown, way: Way, to: unknown): unknown {
 export const sound = (): Fitting => {
   const fitting = demoFittings().find(({ pattern }) => pattern.pieces.some((p) => p.darts.length > 0))!;
   const steps: Fitting['steps'] = [
-    { id: 'longer', kind: 'alter', entry: 'length-at-hem', params: { amount: 20 } },
+    { id: 'longer', kind: 'alter', entry: 'length-above-waist', params: { back: 20 } },
     { id: 'even', kind: 'true', keep: { side: 'a' } },
   ];
   return { ...fitting, steps, lay: { shell: { width: 1400 } } };

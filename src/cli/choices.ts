@@ -55,8 +55,7 @@ export const CHOICE_WORDS: Readonly<Record<string, string>> = {
 
 function share(word: string, where: string): number {
   const n = shareOption({ share: word }, 'share');
-  if (n === undefined || n > 1)
-    throw new UsageError(`${where} should be a share from 0 to 100 %, not "${word}".`);
+  if (n === undefined || n > 1) throw new UsageError('share-range', { where, given: word });
   return n;
 }
 

@@ -1,5 +1,5 @@
 import type { Proposal } from '../exchange/index.ts';
-import type { Tell } from '../garment/index.ts';
+import type { Body, Tell } from '../garment/index.ts';
 import type { Hand } from '../layout/index.ts';
 import type { ReadJob } from './read-apart.ts';
 
@@ -20,6 +20,8 @@ export interface Io {
   readonly out: (text: string) => void;
   /** Messages. */
   readonly err: (text: string) => void;
+  /** Told of whoever a file that was opened is about: what goes wrong later is said in their unit. */
+  readonly met?: (person: Body) => void;
   /** A translation of the program's own words; English when not said. */
   readonly letters?: Tell['letters'];
   /** The day, ISO, for documents and prints. */

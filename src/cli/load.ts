@@ -10,29 +10,30 @@ import {
 } from '../garment/index.ts';
 import { SAMPLES, sample } from '../samples/index.ts';
 import type { Io } from './io.ts';
+import { fileProblem, type FILE_WORDS } from './usage-word-table.ts';
 
-const HOLDS: Readonly<Record<Opened['kind'], string>> = {
-  fitting: 'a fitting',
-  pattern: 'a pattern',
-  person: 'a person',
-  measures: 'a table of measures',
-  chart: 'a size table',
-  drawing: 'a drawing, which “pintrue read” brings in',
-};
+/** The body that a file is about, if it is about one. */
+function bodyIn(opened: Opened): Body | undefined {
+  if (opened.kind === 'fitting') return opened.fitting.body;
+  if (opened.kind === 'person') return opened.person.body;
+  return opened.kind === 'measures' ? opened.body : undefined;
+}
 
 /** What is in a file; a sample where its id is given and no file has that name. */
 async function open(io: Io, path: string, wishes: Omit<Wishes, 'id'> = {}): Promise<Opened> {
   if (SAMPLES.some((s) => s.id === path) && !(await io.exists(path)))
     return { kind: 'pattern', pattern: sample(path) };
-  return openBytes(await io.readFile(path), path, { ...wishes, id: bareName(path, 'body') });
+  const opened = openBytes(await io.readFile(path), path, { ...wishes, id: bareName(path, 'body') });
+  const person = bodyIn(opened);
+  if (person) io.met?.(person);
+  return opened;
 }
 
-const unwanted = (file: string, wanted: string, { kind }: Opened): InputError =>
-  new InputError({
-    code: 'other-format',
-    where: { file },
-    message: `${wanted} is wanted here; this is ${HOLDS[kind]}.`,
-  });
+const unwanted = (
+  file: string,
+  wanted: Parameters<(typeof FILE_WORDS)['other-format']>[0]['wanted'],
+  { kind }: Opened,
+): InputError => new InputError(fileProblem('other-format', { file }, { wanted, found: kind }));
 
 /** What a person says of a table that does not say it itself. */
 export type TableOptions = Pick<Wishes, 'wearer' | 'waist' | 'unit'>;
@@ -47,15 +48,14 @@ export async function loadBody(
 ): Promise<{ body: Body; questions: readonly Question[]; findings: readonly Finding[] }> {
   const opened = await open(io, path, { ...options, table: 'measures' });
   if (opened.kind === 'measures') return opened;
-  const held =
-    opened.kind === 'fitting' ? opened.fitting : opened.kind === 'person' ? opened.person : undefined;
-  if (!held) throw unwanted(path, 'A person or a table of measures', opened);
-  return { body: held.body, questions: [], findings: [] };
+  const body = bodyIn(opened);
+  if (!body) throw unwanted(path, 'body', opened);
+  return { body, questions: [], findings: [] };
 }
 
 export async function loadChart(io: Io, path: string, options: TableOptions): Promise<SizeChart> {
   const opened = await open(io, path, { ...options, table: 'sizes' });
-  if (opened.kind !== 'chart') throw unwanted(path, 'A size table', opened);
+  if (opened.kind !== 'chart') throw unwanted(path, 'chart', opened);
   return opened.chart;
 }
 
@@ -64,13 +64,13 @@ export async function loadPattern(io: Io, path: string, options: TableOptions = 
   const opened = await open(io, path, options);
   if (opened.kind === 'chart')
     return tablePattern(bareName(path, 'table'), opened.name, opened.chart, options.wearer);
-  if (opened.kind !== 'pattern') throw unwanted(path, 'A pattern', opened);
+  if (opened.kind !== 'pattern') throw unwanted(path, 'pattern', opened);
   return opened.pattern;
 }
 
 export async function loadFitting(io: Io, path: string): Promise<Fitting> {
   const opened = await open(io, path);
-  if (opened.kind !== 'fitting') throw unwanted(path, 'A fitting', opened);
+  if (opened.kind !== 'fitting') throw unwanted(path, 'fitting', opened);
   return opened.fitting;
 }
 
@@ -83,11 +83,7 @@ export async function loadPieces(io: Io, path: string): Promise<Fitting> {
 
 function needPieces(pattern: Pattern, file: string): void {
   if (pattern.pieces.length > 0) return;
-  throw new InputError({
-    code: 'no-pieces',
-    where: { file },
-    message: `“${pattern.name}” is a size table without pieces: there is nothing to alter, to walk, to print or to lay. “pintrue plan” gives its sizes and the amounts to mark on your own paper.`,
-  });
+  throw new InputError(fileProblem('no-pieces', { file }, { pattern: pattern.name }));
 }
 
 /** A fitting or a pattern, by what the file says it is, for a deed on its pieces; a sample by its id. @throws InputError where only a size table is known */
@@ -96,8 +92,7 @@ export async function loadEither(
   path: string,
 ): Promise<Extract<Opened, { kind: 'fitting' | 'pattern' }>> {
   const opened = await open(io, path);
-  if (opened.kind !== 'fitting' && opened.kind !== 'pattern')
-    throw unwanted(path, 'A fitting or a pattern', opened);
+  if (opened.kind !== 'fitting' && opened.kind !== 'pattern') throw unwanted(path, 'either', opened);
   needPieces(opened.kind === 'fitting' ? opened.fitting.pattern : opened.pattern, path);
   return opened;
 }

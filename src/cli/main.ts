@@ -6,39 +6,26 @@ import type { Io } from './io.ts';
 import { nodeHands, serveHand } from './lay-hands.ts';
 import { readApart, serveReading } from './read-apart.ts';
 import { runCli } from './run.ts';
+import { fileProblem } from './usage-word-table.ts';
 
 /** No pattern or photograph is larger; a slip of the hand may well be. Bytes. */
 const LARGEST_FILE = 300_000_000;
 
-function fileError(path: string, error: unknown, doing: string): InputError {
+function fileError(path: string, error: unknown, doing: 'read' | 'write'): InputError {
   const code = (error as NodeJS.ErrnoException).code ?? '';
-  const words: Readonly<Record<string, string>> = {
-    ENOENT: 'there is no such file or folder',
-    EACCES: 'this is not allowed here',
-    EISDIR: 'this is a folder',
-    ENOSPC: 'the disk is full',
-  };
-  return new InputError({
-    code: 'file',
-    where: { file: path },
-    message: `Can't ${doing}: ${words[code] ?? code}.`,
-  });
+  return new InputError(fileProblem('file', { file: path }, { doing, code }));
 }
 
 async function read(path: string): Promise<Uint8Array> {
   try {
     const { size } = await stat(path);
     if (size > LARGEST_FILE)
-      throw new InputError({
-        code: 'too-large',
-        where: { file: path },
-        message: `The file is over ${LARGEST_FILE / 1e6} million bytes.`,
-      });
+      throw new InputError(fileProblem('too-large', { file: path }, { most: LARGEST_FILE }));
     const bytes = await readFile(path);
     // Plain bytes: some readers refuse Node's own kind.
     return new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   } catch (error) {
-    throw error instanceof InputError ? error : fileError(path, error, 'read it');
+    throw error instanceof InputError ? error : fileError(path, error, 'read');
   }
 }
 
@@ -52,19 +39,19 @@ async function write(path: string, content: string | Uint8Array): Promise<void> 
     await rename(beside, path);
   } catch (error) {
     await rm(beside, { force: true });
-    throw fileError(path, error, 'write it');
+    throw fileError(path, error, 'write');
   }
 }
 
 /** Tried with an empty file beside its place: what is there already stays. */
 async function mustBeWritable(path: string): Promise<void> {
   const there = await stat(path).catch(() => null);
-  if (there?.isDirectory()) throw fileError(path, { code: 'EISDIR' }, 'write it');
+  if (there?.isDirectory()) throw fileError(path, { code: 'EISDIR' }, 'write');
   const beside = besideOf(path);
   try {
     await writeFile(beside, '');
   } catch (error) {
-    throw fileError(path, error, 'write it');
+    throw fileError(path, error, 'write');
   } finally {
     await rm(beside, { force: true });
   }

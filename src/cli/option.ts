@@ -6,6 +6,7 @@ import {
   middleSize,
   type Level,
   type Pattern,
+  type Phrase,
 } from '../garment/index.ts';
 import { UsageError, type Options } from './verb.ts';
 
@@ -22,9 +23,9 @@ export function textOptions(options: Options, name: string): readonly string[] {
 }
 
 /** An option without which the verb can't go on. @throws UsageError */
-export function needOption(options: Options, name: string, what: string): string {
+export function needOption(options: Options, name: string, what: Phrase): string {
   const value = textOption(options, name);
-  if (value === undefined || value === '') throw new UsageError(`--${name} is missing: ${what}.`);
+  if (value === undefined || value === '') throw new UsageError('option-missing', { option: name, what });
   return value;
 }
 
@@ -38,16 +39,15 @@ export function choiceOption<const T extends string>(
   if (value === undefined) return undefined;
   const found = words.find((w) => w === value);
   if (found === undefined)
-    throw new UsageError(`--${name} should be one of ${words.join(', ')}, not "${value}".`);
+    throw new UsageError('option-choice', { option: name, known: words, given: value });
   return found;
 }
 
 /** A length typed with its unit, in mm. @throws UsageError */
 export function lengthWord(word: string, where: string, signed = false): number {
   const read = readLength(word, 'mm', { signed });
-  if (read.kind !== 'length') throw new UsageError(`${where}: ${read.message}`);
-  if (!read.unitSaid && read.mm !== 0)
-    throw new UsageError(`${where}: write the unit too, as in ${word}mm or ${word}in.`);
+  if (read.kind !== 'length') throw new UsageError('length', { where, why: read.message });
+  if (!read.unitSaid && read.mm !== 0) throw new UsageError('length-unit', { where, given: word });
   return read.mm;
 }
 
@@ -68,9 +68,7 @@ export function numberOption(
   if (value === undefined) return undefined;
   const n = /^-?\d+(\.\d+)?$/.test(value) ? Number(value) : Number.NaN;
   if (!(n >= least && n <= most) || (whole && !Number.isInteger(n)))
-    throw new UsageError(
-      `--${name} should be a ${whole ? 'whole ' : ''}number from ${least} to ${most}, not "${value}".`,
-    );
+    throw new UsageError('option-number', { option: name, whole, least, most, given: value });
   return n;
 }
 
@@ -80,8 +78,7 @@ export function shareOption(options: Options, name: string): number | undefined 
   if (value === undefined) return undefined;
   const m = /^(\d+(?:[.,]\d+)?)\s*(%?)$/.exec(value);
   const n = m === null ? Number.NaN : Number(m[1]!.replace(',', '.')) / (m[2] === '%' ? 100 : 1);
-  if (!(n >= 0 && n <= 4))
-    throw new UsageError(`--${name} should be a share such as 50% or 0.5, not "${value}".`);
+  if (!(n >= 0 && n <= 4)) throw new UsageError('option-share', { option: name, given: value });
   return n;
 }
 
@@ -89,8 +86,7 @@ export function shareOption(options: Options, name: string): number | undefined 
 export function pairOptions(options: Options, name: string): readonly (readonly [string, string])[] {
   return textOptions(options, name).map((word) => {
     const at = word.indexOf('=');
-    if (at <= 0 || at === word.length - 1)
-      throw new UsageError(`--${name} should read name=value, not "${word}".`);
+    if (at <= 0 || at === word.length - 1) throw new UsageError('option-pair', { option: name, given: word });
     return [word.slice(0, at).trim(), word.slice(at + 1).trim()] as const;
   });
 }
@@ -100,13 +96,8 @@ export function levelWord(word: string, where: string): Level {
   if (word === 'base') return word;
   const level = levelNamed(word);
   if (level !== null) return level;
-  const near = nearestWord(
-    word,
-    LEVELS.map((l) => l.level),
-  );
-  throw new UsageError(
-    `${where}: "${word}" is not a level${near === null ? '' : `; did you mean ${near}`}. Levels are ${LEVELS.map((l) => l.level).join(', ')}.`,
-  );
+  const known = LEVELS.map((l) => l.level);
+  throw new UsageError('level-unknown', { where, given: word, near: nearestWord(word, known), known });
 }
 
 /** The index of a printed size of a pattern; the middle one when none is named. @throws UsageError naming the sizes */
@@ -114,8 +105,6 @@ export function sizeIndex(pattern: Pattern, id: string | undefined): number {
   if (id === undefined) return middleSize(pattern);
   const index = pattern.chart.sizes.findIndex((s) => s.id === id);
   if (index === -1)
-    throw new UsageError(
-      `There is no size "${id}"; there are ${pattern.chart.sizes.map((s) => s.id).join(', ')}.`,
-    );
+    throw new UsageError('size-unknown', { given: id, known: pattern.chart.sizes.map((s) => s.id) });
   return index;
 }

@@ -1,5 +1,15 @@
 import { parseArgs } from 'node:util';
-import { InputError, nearestWord, tellError, tellOf, type Tell } from '../garment/index.ts';
+import {
+  called,
+  InputError,
+  nearestWord,
+  renderPhrase,
+  t,
+  tellError,
+  tellOf,
+  type Body,
+  type Tell,
+} from '../garment/index.ts';
 import { createPipeline } from '../pipeline/index.ts';
 import { helpAll, helpVerb } from './help.ts';
 import type { Io } from './io.ts';
@@ -11,6 +21,17 @@ import { tellFindings } from './words.ts';
 
 /** Fine; a finding of severity error; input that could not be used; a fault of ours. */
 export const EXIT = { fine: 0, error: 1, input: 2, fault: 70 } as const;
+
+/** What the parser of options says, in our own words: it tells the option in its message only. */
+function misparsed(error: unknown): unknown {
+  const { code, message } = error as NodeJS.ErrnoException;
+  const option = /'(?:-\w, )?(--?[^' ]*)/.exec(message)?.[1];
+  if (option === undefined) return error;
+  if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') return new UsageError('option-unknown', { option });
+  if (code !== 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') return error;
+  if (message.includes('does not take')) return new UsageError('option-flag', { option });
+  return new UsageError(message.includes('ambiguous') ? 'option-dash' : 'option-bare', { option });
+}
 
 function parse(verb: Verb, argv: readonly string[]): { words: readonly string[]; options: Options } {
   try {
@@ -27,7 +48,7 @@ function parse(verb: Verb, argv: readonly string[]): { words: readonly string[];
     });
     return { words: positionals, options: values as Options };
   } catch (error) {
-    throw new UsageError(error instanceof Error ? error.message.split('. To specify')[0]! : String(error));
+    throw misparsed(error);
   }
 }
 
@@ -62,24 +83,24 @@ function report(answer: Answer, options: Options, io: Io): number {
 
 function help(name: string | undefined, io: Io): number {
   const verb = VERBS.find((v) => v.name === name);
-  if (name !== undefined && verb === undefined) throw new UsageError(unknownVerb(name));
+  if (name !== undefined && verb === undefined) throw unknownVerb(name);
   io.out(`${verb === undefined ? helpAll() : helpVerb(verb)}\n`);
   return EXIT.fine;
 }
 
-function unknownVerb(name: string): string {
+function unknownVerb(name: string): UsageError {
   const near = nearestWord(
     name,
     VERBS.map((v) => v.name),
   );
-  return `"${name.slice(0, 40)}" is not something pintrue can do${near === null ? '' : `; did you mean ${near}`}. Try pintrue help.`;
+  return new UsageError('verb-unknown', { verb: name.slice(0, 40), near });
 }
 
 async function obey(argv: readonly string[], io: Io): Promise<number> {
   const [name, ...rest] = argv;
   if (name === undefined || name === 'help' || name === '--help' || name === '-h') return help(rest[0], io);
   const verb = VERBS.find((v) => v.name === name);
-  if (verb === undefined) throw new UsageError(unknownVerb(name));
+  if (verb === undefined) throw unknownVerb(name);
   const { words, options } = parse(verb, rest);
   if (options['help'] === true) return help(name, io);
   choiceOption(options, 'units', UNITS);
@@ -91,24 +112,23 @@ async function obey(argv: readonly string[], io: Io): Promise<number> {
  * @param argv the words after `pintrue` @returns the exit code (`EXIT`)
  */
 export async function runCli(argv: readonly string[], io: Io): Promise<number> {
-  const tell = tellFor(unitTyped(argv), {}, io);
+  let about: Pick<Body, 'show' | 'wearer'> | undefined;
   try {
-    return await obey(argv, io);
+    return await obey(argv, { ...io, met: (person) => (about = person) });
   } catch (error) {
+    const tell = tellFor(unitTyped(argv), about ?? {}, io);
     if (error instanceof UsageError) {
       const verb = VERBS.find((v) => v.name === argv[0]);
-      io.err(
-        `${tellError(error, tell)}\n${(verb?.usage ?? []).map((u) => `usage: pintrue ${u}\n`).join('')}`,
-      );
+      const forms = (verb?.usage ?? []).map((form) => t`usage: ${called(`pintrue ${form}`)}`);
+      io.err([error.phrase, ...forms].map((said) => `${renderPhrase(said, tell)}\n`).join(''));
       return EXIT.input;
     }
     if (error instanceof InputError) {
       io.err(`${tellError(error, tell)}\n`);
       return EXIT.input;
     }
-    io.err(
-      `A fault in Pintrue, not in what you gave it: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
-    );
+    const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    io.err(`${renderPhrase(t`A fault in Pintrue, not in what you gave it: ${called(trace)}`, tell)}\n`);
     return EXIT.fault;
   }
 }

@@ -1,17 +1,17 @@
 import type { ParseArgsConfig } from 'node:util';
 import {
-  called,
+  phraseOf,
   renderPhrase,
-  t,
   TELL_BOTH,
   ToldError,
   type Body,
   type Finding,
-  type Phrase,
+  type FindingValues,
   type Tell,
 } from '../garment/index.ts';
 import type { Pipeline } from '../pipeline/index.ts';
 import type { Io } from './io.ts';
+import { USAGE_WORDS } from './usage-word-table.ts';
 
 /** Options as node:util describes them. */
 export type OptionConfig = NonNullable<ParseArgsConfig['options']>;
@@ -51,10 +51,14 @@ export interface Verb {
 }
 
 /** A command line that can't be understood. Exit 2, with the verb's usage. */
-export class UsageError extends ToldError {
-  constructor(message: Phrase | string) {
-    const phrase = typeof message === 'string' ? t`${called(message)}` : message;
+export class UsageError<C extends keyof typeof USAGE_WORDS = keyof typeof USAGE_WORDS> extends ToldError {
+  readonly code: C;
+
+  /** The compiler asks of each code the values that its sentence says. */
+  constructor(code: C, ...[values]: Parameters<(typeof USAGE_WORDS)[C]>) {
+    const phrase = phraseOf(USAGE_WORDS, code, values as FindingValues | undefined);
     super(renderPhrase(phrase, TELL_BOTH), phrase);
     this.name = 'UsageError';
+    this.code = code;
   }
 }

@@ -125,9 +125,7 @@ function entryNamed(id: string): Alteration {
     id,
     CATALOGUE.map((a) => a.id),
   );
-  throw new UsageError(
-    `There is no alteration "${id}"${near === null ? '' : `; did you mean ${near}`}. pintrue alter lists them.`,
-  );
+  throw new UsageError('alteration-unknown', { given: id, near });
 }
 
 function readValue(a: Alteration, word: string): readonly [string, ParamValue] {
@@ -135,14 +133,14 @@ function readValue(a: Alteration, word: string): readonly [string, ParamValue] {
   const [id, value] = at === -1 ? [word, ''] : [word.slice(0, at), word.slice(at + 1)];
   const param = a.params.find((p) => p.id === id);
   if (param === undefined || value === '')
-    throw new UsageError(`Amounts read name=value; ${a.id} takes ${a.params.map((p) => p.id).join(', ')}.`);
+    throw new UsageError('amount-form', { entry: a.id, known: a.params.map((p) => p.id) });
   if (param.kind === 'length') return [id, lengthWord(value, id, true)];
   if (param.kind === 'share') return [id, shareOption({ [id]: value }, id)!];
   if (param.kind !== 'angle') return [id, value];
   const degrees = /^-?\d+([.,]\d+)?\s*(°|deg|degrees)?$/i.test(value)
     ? Number.parseFloat(value.replace(',', '.'))
     : Number.NaN;
-  if (!Number.isFinite(degrees)) throw new UsageError(`${id} should be degrees, not "${value}".`);
+  if (!Number.isFinite(degrees)) throw new UsageError('amount-degrees', { name: id, given: value });
   return [id, degrees];
 }
 
@@ -174,9 +172,7 @@ async function steps({ io, pipeline }: Call, file: string): Promise<Answer> {
 async function remove({ options, io, pipeline }: Call, file: string, id: string): Promise<Answer> {
   const fitting = await loadFitting(io, file);
   if (!fitting.steps.some((s) => s.id === id))
-    throw new UsageError(
-      `There is no step "${id}"; there are ${fitting.steps.map((s) => s.id).join(', ') || 'none'}.`,
-    );
+    throw new UsageError('step-unknown', { step: id, known: fitting.steps.map((s) => s.id) });
   return dropStep(fitting, id, textOption(options, 'out'), { io, pipeline });
 }
 
@@ -204,8 +200,9 @@ export const alter: Verb = {
     if (second === undefined) return isFile(first) ? steps(call, first) : describe(entryNamed(first));
     const entry = entryNamed(second);
     const params = Object.fromEntries(amounts.map((word) => readValue(entry, word)));
-    readParams(entry, params);
     const fitting = await loadPieces(call.io, first);
+    // What is out of bounds is told in this person's unit.
+    readParams(entry, params);
     const note = textOption(call.options, 'note');
     const step = {
       id: freshId(fitting, 'alter'),

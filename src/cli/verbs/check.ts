@@ -46,7 +46,7 @@ export const check: Verb = {
   run: async ({ words, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1)
-      throw new UsageError('check takes one file: a fitting or a pattern.');
+      throw new UsageError('one-file', { verb: 'check', takes: 'fitting-or-pattern' });
     const document = await loadEither(io, file);
     if (document.kind === 'pattern') return checkPattern(document.pattern);
     const { fitting } = document;

@@ -39,7 +39,7 @@ function price(options: Options): ClothChoice['price'] {
   const word = textOption(options, 'price');
   if (word === undefined) return undefined;
   const m = /^(\d+(?:[.,]\d+)?)\/(m|metre|yd|yard)$/i.exec(word);
-  if (m === null) throw new UsageError(`--price should read 12.50/m or 9/yd, not "${word}".`);
+  if (m === null) throw new UsageError('price-form', { given: word });
   return {
     amount: Number(m[1]!.replace(',', '.')),
     per: m[2]!.toLowerCase().startsWith('m') ? 'metre' : 'yard',
@@ -52,8 +52,7 @@ function widthsFor(options: Options, fitting: Fitting, cloth: Cloth): readonly n
   const words = textOptions(options, 'width');
   const own = pairOptions({ width: words.filter((w) => w.includes('=')) }, 'width');
   const stray = own.find(([name]) => !CLOTHS.some((c) => c === name));
-  if (stray !== undefined)
-    throw new UsageError(`--width ${stray[0]}: there is no such cloth; there are ${CLOTHS.join(', ')}.`);
+  if (stray !== undefined) throw new UsageError('cloth-unknown', { given: stray[0], known: CLOTHS });
   const mine = own.filter(([name]) => name === cloth).map(([, w]) => lengthWord(w, '--width'));
   const all = words.filter((w) => !w.includes('=')).map((w) => lengthWord(w, '--width'));
   return mine.length > 0 ? mine : all.length > 0 ? all : kept === undefined ? WIDTHS : [kept];
@@ -69,7 +68,7 @@ function choicesFor(
   const folds = textOptions(options, 'fold');
   const wrong = folds.find((f) => !FOLDS.some((x) => x === f));
   if (wrong !== undefined)
-    throw new UsageError(`--fold should be one of ${FOLDS.join(', ')}, not "${wrong}".`);
+    throw new UsageError('option-choice', { option: 'fold', known: FOLDS, given: wrong });
   const cost = price(options);
   return cloths.map((cloth): ClothChoice => {
     // Stripes that are typed are the shell's; what is typed of shrinking goes for all.
@@ -138,7 +137,8 @@ export const cloth: Verb = {
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
-    if (file === undefined || words.length > 1) throw new UsageError('cloth takes one fitting.');
+    if (file === undefined || words.length > 1)
+      throw new UsageError('one-file', { verb: 'cloth', takes: 'fitting' });
     const said = readLay(options, io, SECONDS);
     const fitting = await loadPieces(io, file);
     const { garment } = pipeline.make(fitting);

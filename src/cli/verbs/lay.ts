@@ -1,6 +1,7 @@
 import { layJob, laySaid, laySettings } from '../../desk/index.ts';
 import type { Body, Cloth, Finding, Phrase, Tell } from '../../garment/index.ts';
 import {
+  called,
   CLOTHS,
   type CuttingTool,
   type Fitting,
@@ -55,9 +56,7 @@ function jobOf(
   said: Partial<LaySettings>,
 ): { job: LayJob; settings: LaySettings; findings: readonly Finding[] } {
   if (!garment.pieces.some((p) => p.cloth === cloth))
-    throw new UsageError(
-      `No piece is cut of ${cloth}; there are pieces of ${[...new Set(garment.pieces.map((p) => p.cloth))].join(', ')}.`,
-    );
+    throw new UsageError('cloth-unused', { cloth, used: [...new Set(garment.pieces.map((p) => p.cloth))] });
   const { settings, findings } = laySaid(laySettings(fitting, cloth), said);
   const asked = layJob(garment, cloth, settings);
   return { job: asked.job, settings, findings: [...findings, ...asked.findings] };
@@ -176,10 +175,15 @@ function tell(
 async function run(call: Call): Promise<Answer> {
   const { words, options, io, pipeline } = call;
   const [file] = words;
-  if (file === undefined || words.length > 1) throw new UsageError('lay takes one fitting.');
-  const out = needOption(options, 'out', 'the picture to write, LAY.svg or LAY.dxf');
+  if (file === undefined || words.length > 1)
+    throw new UsageError('one-file', { verb: 'lay', takes: 'fitting' });
+  const out = needOption(
+    options,
+    'out',
+    t`the picture to write, ${called('LAY.svg')} or ${called('LAY.dxf')}`,
+  );
   if (!/\.(svg|dxf)$/i.test(out))
-    throw new UsageError(`--out: a lay is written as .svg or .dxf, not "${out}".`);
+    throw new UsageError('out-ending', { endings: ['.svg', '.dxf'], given: out });
   const cloth = choiceOption(options, 'cloth', CLOTHS) ?? 'shell';
   const lay = readLay(options, io, SECONDS);
   const said = {

@@ -1,5 +1,5 @@
 import { plausible } from '../../fit/index.ts';
-import { readBody, writeFitting, type Body } from '../../garment/index.ts';
+import { readBody, t, writeFitting, type Body } from '../../garment/index.ts';
 import { readPaper } from '../../paper/index.ts';
 import { newFitting } from '../../pipeline/index.ts';
 import {
@@ -47,9 +47,9 @@ export const make: Verb = {
     ...CHOICE_WORDS,
   },
   run: async ({ options, io, pipeline }) => {
-    const bodyFile = needOption(options, 'body', 'the file with the measurements');
-    const patternFile = needOption(options, 'pattern', 'the pattern document, or the id of a sample');
-    const out = needOption(options, 'out', 'the fitting to write');
+    const bodyFile = needOption(options, 'body', t`the file with the measurements`);
+    const patternFile = needOption(options, 'pattern', t`the pattern document, or the id of a sample`);
+    const out = needOption(options, 'out', t`the fitting to write`);
     const pattern = nightwearSaid(options, await loadPattern(io, patternFile, readWearer(options)));
     const { body, questions } = await loadBody(io, bodyFile, readWearer(options, pattern.wearer));
     const [title, notes, paper] = ['title', 'notes', 'paper'].map((name) => textOption(options, name));

@@ -2,6 +2,7 @@ import { kindOfChart, tablePattern } from '../../desk/index.ts';
 import { markingWords, planFit, plausible } from '../../fit/index.ts';
 import {
   addUp,
+  called,
   cautionsFor,
   writeLength,
   type EdgeGroup,
@@ -9,6 +10,7 @@ import {
   type Fitting,
   type Plan,
   renderPhrase,
+  t,
   type Phrase,
   type Tell,
   type Term,
@@ -203,22 +205,21 @@ export const plan: Verb = {
   },
   run: async (call) => {
     const [file] = call.words;
-    if (call.words.length > 1) throw new UsageError('plan takes at most one fitting.');
+    if (call.words.length > 1) throw new UsageError('plan-files');
     if (file !== undefined) {
       if (Object.keys(call.options).some((name) => name !== 'json' && name !== 'units'))
-        throw new UsageError('A fitting has its own body, pattern and choices: give it alone.');
+        throw new UsageError('plan-alone');
       return fromFitting(call, file);
     }
-    const bodyFile = needOption(call.options, 'body', 'the file with the measurements');
+    const bodyFile = needOption(call.options, 'body', t`the file with the measurements`);
     const chart = textOption(call.options, 'chart');
     const pattern = textOption(call.options, 'pattern');
-    if (pattern !== undefined && chart !== undefined)
-      throw new UsageError('Give --chart or --pattern, not both.');
+    if (pattern !== undefined && chart !== undefined) throw new UsageError('plan-both');
     if (pattern !== undefined) return fromPattern(call, bodyFile, pattern);
     return fromChart(
       call,
       bodyFile,
-      needOption(call.options, 'chart', 'the size chart (or --pattern for a pattern)'),
+      needOption(call.options, 'chart', t`the size chart (or ${called('--pattern')} for a pattern)`),
     );
   },
 };

@@ -52,7 +52,7 @@ async function jobOf(call: Call, file: string): Promise<Job> {
     const choices = patternSheet(pattern, index, paper, call.io.today());
     return { garment: garmentAtSize(pattern, index), choices, paper: paper.paper, findings: [] };
   }
-  if (size !== undefined) throw new UsageError('A fitting has its own sizes; --size is for a pattern.');
+  if (size !== undefined) throw new UsageError('size-of-fitting');
   const fitting = { ...document.fitting, paper: paperSaid(call, document.fitting.paper) };
   const made = call.pipeline.make(fitting);
   return {
@@ -83,9 +83,10 @@ async function draw(
 async function run(call: Call): Promise<Answer> {
   const [file] = call.words;
   if (file === undefined || call.words.length > 1)
-    throw new UsageError('print takes one file: a fitting or a pattern.');
-  const out = needOption(call.options, 'out', 'the PDF (or SVG) to write');
-  if (!/\.(pdf|svg)$/i.test(out)) throw new UsageError(`--out should end in .pdf or .svg, not "${out}".`);
+    throw new UsageError('one-file', { verb: 'print', takes: 'fitting-or-pattern' });
+  const out = needOption(call.options, 'out', t`the PDF (or SVG) to write`);
+  if (!/\.(pdf|svg)$/i.test(out))
+    throw new UsageError('out-ending', { endings: ['.pdf', '.svg'], given: out });
   const job = await jobOf(call, file);
   const { content, pages, findings } = await draw(job, out);
   await call.io.writeFile(out, content);

@@ -11,14 +11,14 @@ import {
   type Proposal,
 } from '../../exchange/index.ts';
 import {
+  called,
   EDGE_NAMES,
   GARMENT_KINDS,
   InputError,
   middleOf,
   PIECE_NAMES,
   renderPhrase,
-  TELL_BOTH,
-  tellIn,
+  t,
   writePattern,
   type Phrase,
   type Tell,
@@ -50,13 +50,13 @@ async function propose({ options, io }: Call, file: string): Promise<Proposal> {
     });
   } catch (error) {
     if (error instanceof ReadError)
-      throw new InputError({ code: error.code, where: { file }, message: error.message });
+      throw new InputError({ code: error.code, where: { file }, message: error.phrase });
     if (error instanceof DxfError)
       throw new InputError({
         code: 'dxf',
         where: { file, ...(error.line > 0 ? { row: error.line } : {}) },
         // The place stands before it already.
-        message: renderPhrase(REFUSAL_WORDS['dxf-line']({ line: 0, what: error.what }), TELL_BOTH),
+        message: REFUSAL_WORDS['dxf-line']({ line: 0, what: error.what }),
       });
     throw error;
   }
@@ -66,16 +66,12 @@ async function propose({ options, io }: Call, file: string): Promise<Proposal> {
 async function corrections({ options, io }: Call): Promise<Corrections> {
   const [name, chart] = [textOption(options, 'name'), textOption(options, 'chart')];
   const [included, allowance] = [lengthOption(options, 'included', true), lengthOption(options, 'allowance')];
-  if (included !== undefined && included < 0)
-    throw new UsageError(
-      '--included should be a width such as 15mm, or 0 where the lines are stitching lines.',
-    );
+  if (included !== undefined && included < 0) throw new UsageError('included-negative');
   const garment = choiceOption(options, 'garment', GARMENT_KINDS);
   const wearer = choiceOption(options, 'wearer', ['woman', 'man', 'child']);
   const stretch = shareOption(options, 'cloth-stretch');
   const bustDifference = lengthOption(options, 'bust-difference', true);
-  if (bustDifference !== undefined && bustDifference < 0)
-    throw new UsageError('--bust-difference should be 0 or more, such as 2in.');
+  if (bustDifference !== undefined && bustDifference < 0) throw new UsageError('bust-difference-negative');
   return {
     ...(name === undefined ? {} : { name }),
     ...(chart === undefined
@@ -102,31 +98,34 @@ const TYPED: { readonly [K in keyof Asks]: (offered: NonNullable<Asks[K]['offere
   bustDifference: (mm) => `${Math.round(mm * 10) / 10}mm`,
 };
 
+/** A sentence as part of a longer one. */
+function withoutStop({ phrase }: Phrase): Phrase {
+  const last = phrase.at(-1);
+  return typeof last === 'string'
+    ? { phrase: [...phrase.slice(0, -1), last.replace(/\.$/, '')] }
+    : { phrase };
+}
+
 /** A pattern is kept once all is said that no line shows, as on the page; a file that carries its whole pattern has said it. */
 function checkAnswered({ name, asks, whole }: Proposal, said: Corrections): void {
   if (whole) return;
-  const one = <K extends keyof Asks>(ask: K): string => {
-    const { offered } = asks[ask];
+  const one = <K extends keyof Asks>(ask: K): Phrase => {
+    const { offered, evidence } = asks[ask];
     const option = ASK_OPTION[ask];
-    const evidence = renderPhrase(asks[ask].evidence, tellIn('both'));
+    const typed = (is: Asks[K]['offered'] & {}): string => `${option} ${TYPED[ask](is)}`;
     return offered === null
-      ? `  ${option}: ${evidence}`
-      : `  ${option}: it says ${evidence.replace(/\.$/, '')}; if that is right, ${option} ${TYPED[ask](offered as NonNullable<Asks[K]['offered']>)}.`;
+      ? t`${called(option)}: ${evidence}`
+      : t`${called(option)}: it says ${withoutStop(evidence)}; if that is right, ${called(typed(offered))}.`;
   };
   const missing = REQUIRED_ASKS.filter((ask) => said[ask] === undefined).map(one);
-  if (missing.length > 0)
-    throw new UsageError(
-      [`Before a pattern can be made of ${name}, say what no line of it shows:`, ...missing].join('\n'),
-    );
+  if (missing.length > 0) throw new UsageError('answers-missing', { file: name, missing });
 }
 
 /** A table brings its own sizes: as many, in the same order. */
 function checkSizes(proposal: Proposal, said: Corrections): void {
   const [drawn, told] = [proposal.sizes.length, said.chart?.sizes.length ?? proposal.sizes.length];
   if (drawn !== told)
-    throw new UsageError(
-      `The size chart has ${told} sizes and the drawing ${drawn} (${proposal.sizes.map((s) => s.label).join(', ')}). Give a chart with the sizes that are drawn, in the same order.`,
-    );
+    throw new UsageError('chart-sizes', { told, drawn, sizes: proposal.sizes.map((s) => s.label) });
 }
 
 /** A side of a seam for reading: each piece once with its edges; walked twice, both halves of what is cut on the fold. */
@@ -235,7 +234,7 @@ export const read: Verb = {
   run: async (call) => {
     const [file] = call.words;
     if (file === undefined || call.words.length > 1)
-      throw new UsageError('read takes one file: PDF, SVG or DXF.');
+      throw new UsageError('one-file', { verb: 'read', takes: 'drawing' });
     const said = await corrections(call);
     const proposal = await propose(call, file);
     checkSizes(proposal, said);

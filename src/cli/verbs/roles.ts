@@ -28,45 +28,38 @@ import { UsageError, type Answer, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
 
 /** One of the words of a list. @throws UsageError with the nearest one */
-function oneOf<const T extends string>(given: string, words: readonly T[], what: string): T {
+function oneOf<const T extends string>(
+  given: string,
+  words: readonly T[],
+  what: 'piece' | 'edge' | 'piece-half' | 'half',
+): T {
   const found = words.find((one) => one === given);
   if (found !== undefined) return found;
-  const near = nearestWord(given, words);
-  throw new UsageError(
-    `"${given}" is not ${what}${near === null ? '' : `; did you mean ${near}`}. There are ${words.join(', ')}.`,
-  );
+  throw new UsageError('role-unknown', { given, what, near: nearestWord(given, words), known: words });
 }
 
 /** `PIECE=ROLE`, `PIECE/EDGE=ROLE`, with `:HALF` after the role where wanted, or `=right` for what it was taken for. */
 function saying(pattern: Pattern, given: string): Pattern {
   const [, id = '', edge, role = '', half] = /^([^/=]+)(?:\/([^=]+))?=([^:]+)(?::(.+))?$/.exec(given) ?? [];
-  if (role === '')
-    throw new UsageError(`What a place is reads PIECE=ROLE or PIECE/EDGE=ROLE, not "${given}".`);
+  if (role === '') throw new UsageError('role-form', { given });
   const piece = pieceAt(pattern, id);
   if (piece === undefined)
-    throw new UsageError(
-      `There is no piece "${id}"; there are ${pattern.pieces.map((one) => one.id).join(', ')}.`,
-    );
+    throw new UsageError('piece-unknown', { piece: id, known: pattern.pieces.map((one) => one.id) });
   const at = edge === undefined ? piece : piece.edges.find((one) => one.id === edge);
   if (at === undefined)
-    throw new UsageError(
-      `${id} has no edge "${edge}"; it has ${piece.edges.map((one) => one.id).join(', ')}.`,
-    );
+    throw new UsageError('edge-unknown', { piece: id, edge: edge!, known: piece.edges.map((one) => one.id) });
   if (role === 'right') {
-    if (at.role === undefined)
-      throw new UsageError(
-        `${given}: nobody knows yet what it is. pintrue roles lists the words to say it with.`,
-      );
+    if (at.role === undefined) throw new UsageError('role-not-known', { given });
     return asTaken(pattern, { piece: id, ...(edge === undefined ? {} : { edge }) });
   }
   if (edge === undefined)
     return putPiece(pattern, id, {
-      role: oneOf(role, PIECE_ROLES, 'a piece'),
-      ...(half === undefined ? {} : { half: oneOf(half, PIECE_HALVES, 'where a piece is worn') }),
+      role: oneOf(role, PIECE_ROLES, 'piece'),
+      ...(half === undefined ? {} : { half: oneOf(half, PIECE_HALVES, 'piece-half') }),
     });
   return putEdge(pattern, id, edge, {
-    role: oneOf(role, EDGE_ROLES, 'an edge'),
-    ...(half === undefined ? {} : { half: oneOf(half, HALVES, 'a half of the body') }),
+    role: oneOf(role, EDGE_ROLES, 'edge'),
+    ...(half === undefined ? {} : { half: oneOf(half, HALVES, 'half') }),
   });
 }
 
@@ -120,7 +113,7 @@ function list(): Answer {
 async function samePattern(io: Io, file: string, copy: Pattern): Promise<Pattern> {
   const pattern = await loadPattern(io, file);
   if (pattern.id !== copy.id)
-    throw new UsageError(`${file} is the pattern “${pattern.name}”; this is made with “${copy.name}”.`);
+    throw new UsageError('other-pattern', { file, pattern: pattern.name, own: copy.name });
   return pattern;
 }
 
@@ -143,8 +136,7 @@ export const roles: Verb = {
     if (file === undefined) return list();
     const document = await loadEither(io, file);
     const [out, from] = [textOption(options, 'out'), textOption(options, 'from')];
-    if (out !== undefined && said.length === 0 && from === undefined)
-      throw new UsageError('There is nothing to write: say what a piece or an edge is, or --from.');
+    if (out !== undefined && said.length === 0 && from === undefined) throw new UsageError('nothing-said');
     const before = document.kind === 'fitting' ? document.fitting.pattern : document.pattern;
     const given = from === undefined ? before : answersFrom(before, await samePattern(io, from, before));
     const pattern = said.reduce(saying, given);

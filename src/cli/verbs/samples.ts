@@ -14,7 +14,7 @@ export const samples: Verb = {
     const [id] = words;
     const out = textOption(options, 'out');
     if (id === undefined) {
-      if (out !== undefined) throw new UsageError('Which sample? Give its id before --out.');
+      if (out !== undefined) throw new UsageError('sample-which');
       return {
         json: SAMPLES,
         text: table(
@@ -25,9 +25,9 @@ export const samples: Verb = {
       };
     }
     if (!SAMPLES.some((s) => s.id === id))
-      throw new UsageError(`There is no sample "${id}"; there are ${SAMPLES.map((s) => s.id).join(', ')}.`);
+      throw new UsageError('sample-unknown', { given: id, known: SAMPLES.map((s) => s.id) });
     const pattern = sample(id);
-    if (out === undefined) throw new UsageError(`Where to? samples ${id} --out FILE.json`);
+    if (out === undefined) throw new UsageError('sample-where', { sample: id });
     await io.writeFile(out, writePattern(pattern));
     const sizes = pattern.chart.sizes.map((s) => s.id);
     return {

@@ -70,11 +70,11 @@ export const seams: Verb = {
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1)
-      throw new UsageError('seams takes one file: a fitting or a pattern.');
+      throw new UsageError('one-file', { verb: 'seams', takes: 'fitting-or-pattern' });
     const document = await loadEither(io, file);
     const size = textOption(options, 'size');
     if (document.kind === 'fitting') {
-      if (size !== undefined) throw new UsageError('A fitting has its own sizes; --size is for a pattern.');
+      if (size !== undefined) throw new UsageError('size-of-fitting');
       return tell(
         pipeline.make(document.fitting).garment,
         t`${called(document.fitting.title)}`,

@@ -25,10 +25,13 @@ import { UsageError, type Answer, type Verb } from '../verb.ts';
 const WHERE = ['front', 'back', 'all', 'left', 'right'] as const;
 const DIRECTIONS = ['low', 'high', 'forward', 'back', 'tight', 'loose', 'gapes', 'folds', 'drags'] as const;
 
-function word<const T extends string>(text: string | undefined, words: readonly T[], what: string): T {
+function word<const T extends string>(
+  text: string | undefined,
+  words: readonly T[],
+  what: 'where' | 'direction',
+): T {
   const found = words.find((w) => w === text?.toLowerCase());
-  if (found === undefined)
-    throw new UsageError(`--saw: ${what} should be one of ${words.join(', ')}, not "${text ?? ''}".`);
+  if (found === undefined) throw new UsageError('seen-word', { what, known: words, given: text ?? '' });
   return found;
 }
 
@@ -37,7 +40,7 @@ function readSeen(text: string, id: string): Observation {
   const parts = text.split(',').map((p) => p.trim());
   const [line, where, direction, centre, side] = parts;
   if (line === undefined || line === '' || direction === undefined || parts.length > 5)
-    throw new UsageError(`--saw reads "LINE, WHERE, DIRECTION[, AMOUNT[, SECOND AMOUNT]]", not "${text}".`);
+    throw new UsageError('seen-form', { given: text });
   const amount = (said: string | undefined): number | undefined =>
     said === undefined || said === '' ? undefined : lengthWord(said, '--saw', true);
   const [at, beside] = [amount(centre), amount(side)];
@@ -45,7 +48,7 @@ function readSeen(text: string, id: string): Observation {
     id,
     line: observableOf(line)?.id ?? line,
     where: word(where, WHERE, 'where'),
-    direction: word(direction, DIRECTIONS, 'the direction'),
+    direction: word(direction, DIRECTIONS, 'direction'),
     ...(at === undefined ? {} : { centre: at }),
     ...(beside === undefined ? {} : { side: beside }),
   };
@@ -67,12 +70,9 @@ function accepted(fitting: Fitting, proposals: readonly Proposal[], numbers: str
   return chosen.reduce<Fitting>((so, text) => {
     const proposal = proposals[Number(text) - 1];
     if (proposal?.step === undefined)
-      throw new UsageError(
-        `--accept: there is no proposal ${text.trim()} that can be made; there are ${proposals.length}.`,
-      );
+      throw new UsageError('accept-unknown', { given: text.trim(), count: proposals.length });
     const had = answeredBy(so.steps, proposal);
-    if (had)
-      throw new UsageError(`--accept: proposal ${text.trim()} was accepted already, as step "${had.id}".`);
+    if (had) throw new UsageError('accept-again', { given: text.trim(), step: had.id });
     const step: Step = answering(
       {
         ...proposal.step,
@@ -135,7 +135,8 @@ export const trial: Verb = {
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
-    if (file === undefined || words.length > 1) throw new UsageError('trial takes one fitting.');
+    if (file === undefined || words.length > 1)
+      throw new UsageError('one-file', { verb: 'trial', takes: 'fitting' });
     const fitting = await loadPieces(io, file);
     const seen = {
       ...fitting,

@@ -6,7 +6,7 @@ import { UsageError, type Verb } from '../verb.ts';
 
 function known(fitting: Fitting, seam: string): string {
   const ids = fitting.pattern.seams.map((s) => s.id);
-  if (!ids.includes(seam)) throw new UsageError(`There is no seam "${seam}"; there are ${ids.join(', ')}.`);
+  if (!ids.includes(seam)) throw new UsageError('seam-unknown', { seam, known: ids });
   return seam;
 }
 
@@ -27,11 +27,12 @@ export const trueSeams: Verb = {
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
-    if (file === undefined || words.length > 1) throw new UsageError('true takes one fitting.');
+    if (file === undefined || words.length > 1)
+      throw new UsageError('one-file', { verb: 'true', takes: 'fitting' });
     const fitting = await loadPieces(io, file);
     const seams = textOptions(options, 'seam').map((s) => known(fitting, s));
     const keep = pairOptions(options, 'keep').map(([seam, side]) => {
-      if (side !== 'a' && side !== 'b') throw new UsageError(`--keep ${seam} should be a or b.`);
+      if (side !== 'a' && side !== 'b') throw new UsageError('keep-side', { seam });
       return [known(fitting, seam), side] as const;
     });
     const step = {

@@ -6,7 +6,7 @@ import {
   writePatternPdf,
   writeSvg,
 } from '../../exchange/index.ts';
-import type { Pattern } from '../../garment/index.ts';
+import { t, type Pattern } from '../../garment/index.ts';
 import { loadEither } from '../load.ts';
 import { choiceOption, needOption } from '../option.ts';
 import { UsageError, type Verb } from '../verb.ts';
@@ -34,11 +34,12 @@ export const write: Verb = {
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
-    if (file === undefined || words.length > 1) throw new UsageError('write takes one pattern or fitting.');
-    const out = needOption(options, 'out', 'the file to write');
+    if (file === undefined || words.length > 1)
+      throw new UsageError('one-file', { verb: 'write', takes: 'pattern-or-fitting' });
+    const out = needOption(options, 'out', t`the file to write`);
     const ending = /\.(dxf|svg|pdf)$/i.exec(out)?.[1]?.toLowerCase();
     const format = choiceOption(options, 'format', FORMATS) ?? FORMATS.find((f) => f === ending);
-    if (format === undefined) throw new UsageError('--format is missing: dxf, svg or pdf.');
+    if (format === undefined) throw new UsageError('format-missing', { known: FORMATS });
     const loaded = await loadEither(io, file);
     const pattern =
       loaded.kind === 'pattern'
