@@ -6,6 +6,7 @@ import { joinsOf } from './company.ts';
 import type { Contour } from './contour-table.ts';
 import { followParent } from './follow.ts';
 import { guesses } from './guess.ts';
+import { keptGuesses } from './kept-guesses.ts';
 import type { Guess } from './match.ts';
 import { runPieces } from './run.ts';
 import type { RunPiece } from './run.ts';
@@ -44,14 +45,19 @@ export function findRoles(
   const foldsKnown = pieces.some((piece) => piece.edges.some((edge) => edge.kind === 'fold'));
   const ways = own.map((piece) => {
     const said = told[piece.piece.id];
-    return guesses(
-      piece,
-      (contour) =>
-        (said?.role && contour && contour.role !== said.role) ||
-        (said?.half && contour && contour.half !== said.half)
-          ? Infinity
-          : wordCost(words.get(piece.piece.id)!, contour) + (foldsKnown ? unfoldedCost(piece, contour) : 0),
-      (guess) => agrees(piece, guess, said?.edges ?? {}),
+    const { id, name } = piece.piece;
+    // All that the two questions below are answered from.
+    const all = JSON.stringify([name, language, foldsKnown, said?.role, said?.half, said?.edges]);
+    return keptGuesses(piece.piece, all, () =>
+      guesses(
+        piece,
+        (contour) =>
+          (said?.role && contour && contour.role !== said.role) ||
+          (said?.half && contour && contour.half !== said.half)
+            ? Infinity
+            : wordCost(words.get(id)!, contour) + (foldsKnown ? unfoldedCost(piece, contour) : 0),
+        (guess) => agrees(piece, guess, said?.edges ?? {}),
+      ),
     );
   });
   const joins = joinsOf(own, seams);
