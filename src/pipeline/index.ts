@@ -7,4 +7,5 @@ export type { NewFitting } from './new-fitting.ts';
 export { stepsAdded } from './steps-added.ts';
 export { sizeWord, sizeWords } from './size-words.ts';
 export { toTrue } from './to-true.ts';
+export { trialProposals } from './trial-proposals.ts';
 export { findingSentence, ROOM_WORDS } from './finding-sentence.ts';

@@ -1,11 +1,4 @@
-import {
-  answeredBy,
-  answering,
-  observableOf,
-  observe,
-  OBSERVABLES,
-  type Proposal,
-} from '../../alter/index.ts';
+import { answeredBy, answering, observableOf, OBSERVABLES, type Proposal } from '../../alter/index.ts';
 import {
   writeFitting,
   type Fitting,
@@ -15,7 +8,7 @@ import {
   renderPhrase,
   type Tell,
 } from '../../garment/index.ts';
-import { stepsAdded, type Made } from '../../pipeline/index.ts';
+import { stepsAdded, trialProposals, type Made } from '../../pipeline/index.ts';
 import { loadPieces } from '../load.ts';
 import { lengthWord, textOption, textOptions } from '../option.ts';
 import { say } from '../said.ts';
@@ -142,7 +135,7 @@ export const trial: Verb = {
       ...fitting,
       observations: [...fitting.observations, ...freshSeen(fitting, textOptions(options, 'saw'))],
     };
-    const proposals = observe(seen.observations, pipeline.make(fitting).planned);
+    const proposals = trialProposals(seen, pipeline);
     const next = accepted(seen, proposals, textOption(options, 'accept'));
     const out = textOption(options, 'out');
     if (out !== undefined) await io.writeFile(out, writeFitting({ ...next, on: io.today() }));

@@ -1,7 +1,8 @@
-import { alterationOf, CATALOGUE, observe, type DrawingRow, type Proposal } from '../../alter/index.ts';
+import { alterationOf, CATALOGUE, type DrawingRow, type Proposal } from '../../alter/index.ts';
 import {
   createPipeline,
   newFitting,
+  trialProposals,
   type Made as Whole,
   type NewFitting,
   type StepResult,
@@ -111,11 +112,7 @@ const doings = {
     const fitting = fittingOf(ask);
     return { grips: gripsOf(pipeline.make(fitting), step), slopes: slopesOf(fitting, step) };
   },
-  /** Judged on the garment before its steps: the notes were taken on it. */
-  observe: (ask: MakeAsk): readonly Proposal[] => {
-    const fitting = fittingOf(ask);
-    return observe(fitting.observations, pipeline.make(fitting).planned);
-  },
+  observe: (ask: MakeAsk): readonly Proposal[] => trialProposals(fittingOf(ask), pipeline),
   wardrobe: async () => {
     const { CAST, demoFittings } = await import('../../samples/index.ts');
     return { cast: CAST, fittings: demoFittings() };
