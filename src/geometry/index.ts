@@ -17,7 +17,7 @@ export * from './self-cross.ts';
 export * from './fit.ts';
 export * from './through.ts';
 export * from './region.ts';
-export { pathIsStraight } from './straight.ts';
+export { pathIsStraight, pathIsStraightWithin } from './straight.ts';
 export * from './parallel.ts';
 export * from './offset.ts';
 export { arrowHead } from './arrow-head.ts';

@@ -1,7 +1,8 @@
 // What no corner shows: edges of our own trousers and skirt (invented), drawn without semantics and read back. The truth is the sample's own document.
 import { renderPhrase, TELL_CM } from '../../garment/index.ts';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { pathLength } from '../../geometry/index.ts';
+import { linePath, pathEnd, pathLength, pathStart } from '../../geometry/index.ts';
+import type { Point } from '../../geometry/index.ts';
 import type { Pattern } from '../../garment/index.ts';
 import { sample } from '../../samples/index.ts';
 import { patternSheet } from '../write/sheet.ts';
@@ -68,6 +69,41 @@ describe('trousers drawn without semantics', () => {
         expect((found.notches[i]!.at[k]! - at) * found.lengths[k]!).toBeWithinMm(0, 0.5),
       ),
     );
+  });
+});
+
+/** The skirt, its band’s long edge bent by so much where the underlap ends, mm. */
+function skirtBent(off: number): Pattern {
+  const skirt = sample('a-line-skirt');
+  const bent = ({ x, y }: Point): Point => ({ x, y: y + off });
+  return {
+    ...skirt,
+    pieces: skirt.pieces.map((piece) =>
+      piece.id === 'waistband'
+        ? {
+            ...piece,
+            edges: piece.edges.map((edge) => ({
+              ...edge,
+              path: edge.path.map((path) => {
+                if (edge.id === 'underlap') return linePath(pathStart(path), bent(pathEnd(path)));
+                return edge.id === 'waist' ? linePath(bent(pathStart(path)), pathEnd(path)) : path;
+              }),
+            })),
+          }
+        : piece,
+    ),
+  };
+}
+
+describe('a skirt whose centre back is a fold with a triple notch', () => {
+  it.each([
+    ['straight', 0],
+    ['straight as a traced line is', 0.2],
+  ])('has the underlap of its waistband left free, drawn %s', (_, off) => {
+    const { pieces } = recognise(patternSheet(skirtBent(off), { semantics: false }).drawing);
+    const band = pieces.find((piece) => piece.name === 'Waistband')!;
+    const lap = band.edges.find((edge) => renderPhrase(edge.evidence, TELL_CM).startsWith('an underlap'))!;
+    for (const long of lap.lengths) expect(long).toBeWithinMm(30, 0.5);
   });
 });
 

@@ -25,6 +25,10 @@ export interface SewnEdge {
 
 /** A closed dart's mouth is part of the edge when the edge goes on within this turn. */
 const GOES_ON = 0.75;
+/** A notch at a corner says nothing: the corner does, mm. */
+const CORNER_MM = 3;
+/** A notch whose other teeth stand at the fold or beyond it is one at the fold, mm. */
+const FOLD_MM = 6;
 
 /** All edges that can be sewn, darts closed. Fold edges and dart legs are none. */
 export function sewnEdges(pieces: readonly ProposedPiece[]): SewnEdge[] {
@@ -87,15 +91,16 @@ function makeEdge(piece: ProposedPiece, list: readonly ProposedEdge[], index: nu
   const { x: gx, y: gy } = piece.grain.direction;
   const dx = b.x - a.x;
   const dy = b.y - a.y;
+  const folds = [at(first, -1).kind === 'fold', at(last, 1).kind === 'fold'] as const;
+  const [from, to] = folds.map((fold) => (fold ? FOLD_MM : CORNER_MM));
   return {
     index,
     piece,
     edges: list,
     lengths: piece.areas.map((_, k) => list.reduce((sum, edge) => sum + edge.lengths[k]!, 0)),
-    // A notch at a corner says nothing: the corner does.
-    notches: notches.filter((notch) => notch.at > 3 && notch.at < along - 3),
+    notches: notches.filter((notch) => notch.at > from! && notch.at < along - to!),
     angles: [Math.PI - first.turns[0], Math.PI - last.turns[1]],
-    folds: [at(first, -1).kind === 'fold', at(last, 1).kind === 'fold'],
+    folds,
     chord: { x: dx * gy - dy * gx, y: dx * gx + dy * gy },
     next: null,
     before: null,

@@ -1,4 +1,4 @@
-import { pathIsStraight } from '../../geometry/index.ts';
+import { pathIsStraightWithin } from '../../geometry/index.ts';
 import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
 import type { Evidence } from './proposal.ts';
 import type { SeamChain } from './seam-edge.ts';
@@ -107,6 +107,8 @@ const LAP_MM = [10, 90] as const;
 const COMMON_MM = 1;
 /** A seam that fits without one is likelier. */
 const WITH_LAP = 0.97;
+/** The edge of a band that was traced is straight to about this, mm. */
+const TRACED_MM = 0.5;
 
 /** The fits of a straight edge that runs on beyond the seam at its start or end: only where its notches say so. */
 function lapFits(side: 'a' | 'b', chain: SeamChain, own: Walked, other: Walked, ring: boolean): SeamFit[] {
@@ -116,7 +118,10 @@ function lapFits(side: 'a' | 'b', chain: SeamChain, own: Walked, other: Walked, 
   const mean = over.reduce((sum, mm) => sum + mm, 0) / over.length;
   if (chain.steps.length > 1 || step!.edge.edges.length > 1 || mean < LAP_MM[0] || mean > LAP_MM[1])
     return [];
-  if (over.some((mm) => Math.abs(mm - mean) > COMMON_MM) || !edge.paths.every((path) => pathIsStraight(path)))
+  if (
+    over.some((mm) => Math.abs(mm - mean) > COMMON_MM) ||
+    !edge.paths.every((path) => pathIsStraightWithin(path, TRACED_MM))
+  )
     return [];
   return (['start', 'end'] as const).flatMap((at) => {
     const by = lapByNotches(own, other, mean, at);
