@@ -244,13 +244,16 @@ export function findLines(
   texts: readonly DrawnText[],
   grain: Path | null,
 ): ProposedLine[] {
-  // A waist line may run straight over a waist that dips.
+  // A waist line may run straight over a waist that dips; one that is said to be a line of the piece also over a dart’s mouth.
   const isIn = (at: Point) => inAny(rings, at) || inAny(rings, { x: at.x, y: at.y - 12 });
+  const saidIn = ({ path, style }: LooseRun) =>
+    style.belongs?.part !== undefined && [0.25, 0.75].some((share) => isIn(pathAt(path, share)));
   const wanted = (run: LooseRun) =>
     run.path !== grain &&
     pathLength(run.path) > 20 &&
     (run.style.belongs?.piece !== undefined ||
       isIn(middleOf(run.path)) ||
+      saidIn(run) ||
       inAny(rings, pathAt(run.path, 0.5)));
   const own = bySize.map((runs) => runs.filter(wanted));
   const lines: { paths: Path[]; style: LooseRun }[] = shared

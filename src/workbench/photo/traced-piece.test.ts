@@ -107,6 +107,24 @@ describe('a traced piece read as a pattern', () => {
     expect(piece!.edges[0]!.notches[0]!.at).toEqual([expect.closeTo(0.25, 2), expect.closeTo(0.25, 2)]);
   });
 
+  it('has its waist line in every size, where one crosses the mouth of a dart', async () => {
+    const skirt = (k: number): TracedSize => {
+      const corners = [
+        { x: 0, y: 0 },
+        { x: 200 * k, y: 0 },
+        { x: 200 * k, y: 100 },
+        { x: 110, y: 95 },
+        { x: 100, y: 30 },
+        { x: 90, y: 95 },
+        { x: 0, y: 100 },
+      ];
+      return { ...outline(corners), lines: [{ means: 'waist', ends: [corners[6]!, corners[2]!] }] };
+    };
+    const { pieces } = await read(skirt(0.9), skirt(1), skirt(1.1));
+    const waist = pieces[0]!.lines.find(({ level }) => level === 'waist')!;
+    expect(waist.paths.map((path) => Math.round(pathLength(path)))).toEqual([180, 200, 220]);
+  });
+
   it('has the same edges when it was clicked the other way round', async () => {
     const turned = [small, large].map((corners) => outline(corners.toReversed()));
     expect(long(await read(...turned)).map(([mm]) => mm)).toEqual([200, 100, 120, 89, 60]);
