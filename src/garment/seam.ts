@@ -29,6 +29,9 @@ export interface Seam {
   readonly movable: boolean;
 }
 
+/** A follower’s edge repeats its parent’s where it lies on it within this, mm: as traced lines do. */
+export const REPEATS_MM = 0.6;
+
 /**
  * A piece that repeats (part of) another: facing, lining, interfacing. It is drawn in register with its parent:
  * same coordinates in every size, so that whatever is done to the parent's edge is done to the follower's.

@@ -14,13 +14,11 @@ import {
   sub,
 } from '../../geometry/index.ts';
 import type { Path, PathPlace, Point } from '../../geometry/index.ts';
+import { REPEATS_MM } from '../../garment/index.ts';
 import type { DrawnPiece, Edge, Follower } from '../../garment/index.ts';
 import { anchorLevels } from '../move/anchor.ts';
 import { levelsHeld, redrawEdge } from '../move/carry.ts';
 import { pullEdge } from '../move/pull.ts';
-
-/** Two edges whose corners are this near repeat each other over their whole length; a follower is drawn in register with its parent. */
-const SAME_EDGE_MM = 0.2;
 
 /** Where a point on (or beside) the old edge has gone to on the new one. */
 function displacement(before: Path, after: Path, p: Point): Point {
@@ -42,9 +40,10 @@ function displacement(before: Path, after: Path, p: Point): Point {
   return sub(pathAt(after, size > 0 ? lengthAtPlace(before, place) / size : 0), point);
 }
 
+/** Two edges whose corners are that near repeat each other over their whole length; a follower is drawn in register with its parent. */
 const repeats = (own: Path, parent: Path): boolean =>
-  distance(pathStart(own), pathStart(parent)) < SAME_EDGE_MM &&
-  distance(pathEnd(own), pathEnd(parent)) < SAME_EDGE_MM;
+  distance(pathStart(own), pathStart(parent)) < REPEATS_MM &&
+  distance(pathEnd(own), pathEnd(parent)) < REPEATS_MM;
 
 interface Pair {
   readonly own: Edge<'one'>;
@@ -88,7 +87,7 @@ function followMarks(before: DrawnPiece, after: DrawnPiece, follower: DrawnPiece
   const marks = follower.marks.map((mark) => {
     const old = before.marks.find((m) => m.id === mark.id);
     const now = after.marks.find((m) => m.id === mark.id);
-    if (!old || !now || old === now || distance(old.at, mark.at) > SAME_EDGE_MM) return mark;
+    if (!old || !now || old === now || distance(old.at, mark.at) > REPEATS_MM) return mark;
     moved = true;
     return { ...mark, at: now.at };
   });
@@ -114,7 +113,7 @@ function partOf(
   end: Point,
 ): Edge<'one'> | undefined {
   const on = [0, 0.25, 0.5, 0.75, 1].map((share) => nearestPlace(before.path, pathAt(own.path, share)));
-  if (on.some((near) => near.distance > SAME_EDGE_MM)) return undefined;
+  if (on.some((near) => near.distance > REPEATS_MM)) return undefined;
   const [from, to] = [on[0]!.place, on[4]!.place];
   if (from.cubic + from.t >= to.cubic + to.t) return undefined;
   const [first, last] = [from, to].map((p) => placeOn(before.path, after.path, p)) as [PathPlace, PathPlace];

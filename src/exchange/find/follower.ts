@@ -11,14 +11,13 @@ import {
   pathStart,
 } from '../../geometry/index.ts';
 import type { Motion, Path, Point } from '../../geometry/index.ts';
+import { REPEATS_MM } from '../../garment/index.ts';
 import { cutEdge } from './cut-edge.ts';
 import { sameTopology } from './topology.ts';
 import { languageOf, piecesSense } from './words/piece-sense.ts';
 import type { Language, PieceSense } from './words/piece-word-table.ts';
 import type { ProposedEdge, ProposedFollower, ProposedPiece } from './proposal.ts';
 
-/** A repeated line lies on its parent's within this in every size, mm. */
-const REPEATS_MM = 0.6;
 /** Shares of an edge that are compared. */
 const SHARES = [0, 0.15, 0.3, 0.5, 0.7, 0.85, 1];
 
