@@ -71,6 +71,18 @@ export async function beginFitting(page: Page, name = 'Odile Fenn', pattern = 'S
   await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
 }
 
+/** A fitting of the child's smock for the person whose sheet is open. */
+export async function beginSmock(page: Page, name: string): Promise<void> {
+  await page.getByRole('link', { name: `Next: choose a pattern for ${name}` }).click();
+  await page
+    .getByRole('listitem')
+    .filter({ hasText: 'Chorus smock' })
+    .getByRole('button', { name: 'Put it in the cupboard' })
+    .click();
+  await page.getByRole('button', { name: 'Begin the fitting' }).click();
+  await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
+}
+
 /** Answers what only a person can say of a drawing that was brought in: stitching lines, a woven, for a woman. */
 export async function answerAsks(page: Page): Promise<void> {
   for (const [question, answer] of [

@@ -15,6 +15,8 @@ export interface Measure {
   readonly us: readonly string[];
   /** How to take it, in our own words. */
   readonly how: string;
+  /** The same on a man or a child, where a woman's bust is spoken of. */
+  readonly howOnChest?: string;
   readonly range: { readonly woman: Range; readonly man: Range; readonly child: Range };
 }
 
@@ -28,8 +30,10 @@ function measure(
   woman: Range,
   man: Range,
   child: Range,
+  howOnChest?: string,
 ): Measure {
-  return { id, name, kind, iso, us, how, range: { woman, man, child } };
+  const range = { woman, man, child };
+  return { id, name, kind, iso, us, how, ...(howOnChest === undefined ? {} : { howOnChest }), range };
 }
 
 /**
@@ -148,6 +152,7 @@ export const MEASURE_TABLE: readonly Measure[] = [
     [680, 1500],
     [750, 1600],
     [440, 1050],
+    'High under the arms, level in front and over the widest of the back.',
   ),
   measure(
     'bust-girth',
@@ -155,10 +160,11 @@ export const MEASURE_TABLE: readonly Measure[] = [
     'bust',
     'bust girth',
     ['full bust', 'bust', 'chest'],
-    'Level round the fullest part, over the shoulder blades, breathing normally; snug, not tight. A man or a child: the chest, level under the arms.',
+    'Level round the fullest part, over the shoulder blades, breathing normally; snug, not tight. Over the bra or the binder that will be worn under the garment: say in the notes which.',
     [680, 1700],
     [740, 1700],
     [430, 1150],
+    'Level round the chest, high under the arms at its fullest and over the shoulder blades, breathing normally; snug, not tight.',
   ),
   measure(
     'under-bust-girth',
@@ -170,6 +176,7 @@ export const MEASURE_TABLE: readonly Measure[] = [
     [580, 1400],
     [680, 1600],
     [420, 1000],
+    'Level round the ribs, a hand’s width below the chest.',
   ),
   measure(
     'bust-height',
@@ -181,6 +188,7 @@ export const MEASURE_TABLE: readonly Measure[] = [
     [180, 430],
     [180, 400],
     [100, 320],
+    'From where the neck chain crosses the shoulder, down to the fullest point of the chest.',
   ),
   measure(
     'bust-spread',
@@ -192,6 +200,7 @@ export const MEASURE_TABLE: readonly Measure[] = [
     [130, 320],
     [150, 320],
     [80, 240],
+    'Straight across between the two fullest points of the chest.',
   ),
   measure(
     'waist-girth',
@@ -247,6 +256,7 @@ export const MEASURE_TABLE: readonly Measure[] = [
     [320, 600],
     [340, 600],
     [190, 480],
+    'From where the neck chain crosses the shoulder, over the fullest of the chest, straight down to the waist cord.',
   ),
   measure(
     'centre-front-length',
@@ -489,6 +499,7 @@ export const MEASURE_TABLE: readonly Measure[] = [
     [330, 950],
     [360, 950],
     [210, 620],
+    'Over the chest from one side line to the other, the side line falling from the middle of the armpit.',
   ),
   measure(
     'front-waist-arc',

@@ -11,3 +11,9 @@ export const measureWord = (id: MeasureId): Part & object => word('measure', id,
 /** The name of a measure on this wearer: `chest` of a man. */
 export const measureName = (id: MeasureId, wearer?: Wearer): string =>
   wearerWord('measure', id, MEASURES[id].name, wearer);
+
+/** How to take a measure on this wearer. */
+export const measureHow = (id: MeasureId, wearer?: Wearer): string => {
+  const { how, howOnChest } = MEASURES[id];
+  return wearer === undefined || wearer === 'woman' ? how : (howOnChest ?? how);
+};

@@ -12,6 +12,9 @@ type Of = { readonly measure: MeasureId; readonly value: number };
 const measured = ({ measure, value }: Of): Phrase =>
   MEASURES[measure].kind === 'angle' ? t`${degrees(value)}` : t`${len(value)}`;
 
+/** The number that was read, never the body: `The bust of 40 cm`. */
+const reading = (of: Of): Phrase => t`The ${measureWord(of.measure)} of ${measured(of)}`;
+
 const UNITS = { in: t`inches`, cm: t`centimetres`, mm: t`millimetres` } as const;
 
 /** What was probably typed: `inches: 40 in`. */
@@ -22,12 +25,12 @@ export const meantIn = (value: number, unit: keyof typeof UNITS): Phrase =>
 export const QUESTION_WORDS = {
   'out-of-range': ({ least, most, ...of }: Of & { least: number; most: number }) =>
     MEASURES[of.measure].kind === 'angle'
-      ? t`A ${measureWord(of.measure)} of ${measured(of)} is unusual; most lie between ${degrees(least)} and ${degrees(most)}. Please measure again.`
-      : t`A ${measureWord(of.measure)} of ${measured(of)} is outside ${len(least)} to ${len(most)}. Please measure again; if it is right, keep it.`,
+      ? t`${reading(of)} lies outside ${degrees(least)} to ${degrees(most)}, where most lie. Please measure again; if it is right, keep it.`
+      : t`${reading(of)} lies outside ${len(least)} to ${len(most)}, where most lie. Please measure again; if it is right, keep it.`,
   'unit-doubtful': ({ meant, beside, ...of }: Of & { meant: Phrase; beside: 'anyone' | 'others' }) =>
     beside === 'anyone'
-      ? t`A ${measureWord(of.measure)} of ${measured(of)} is far from anyone's. Was it in ${meant}?`
-      : t`A ${measureWord(of.measure)} of ${measured(of)} does not go with the other measures. Was ${meant} meant?`,
+      ? t`${reading(of)} may have been taken in another unit. Was it in ${meant}?`
+      : t`${reading(of)} does not go with the other measures. Was ${meant} meant?`,
   'pair-unusual': ({ other, ...of }: Of & { other: Of }) =>
     t`The ${measureWord(of.measure)} is ${measured(of)} and the ${measureWord(other.measure)} ${measured(other)}. Please look again; if they are right, keep them.`,
   swapped: ({ other, beside, ...of }: Of & { other: Of; beside: 'anyone' | 'others' }) =>
@@ -36,14 +39,14 @@ export const QUESTION_WORDS = {
       : t`The ${measureWord(of.measure)} (${measured(of)}) and the ${measureWord(other.measure)} (${measured(other)}) would go with the other measures if they were exchanged. Were they?`,
   'second-reading': ({ measures }: { measures: readonly MeasureId[] }) =>
     measures.length === 1
-      ? t`The ${measureWord(measures[0]!)} was read once. A slip of ${len(25.4)} there cannot be told from a real body: please take it a second time.`
-      : t`Read once: ${listOf(measures.map((m) => t`${measureWord(m)}`))}. A slip of ${len(25.4)} there cannot be told from a real body: please take each a second time.`,
+      ? t`The ${measureWord(measures[0]!)} was read once. One reading can't show a slip of ${len(25.4)}: please measure it again.`
+      : t`Read once: ${listOf(measures.map((m) => t`${measureWord(m)}`))}. One reading can't show a slip of ${len(25.4)}: please measure each again.`,
   'third-reading': ({ measure, within }: { measure: MeasureId; within: number }) =>
     t`Readings of the ${measureWord(measure)} differ by more than ${measured({ measure, value: within })}. Please take it once more; meanwhile their average is used.`,
   unusual: ({ is, ...of }: Of & { is: { large: boolean } | { height: number; usual: number } }) =>
     'height' in is
-      ? t`A ${measureWord(of.measure)} of ${measured(of)} is unusual for a child ${len(is.height)} tall; the size table has ${len(is.usual)}. Please take it again; if it is right, keep it.`
-      : t`A ${measureWord(of.measure)} of ${measured(of)} is ${is.large ? t`large` : t`small`} beside this body's other measures. Please take it again; if it is right, keep it.`,
+      ? t`${reading(of)} is seldom met with a height of ${len(is.height)}, for which the size table has ${len(is.usual)}. Please take it again; if it is right, keep it.`
+      : t`${reading(of)} is ${is.large ? t`larger` : t`smaller`} than the other measures lead one to expect. Please take it again; if it is right, keep it.`,
 };
 
 /** Makes a question. The compiler asks of each code the values that it says. */

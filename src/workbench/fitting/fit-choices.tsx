@@ -70,23 +70,25 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
             <option value="part">drawn between two sizes</option>
           </select>
         </label>
-        <label className="field">
-          <span className="label">Size of the frame by</span>
-          <select
-            value={choices.upperBust}
-            onChange={(e) =>
-              bench.change(
-                choose({ upperBust: e.target.value as 'off' }),
-                `Size of the frame by: ${e.target.selectedOptions[0]?.text}`,
-              )
-            }
-          >
-            <option value="chart-difference">upper bust + what the table adds</option>
-            <option value="straight">upper bust read as the table’s bust</option>
-            <option value="two-inches">upper bust + 2 in</option>
-            <option value="off">the full bust</option>
-          </select>
-        </label>
+        {bench.fitting.body.wearer === 'woman' && (
+          <label className="field">
+            <span className="label">Size of the frame by</span>
+            <select
+              value={choices.upperBust}
+              onChange={(e) =>
+                bench.change(
+                  choose({ upperBust: e.target.value as 'off' }),
+                  `Size of the frame by: ${e.target.selectedOptions[0]?.text}`,
+                )
+              }
+            >
+              <option value="chart-difference">upper bust + what the table adds</option>
+              <option value="straight">upper bust read as the table’s bust</option>
+              <option value="two-inches">upper bust + 2 in</option>
+              <option value="off">the full bust</option>
+            </select>
+          </label>
+        )}
       </div>
       <FabricChoice bench={bench} />
       {movable.length > 0 && (

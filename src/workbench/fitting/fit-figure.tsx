@@ -23,7 +23,7 @@ export function FitFigure({ bench }: { bench: ReadyBench }) {
       body={fitting.body}
       className="fit-figure"
       handles
-      label={`${fitting.body.name} in ${fitting.pattern.name}: ${made.plan.levels.map((l) => `${levelName(l.level)} ease ${amountText(l.target - l.body, bench.show)}`).join(', ')}`}
+      label={`${fitting.body.name} in ${fitting.pattern.name}: ${made.plan.levels.map((l) => `${levelName(l.level, fitting.body.wearer)} ease ${amountText(l.target - l.body, bench.show)}`).join(', ')}`}
       crop={() => ({ from, to })}
       over={() => (
         <g className="garment">
@@ -45,7 +45,7 @@ export function FitFigure({ bench }: { bench: ReadyBench }) {
 function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: ReadyBench }) {
   const from = useRef<{ x: number; ease: number; scale: number } | null>(null);
   const ease = plan.target - plan.body;
-  const name = levelName(plan.level);
+  const name = levelName(plan.level, bench.fitting.body.wearer);
   const rounded = (mm: number): number =>
     bench.show === 'in' ? Math.round(mm / QUARTER_INCH) * QUARTER_INCH : Math.round(mm / 5) * 5;
   const easeAt = (event: React.PointerEvent): number => {

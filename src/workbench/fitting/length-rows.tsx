@@ -1,8 +1,8 @@
 import {
-  MEASURES,
+  measureName,
   type LengthPlan,
   type MeasureId,
-  tellIn,
+  tellOf,
   renderPhrase,
   MM_PER,
 } from '../../garment/index.ts';
@@ -43,7 +43,7 @@ const deed = ({ measure, residual }: LengthPlan): string =>
 
 function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
   const { show } = bench;
-  const name = MEASURES[plan.measure as MeasureId]?.name ?? plan.measure;
+  const name = measureName(plan.measure as MeasureId, bench.fitting.body.wearer);
   const agrees = Math.abs(plan.residual) < AGREES_MM[show];
   return (
     <div className="level-row length-row">
@@ -67,7 +67,13 @@ function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
         </div>
       </dl>
       <Whys
-        asked={[{ ask: 'Why?', name: `Why this ${name}?`, answer: <WhyWords why={plan.why} show={show} /> }]}
+        asked={[
+          {
+            ask: 'Why?',
+            name: `Why this ${name}?`,
+            answer: <WhyWords why={plan.why} body={bench.fitting.body} />,
+          },
+        ]}
       >
         <LengthDeed plan={plan} bench={bench} name={name} />
       </Whys>
@@ -82,7 +88,7 @@ function LengthDeed({ plan, bench, name }: { plan: LengthPlan; bench: ReadyBench
   if (remedy)
     return (
       <button type="button" className="act" onClick={() => takeRemedy(bench, remedy)}>
-        {renderPhrase(remedy.say, tellIn(bench.show))}
+        {renderPhrase(remedy.say, tellOf(bench.fitting.body))}
       </button>
     );
   if (Math.abs(plan.residual) <= FINISHED_MM) return null;

@@ -21,7 +21,7 @@ function SizePick({
   bench: ReadyBench;
 }) {
   const { sizes } = bench.fitting.pattern.chart;
-  const name = level === 'base' ? 'neck and shoulder' : levelName(level);
+  const name = level === 'base' ? 'neck and shoulder' : levelName(level, bench.fitting.body.wearer);
   return (
     <label className="field">
       <span className="label">
@@ -60,7 +60,9 @@ export function BaseRow({ bench }: { bench: ReadyBench }) {
       <div className="row level-set">
         <SizePick level="base" size={base.size} chosen={bench.fitting.choices.size['base']} bench={bench} />
       </div>
-      <Whys asked={[{ ask: 'Why this size?', answer: <WhyWords why={base.why} show={bench.show} /> }]} />
+      <Whys
+        asked={[{ ask: 'Why this size?', answer: <WhyWords why={base.why} body={bench.fitting.body} /> }]}
+      />
     </div>
   );
 }
@@ -68,7 +70,7 @@ export function BaseRow({ bench }: { bench: ReadyBench }) {
 /** One level: body, ease, size, what is left over and how it is shared. */
 export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   const { show, fitting } = bench;
-  const name = levelName(level.level);
+  const name = levelName(level.level, bench.fitting.body.wearer);
   const ease = level.target - level.body;
   const own = fitting.choices.ease[level.level] !== undefined;
   const easeSay = (mm: number): string => `${name}: ease ${amountText(mm, show)}`;
@@ -121,9 +123,12 @@ export function LevelRow({ level, bench }: { level: LevelPlan; bench: ReadyBench
           ...(level.shares.length > 0
             ? [{ ask: 'Every edge’s share', answer: <EdgeShares level={level} bench={bench} /> }]
             : []),
-          { ask: 'Why this size?', answer: <WhyWords why={level.why.size} show={show} /> },
-          { ask: 'Why this ease?', answer: <WhyWords why={level.why.ease} show={show} /> },
-          { ask: 'Why is this left over?', answer: <WhyWords why={level.why.residual} show={show} /> },
+          { ask: 'Why this size?', answer: <WhyWords why={level.why.size} body={bench.fitting.body} /> },
+          { ask: 'Why this ease?', answer: <WhyWords why={level.why.ease} body={bench.fitting.body} /> },
+          {
+            ask: 'Why is this left over?',
+            answer: <WhyWords why={level.why.residual} body={bench.fitting.body} />,
+          },
         ]}
       >
         {own && (
@@ -145,7 +150,8 @@ function EaseSlide({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
   const [held, setHeld] = useState<number | null>(null);
   const ease = level.target - level.body;
   const step = bench.show === 'in' ? MM_PER.in / 8 : 2;
-  const say = (mm: number): string => `${levelName(level.level)}: ease ${amountText(mm, bench.show)}`;
+  const say = (mm: number): string =>
+    `${levelName(level.level, bench.fitting.body.wearer)}: ease ${amountText(mm, bench.show)}`;
   const letGo = (): void => {
     if (held === null) return;
     bench.change(setEase(level.level, held), say(held), `ease/${level.level}`);
@@ -155,7 +161,7 @@ function EaseSlide({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
     <input
       type="range"
       className="slide"
-      aria-label={`${levelName(level.level)}: ease, by sliding`}
+      aria-label={`${levelName(level.level, bench.fitting.body.wearer)}: ease, by sliding`}
       aria-valuetext={amountText(held ?? ease, bench.show)}
       min={Math.min(-80, Math.floor(ease / 20) * 20)}
       max={Math.max(200, Math.ceil(ease / 50) * 50 + 50)}
@@ -249,7 +255,7 @@ function EdgeShares({ level, bench }: { level: LevelPlan; bench: ReadyBench }) {
           onChange={(e) =>
             bench.change(
               setFront(level.level, Number(e.target.value)),
-              `${levelName(level.level)}: front and back split`,
+              `${levelName(level.level, bench.fitting.body.wearer)}: front and back split`,
               `front/${level.level}`,
             )
           }

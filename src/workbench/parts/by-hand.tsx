@@ -1,5 +1,5 @@
 import { markingWords } from '../../fit/index.ts';
-import { renderPhrase, tellIn, type Fitting, type Plan } from '../../garment/index.ts';
+import { renderPhrase, tellOf, type Fitting, type Plan } from '../../garment/index.ts';
 
 interface Props {
   readonly fitting: Fitting;
@@ -12,7 +12,7 @@ export function HandMarks({ fitting, plan }: Props) {
   return (
     <ol className="decided">
       {markingWords(plan, sizes).map((words) => {
-        const line = renderPhrase(words, tellIn(fitting.body.show));
+        const line = renderPhrase(words, tellOf(fitting.body));
         return <li key={line}>{line}</li>;
       })}
     </ol>

@@ -1,5 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
-import { renderPhrase, tellIn, type Body, type Why } from '../../garment/index.ts';
+import { renderPhrase, tellOf, type Body, type Why } from '../../garment/index.ts';
 
 /** One question and what opens under it. */
 export interface Asked {
@@ -42,10 +42,10 @@ export function Whys({ asked, children }: { asked: readonly Asked[]; children?: 
 }
 
 /** Why a number is what it is, and by whose rule. */
-export function WhyWords({ why, show }: { why: Why; show: Body['show'] }) {
+export function WhyWords({ why, body }: { why: Why; body: Body }) {
   return (
     <p>
-      {renderPhrase(why.sentence, tellIn(show))}
+      {renderPhrase(why.sentence, tellOf(body))}
       {why.source && <em> ({why.source})</em>}
     </p>
   );

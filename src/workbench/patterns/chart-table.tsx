@@ -4,6 +4,7 @@ import {
   MEASURES,
   readLength,
   levelName,
+  measureName,
   renderPhrase,
   tellIn,
   type MeasureId,
@@ -20,8 +21,8 @@ const HEADS: Record<RowKind, string> = {
   finishedLengths: 'Finished lengths',
 };
 
-const rowName = (kind: RowKind, name: string): string =>
-  kind === 'finished' ? levelName(name) : (MEASURES[name as MeasureId]?.name ?? name);
+const rowName = (kind: RowKind, name: string, { wearer }: Pattern): string =>
+  kind === 'finished' ? levelName(name, wearer) : measureName(name as MeasureId, wearer);
 
 /** The maker's table, corrected in place: every figure a field, arrow keys from one to the next. */
 export function ChartTable({
@@ -79,17 +80,17 @@ export function ChartTable({
             </tr>
             {Object.entries(chart[kind] as Record<string, readonly (number | null)[]>).map(([name, row]) => (
               <tr key={name}>
-                <th scope="row">{rowName(kind, name)}</th>
+                <th scope="row">{rowName(kind, name, pattern)}</th>
                 {chart.sizes.map((size, i) => (
                   <td key={size.id}>
                     <Cell
-                      label={`${rowName(kind, name)}, size ${size.label}`}
+                      label={`${rowName(kind, name, pattern)}, size ${size.label}`}
                       mm={row[i] ?? null}
                       show={show}
                       onPut={(mm) =>
                         change(
                           (p) => putCell(p, kind, name, i, mm),
-                          `${rowName(kind, name)}, size ${size.label}`,
+                          `${rowName(kind, name, pattern)}, size ${size.label}`,
                         )
                       }
                     />
@@ -99,9 +100,12 @@ export function ChartTable({
                   <button
                     type="button"
                     className="act quiet"
-                    aria-label={`Take away the row ${rowName(kind, name)}`}
+                    aria-label={`Take away the row ${rowName(kind, name, pattern)}`}
                     onClick={() =>
-                      change((p) => dropRow(p, kind, name), `Took away the row ${rowName(kind, name)}`)
+                      change(
+                        (p) => dropRow(p, kind, name),
+                        `Took away the row ${rowName(kind, name, pattern)}`,
+                      )
                     }
                   >
                     ×
@@ -196,28 +200,28 @@ function AddRow({ pattern, change }: { pattern: Pattern; change: ChangePattern }
         value=""
         onChange={(e) => {
           const [kind, name] = e.target.value.split('/') as [RowKind, string];
-          change((p) => addRow(p, kind, name), `Added the row ${rowName(kind, name)}`);
+          change((p) => addRow(p, kind, name), `Added the row ${rowName(kind, name, pattern)}`);
         }}
       >
         <option value="">choose …</option>
         <optgroup label="Body">
           {body.map((id) => (
             <option key={id} value={`body/${id}`}>
-              {MEASURES[id].name}
+              {measureName(id, pattern.wearer)}
             </option>
           ))}
         </optgroup>
         <optgroup label="Finished, all round">
           {finished.map((l) => (
             <option key={l.level} value={`finished/${l.level}`}>
-              {l.name}
+              {levelName(l.level, pattern.wearer)}
             </option>
           ))}
         </optgroup>
         <optgroup label="Finished lengths">
           {lengths.map((id) => (
             <option key={id} value={`finishedLengths/${id}`}>
-              {MEASURES[id].name}
+              {measureName(id, pattern.wearer)}
             </option>
           ))}
         </optgroup>

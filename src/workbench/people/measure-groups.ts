@@ -1,25 +1,36 @@
-import type { MeasureId } from '../../garment/index.ts';
+import type { Body, MeasureId, Wearer } from '../../garment/index.ts';
 
-/** The order of one tape session: what nearly every garment needs first, then by part of the body. */
-export const GROUPS: readonly {
+interface Group {
   readonly name: string;
   readonly say: string;
   readonly ids: readonly MeasureId[];
   readonly open: boolean;
-}[] = [
-  {
-    name: 'To begin with',
-    say: 'Six measures are enough for a first plan. Tape snug, not tight; over what will be worn underneath.',
-    ids: [
-      'bust-girth',
-      'upper-bust-girth',
-      'waist-girth',
-      'hip-girth',
-      'back-waist-length',
-      'front-waist-length',
-    ],
-    open: true,
-  },
+}
+
+/** What a first plan is made from. A child's size goes by its height; a bust is measured where there is one. */
+export const FIRST_MEASURES: Readonly<Record<Wearer, readonly MeasureId[]>> = {
+  woman: [
+    'bust-girth',
+    'upper-bust-girth',
+    'waist-girth',
+    'hip-girth',
+    'back-waist-length',
+    'front-waist-length',
+  ],
+  man: ['bust-girth', 'waist-girth', 'hip-girth', 'back-waist-length', 'arm-length', 'neck-base-girth'],
+  child: ['stature', 'bust-girth', 'waist-girth', 'hip-girth', 'back-waist-length', 'arm-length'],
+};
+
+/** Taken of a bust only. */
+const OF_A_BUST: ReadonlySet<MeasureId> = new Set([
+  'under-bust-girth',
+  'bust-height',
+  'bust-spread',
+  'front-waist-length',
+]);
+
+/** By part of the body, what is not among the first. */
+const PARTS: readonly Omit<Group, 'open'>[] = [
   {
     name: 'Round the body',
     say: 'Level with the floor, all the way round.',
@@ -27,19 +38,21 @@ export const GROUPS: readonly {
       'neck-base-girth',
       'under-bust-girth',
       'high-hip-girth',
+      'upper-bust-girth',
       'upper-arm-girth',
       'elbow-girth',
       'wrist-girth',
       'head-girth',
       'hand-girth',
     ],
-    open: false,
   },
   {
     name: 'Down the body',
-    say: 'Lengths decide where a waist or a bust sits. They hardly follow the girths, so they are worth taking.',
+    say: 'Lengths decide how high everything sits. They hardly follow the girths, so they are worth taking.',
     ids: [
       'stature',
+      'back-waist-length',
+      'front-waist-length',
       'bust-height',
       'centre-front-length',
       'side-length',
@@ -50,7 +63,6 @@ export const GROUPS: readonly {
       'elbow-length',
       'waist-to-knee',
     ],
-    open: false,
   },
   {
     name: 'Across the body',
@@ -63,13 +75,11 @@ export const GROUPS: readonly {
       'across-front',
       'bust-spread',
     ],
-    open: false,
   },
   {
     name: 'Front and back apart',
     say: 'From side to side over the front only. With these, fullness goes where the body has it.',
     ids: ['front-bust-arc', 'front-waist-arc', 'front-hip-arc'],
-    open: false,
   },
   {
     name: 'Legs and seat',
@@ -86,9 +96,24 @@ export const GROUPS: readonly {
       'inside-leg-length',
       'outside-leg-length',
     ],
-    open: false,
   },
 ];
+
+/** The order of one tape session: what nearly every garment for this wearer needs first, then by part of the body. What was taken is always shown. */
+export function measureGroups({ wearer, readings }: Pick<Body, 'wearer' | 'readings'>): readonly Group[] {
+  const first = FIRST_MEASURES[wearer];
+  const wanted = (id: MeasureId): boolean =>
+    !first.includes(id) && (wearer === 'woman' || !OF_A_BUST.has(id) || readings[id] !== undefined);
+  return [
+    {
+      name: 'To begin with',
+      say: 'Six measures are enough for a first plan. Tape snug, not tight; over what will be worn underneath.',
+      ids: first,
+      open: true,
+    },
+    ...PARTS.map((part) => ({ ...part, ids: part.ids.filter(wanted), open: false })),
+  ];
+}
 
 /** Measures that a body has twice, left and right: of these it is asked on which side they were taken. */
 export const TWO_SIDED: ReadonlySet<MeasureId> = new Set([

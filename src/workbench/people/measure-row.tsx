@@ -1,6 +1,7 @@
-import { Fragment } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import {
   bodyReading,
+  measureName,
   MEASURES,
   type Body,
   type BodySide,
@@ -18,42 +19,55 @@ interface Props {
   readonly id: MeasureId;
   readonly body: Body;
   readonly lit: boolean;
+  /** What is asked about it, under its field. */
+  readonly asked?: ReactNode;
+  /** A question here or at another measure speaks of it. */
+  readonly doubted: boolean;
   readonly change: (act: (b: Body) => Body, say: string, merge?: string) => void;
+  /** The hand is in its field. */
   readonly onLight: () => void;
+  readonly onHover: () => void;
 }
 const ORDINAL = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
 const today = (): string => new Date().toISOString().slice(0, 10);
 
 /** One measure: its readings beside one another, a place for one more, and what they come to. */
-export function MeasureRow({ id, body, lit, change, onLight }: Props) {
+export function MeasureRow({ id, body, lit, asked, doubted, change, onLight, onHover }: Props) {
   const measure = MEASURES[id];
+  const name = measureName(id, body.wearer);
   const readings = body.readings[id] ?? [];
   const taken = bodyReading(body, id);
   const recent = readings.slice(-3);
   const offset = readings.length - recent.length;
   return (
-    <li className="measure" data-lit={lit || undefined} onPointerEnter={onLight}>
+    <li
+      className="measure"
+      data-measure={id}
+      data-lit={lit || undefined}
+      data-doubted={doubted || undefined}
+      onPointerEnter={onHover}
+    >
       <span className="measure-name">
-        {measure.name}
+        {name}
         {taken && <Comes id={id} body={body} taken={taken} />}
       </span>
       <span className="readings">
         {[...recent, undefined].slice(0, readings.length ? 4 : 1).map((reading, i) => {
           const n = offset + i;
           const word = ORDINAL[n] ?? `${n + 1}th`;
-          const label = n === 0 ? measure.name : `${measure.name}, ${word} reading`;
+          const label = n === 0 ? name : `${name}, ${word} reading`;
           const common = {
             label,
             bare: true,
             narrow: true,
             onFocus: onLight,
             placeholder: n === 0 ? '' : 'again',
-            onClear: () => change((b) => dropReading(b, id, n), `Took away a reading of the ${measure.name}`),
+            onClear: () => change((b) => dropReading(b, id, n), `Took away a reading of the ${name}`),
           };
           const put = (value: number, typed: string) =>
             change(
               (b) => putReading(b, id, n, value, typed, today()),
-              `${measure.name}: ${typed} ${measure.kind === 'angle' ? '°' : body.show}`,
+              `${name}: ${typed} ${measure.kind === 'angle' ? '°' : body.show}`,
               `${id}/${n}`,
             );
           return (
@@ -76,7 +90,7 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
                   onSide={(side) =>
                     change(
                       (b) => putSide(b, id, n, side),
-                      `${measure.name}: ${side ? `taken on the ${side}` : 'side not said'}`,
+                      `${name}: ${side ? `taken on the ${side}` : 'side not said'}`,
                     )
                   }
                 />
@@ -85,6 +99,7 @@ export function MeasureRow({ id, body, lit, change, onLight }: Props) {
           );
         })}
       </span>
+      {asked}
     </li>
   );
 }

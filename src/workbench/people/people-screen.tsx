@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { bodyValue } from '../../garment/index.ts';
+import { bodyValue, measureName, type MeasureId, type Wearer } from '../../garment/index.ts';
 import { Figure } from '../drawing/figure.tsx';
 import { Amount } from '../parts/amount.tsx';
 import { Empty } from '../parts/empty.tsx';
@@ -43,11 +43,11 @@ function Everybody({ missing }: { missing: boolean }) {
             <div className="row top">
               <Figure body={doc} label={`${doc.name}, drawn to their measures`} />
               <dl className="facts">
-                {(['bust-girth', 'waist-girth', 'hip-girth'] as const).map((m) => {
+                {cardMeasures(doc.wearer).map((m) => {
                   const value = bodyValue(doc, m);
                   return (
                     <div key={m}>
-                      <dt>{m.replace('-girth', '')}</dt>
+                      <dt>{measureName(m, doc.wearer)}</dt>
                       <dd>
                         {value === undefined ? (
                           <span className="small">not taken</span>
@@ -99,3 +99,11 @@ function AddPerson() {
     </form>
   );
 }
+
+/** What a card tells of somebody: a child's height before all. */
+const cardMeasures = (wearer: Wearer): readonly MeasureId[] => [
+  ...(wearer === 'child' ? (['stature'] as const) : []),
+  'bust-girth',
+  'waist-girth',
+  'hip-girth',
+];

@@ -1,26 +1,42 @@
 import { useEffect, useMemo, useState } from 'react';
-import { MEASURES, type Body, type MeasureId } from '../../garment/index.ts';
+import {
+  measureHow,
+  measureName,
+  MEASURES,
+  sayQuestion,
+  tellOf,
+  type Body,
+  type MeasureId,
+  type Question,
+  type Wearer,
+} from '../../garment/index.ts';
 import { plausible } from '../../fit/index.ts';
 import { Figure } from '../drawing/figure.tsx';
 import { Tape } from '../drawing/tape.tsx';
 import { UndoRow } from '../parts/undo-row.tsx';
-import { hrefTo } from '../station/route.ts';
 import type { Held } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
 import { rememberPerson } from '../station/last-person.ts';
-import { GROUPS } from './measure-groups.ts';
+import { FIRST_MEASURES, measureGroups } from './measure-groups.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { PersonData } from './person-data.tsx';
-import { Questions } from './questions.tsx';
+import { answer } from './answer.ts';
+import { NextStep } from './next-step.tsx';
+import { askedOf, QuestionAsked, questionKey } from './question-asked.tsx';
 
 /** One person: who they are, where the tape goes, what was read, and what we would ask about it. */
 export function PersonSheet({ held }: { held: Held<Body> }) {
   const body = held.doc;
-  const [lit, setLit] = useState<MeasureId | null>('bust-girth');
+  const [lit, setLit] = useState<MeasureId>(FIRST_MEASURES[body.wearer][0]!);
   const change = (act: (b: Body) => Body, say: string, merge?: string) =>
     store.change('person', body.id, act, say, merge);
   useEffect(() => rememberPerson(body.id), [body.id]);
   const questions = useMemo(() => plausible(body), [body]);
+  const [kept, setKept] = useState<readonly string[]>([]);
+  const again = (q: Question): boolean => q.code === 'second-reading';
+  const open = questions.filter((q) => !again(q) && !kept.includes(questionKey(q, body)));
+  const once = questions.filter(again).map((q) => q.measure);
+  const groups = measureGroups(body);
   return (
     <div className="stack">
       <div className="row spread">
@@ -31,33 +47,23 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
         <section className="sheet guide" aria-label="Where the tape goes">
           <Figure
             body={body}
-            label={
-              lit
-                ? `Where to take: ${MEASURES[lit].name}. ${MEASURES[lit].how}`
-                : `${body.name}, drawn to their measures`
-            }
-            over={(shape) => lit && <Tape id={lit} shape={shape} />}
+            label={`Where to take: ${measureName(lit, body.wearer)}. ${measureHow(lit, body.wearer)}`}
+            over={(shape) => <Tape id={lit} shape={shape} />}
           />
-          {lit && (
-            <div className="stack tight how">
-              <h2>{MEASURES[lit].name}</h2>
-              <p>{MEASURES[lit].how}</p>
-              <p className="small">
-                {[
-                  MEASURES[lit].iso && `ISO 8559-1: ${MEASURES[lit].iso}`,
-                  MEASURES[lit].us.length && `also called ${MEASURES[lit].us.join(', ')}`,
-                ]
-                  .filter(Boolean)
-                  .join(' · ')}
-              </p>
-            </div>
-          )}
+          <div className="stack tight how">
+            <h2>{measureName(lit, body.wearer)}</h2>
+            <p>{measureHow(lit, body.wearer)}</p>
+            <p className="small">{otherNames(lit, body.wearer)}</p>
+          </div>
         </section>
         <div className="stack">
           <About body={body} change={change} />
-          <Questions questions={questions} body={body} onLight={setLit} />
-          {GROUPS.map((group) => (
-            <details key={group.name} className="sheet measures" open={group.open}>
+          {groups.map((group) => (
+            <details
+              key={group.name}
+              className="sheet measures"
+              open={group.open || open.some((q) => group.ids.includes(q.measure))}
+            >
               <summary>
                 <h2>{group.name}</h2>
                 <small>
@@ -73,22 +79,45 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
                     body={body}
                     change={change}
                     onLight={() => setLit(id)}
+                    onHover={() => {
+                      if (!document.activeElement?.closest('.measure')) setLit(id);
+                    }}
                     lit={lit === id}
+                    doubted={open.some((q) => askedOf(q).includes(id))}
+                    asked={open
+                      .filter((q) => q.measure === id)
+                      .map((q) => (
+                        <QuestionAsked
+                          key={questionKey(q, body)}
+                          question={q}
+                          body={body}
+                          onYes={answer(body)}
+                          onKeep={() => setKept([...kept, questionKey(q, body)])}
+                        />
+                      ))}
                   />
                 ))}
               </ul>
             </details>
           ))}
-          <p>
-            <a className="act main" href={hrefTo('patterns')}>
-              Next: choose a pattern for {body.name}
-            </a>
+          <p className="unseen" aria-live="polite">
+            {open[0] && sayQuestion(open[0], tellOf(body))}
           </p>
+          <NextStep body={body} open={open} once={once} />
           <PersonData body={body} />
         </div>
       </div>
     </div>
   );
+}
+
+/** What standards and other people call a measure; nothing where they have another wearer's word for it. */
+function otherNames(id: MeasureId, wearer: Wearer): string {
+  const { iso, us, name } = MEASURES[id];
+  if (measureName(id, wearer) !== name) return '';
+  return [iso && `ISO 8559-1: ${iso}`, us.length > 0 && `also called ${us.join(', ')}`]
+    .filter(Boolean)
+    .join(' · ');
 }
 
 const takenWords = (taken: number, of: number): string =>

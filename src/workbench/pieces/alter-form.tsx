@@ -1,4 +1,4 @@
-import { listOf, t, tellIn, renderPhrase, type Phrase } from '../../garment/index.ts';
+import { listOf, t, tellIn, tellOf, renderPhrase, type Phrase } from '../../garment/index.ts';
 import type { Step } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { AngleField } from '../parts/angle-field.tsx';
@@ -16,7 +16,7 @@ const isAmount = (p: Param): p is Amount => p.kind === 'length' || p.kind === 'a
 /** The amounts of one alteration: typed, nudged by arrow keys or slid; the pieces follow at every key. */
 export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alter; entry: CatalogueEntry }) {
   const { change, fitting } = bench;
-  const say = (words: Phrase): string => renderPhrase(words, tellIn(bench.show));
+  const say = (words: Phrase): string => renderPhrase(words, tellOf(bench.fitting.body));
   return (
     <div className="stack tight alter-form">
       <p className="small">{say(entry.when)}</p>

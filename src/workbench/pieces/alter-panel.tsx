@@ -1,5 +1,5 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { tellIn, renderPhrase } from '../../garment/index.ts';
+import { tellOf, renderPhrase } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
 import type { Step, Tell } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -32,7 +32,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
   const catalogue = useCatalogue();
   const [adding, setAdding] = useState(false);
   const { fitting, made, change } = bench;
-  const tell = tellIn(bench.show);
+  const tell = tellOf(bench.fitting.body);
   const current = fitting.steps.find((s) => s.id === step);
   const entry = current?.kind === 'alter' ? catalogue.find((c) => c.id === current.entry) : undefined;
 

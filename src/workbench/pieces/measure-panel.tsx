@@ -57,7 +57,7 @@ export function MeasurePanel({ bench, tape, piece, onClear, onChoose }: Props) {
             {made.girths.map((g) => (
               <tr key={g.level}>
                 <th scope="row">
-                  {levelName(g.level)}
+                  {levelName(g.level, bench.fitting.body.wearer)}
                   <br />
                   <small>
                     {g.parts

@@ -1,5 +1,5 @@
 import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { tellIn, type DrawnPiece, type NestedPiece } from '../../garment/index.ts';
+import { tellOf, type DrawnPiece, type NestedPiece } from '../../garment/index.ts';
 import { boxAround, nearestPlace, pathBox, type Box, type Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { arrange, type Slot } from '../table/arrange.ts';
@@ -172,7 +172,7 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
                 before={before ? olds.get(p.id) : undefined}
                 slot={slotOf(p)}
                 chosen={p.id === chosen}
-                words={pieceWords(p, made.findings, tellIn(show))}
+                words={pieceWords(p, made.findings, tellOf(bench.fitting.body))}
                 onChoose={choose}
               />
             ))}

@@ -1,4 +1,4 @@
-import { tellIn } from '../../garment/index.ts';
+import { tellOf } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Finding, PaperChoices } from '../../garment/index.ts';
@@ -167,7 +167,7 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
         </p>
         {findings.map((f, i) => (
           <p key={`${f.code}/${i}`} className="row small top">
-            <Sign severity={f.severity} /> {findingSentence(f, tellIn(bench.show))}
+            <Sign severity={f.severity} /> {findingSentence(f, tellOf(bench.fitting.body))}
           </p>
         ))}
         {trouble && (

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { writeFitting, tellIn, renderPhrase } from '../../garment/index.ts';
+import { writeFitting, tellOf, renderPhrase } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
 import type { DocKey, Version } from '../store/kinds.ts';
@@ -59,10 +59,10 @@ export default function RecordScreen({ bench }: { bench: ReadyBench }) {
 /** The steps and choices in force, in their order. */
 function Decided({ bench }: { bench: ReadyBench }) {
   const { made, fitting } = bench;
-  const tell = tellIn(bench.show);
+  const tell = tellOf(bench.fitting.body);
   return (
     <ol className="decided">
-      <li>{sizesSentence(made.plan, fitting.pattern)}</li>
+      <li>{sizesSentence(made.plan, fitting.pattern, fitting.body.wearer)}</li>
       {made.steps.map((s) => (
         <li key={s.step.id}>
           {s.step.off ? <s>{renderPhrase(s.sentence, tell)}</s> : renderPhrase(s.sentence, tell)}

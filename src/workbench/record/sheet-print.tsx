@@ -5,7 +5,8 @@ import {
   cautionsFor,
   MEASURE_IDS,
   MEASURES,
-  tellIn,
+  measureName,
+  tellOf,
   renderPhrase,
   levelName,
   MM_PER,
@@ -32,7 +33,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
       <dl className="print-measures">
         {taken.map((id) => (
           <div key={id}>
-            <dt>{MEASURES[id].name}</dt>
+            <dt>{measureName(id, body.wearer)}</dt>
             <dd>
               {MEASURES[id].kind === 'angle' ? (
                 `${bodyValue(body, id)!.toFixed(1)}°`
@@ -66,7 +67,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
             <tbody>
               {made.plan.levels.map((l) => (
                 <tr key={l.level}>
-                  <th scope="row">{levelName(l.level)}</th>
+                  <th scope="row">{levelName(l.level, bench.fitting.body.wearer)}</th>
                   <td>{label(l.size)}</td>
                   <td className="amount">
                     <Amount mm={l.target} show={show} />
@@ -92,7 +93,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
         {made.steps
           .filter((s) => !s.step.off)
           .map((s) => (
-            <li key={s.step.id}>{renderPhrase(s.sentence, tellIn(show))}</li>
+            <li key={s.step.id}>{renderPhrase(s.sentence, tellOf(body))}</li>
           ))}
       </ol>
       <h3>To check on the test garment</h3>
@@ -120,7 +121,7 @@ function Cautions({ fitting }: { fitting: Fitting }) {
       <h3>Take care</h3>
       <ul>
         {cautions.map((caution) => (
-          <li key={caution.code}>{renderPhrase(cautionLine(caution), tellIn(fitting.body.show))}</li>
+          <li key={caution.code}>{renderPhrase(cautionLine(caution), tellOf(fitting.body))}</li>
         ))}
       </ul>
     </>
@@ -152,7 +153,7 @@ function PieceAmounts({ bench }: { bench: ReadyBench }) {
           <th scope="col">Edge</th>
           {levels.map((l) => (
             <th key={l.level} scope="col" className="amount">
-              {levelName(l.level)}
+              {levelName(l.level, bench.fitting.body.wearer)}
             </th>
           ))}
         </tr>
@@ -195,12 +196,14 @@ function checksFor(bench: ReadyBench): string[] {
       .filter((l) => Math.abs(l.residual) > 1)
       .map(
         (l) =>
-          `${levelName(l.level)}: sits as wanted after ${l.residual > 0 ? 'letting out' : 'taking in'}; no drag lines.`,
+          `${levelName(l.level, bench.fitting.body.wearer)}: sits as wanted after ${l.residual > 0 ? 'letting out' : 'taking in'}; no drag lines.`,
       ),
     ...(steps.some((s) => s.step.kind === 'alter' && !s.step.off)
       ? ['Each altered line: balance marks meet, nothing strains or folds.']
       : []),
-    ...findings.filter((f) => f.severity === 'warning').map((f) => findingSentence(f, tellIn(bench.show))),
+    ...findings
+      .filter((f) => f.severity === 'warning')
+      .map((f) => findingSentence(f, tellOf(bench.fitting.body))),
     'Sit, reach forward, raise both arms, breathe in fully. Stop altering if the same level keeps changing, and measure again.',
   ];
 }

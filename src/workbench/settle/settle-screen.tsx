@@ -1,5 +1,5 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { bodyValue, type Finding, type Severity, tellIn, renderPhrase } from '../../garment/index.ts';
+import { bodyValue, type Finding, type Severity, tellOf, renderPhrase } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Empty } from '../parts/empty.tsx';
 import { Sign, severityWord } from '../parts/sign.tsx';
@@ -48,7 +48,7 @@ export default function SettleScreen({ bench }: { bench: ReadyBench }) {
 function FindingCard({ finding, bench }: { finding: Finding; bench: ReadyBench }) {
   const place = whereOf(finding, bench);
   const { remedy, where } = finding;
-  const tell = tellIn(bench.show);
+  const tell = tellOf(bench.fitting.body);
   const message = findingSentence(finding, tell);
   const { body } = bench.fitting;
   const untaken = where.measure !== undefined && bodyValue(body, where.measure) === undefined;

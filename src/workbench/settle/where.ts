@@ -1,4 +1,4 @@
-import { MEASURES, levelName, type Finding } from '../../garment/index.ts';
+import { levelName, measureName, type Finding } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { hrefTo } from '../station/route.ts';
 
@@ -14,8 +14,8 @@ export function whereOf(finding: Finding, bench: ReadyBench): { words: string; h
     piece && `${piece.number} ${piece.name}`,
     edge?.name,
     seam && `seam: ${seam.name}`,
-    where.level && levelName(where.level),
-    where.measure && MEASURES[where.measure]?.name,
+    where.level && levelName(where.level, fitting.body.wearer),
+    where.measure && measureName(where.measure, fitting.body.wearer),
     step >= 0 && `step ${step + 1}`,
   ].filter(Boolean);
   const ask: Record<string, string> = {

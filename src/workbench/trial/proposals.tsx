@@ -1,5 +1,5 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { tellIn, renderPhrase } from '../../garment/index.ts';
+import { tellOf, renderPhrase } from '../../garment/index.ts';
 import { useEffect, useState } from 'react';
 import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -10,7 +10,7 @@ import { askOf, bench as worker } from '../worker/bench.ts';
 /** What the notes suggest, in a fitter's order; each accepted by itself, none by itself. */
 export function Proposals({ bench }: { bench: ReadyBench }) {
   const { fitting, change } = bench;
-  const tell = tellIn(bench.show);
+  const tell = tellOf(bench.fitting.body);
   const [proposals, setProposals] = useState<readonly Proposal[]>([]);
   useEffect(() => {
     let wanted = true;

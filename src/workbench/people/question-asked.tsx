@@ -1,0 +1,43 @@
+import {
+  renderPhrase,
+  sayQuestion,
+  tellOf,
+  type Body,
+  type MeasureId,
+  type Question,
+} from '../../garment/index.ts';
+
+/** A doubt by what it is about and by what was read: answered once, it is asked again only of other readings. */
+export const questionKey = ({ code, measure, other }: Question, body: Body): string =>
+  `${code}/${measure}/${other ?? ''}/${JSON.stringify(body.readings[measure])}`;
+
+interface Props {
+  readonly question: Question;
+  readonly body: Body;
+  readonly onYes: (question: Question) => void;
+  readonly onKeep: (question: Question) => void;
+}
+
+/** A doubt put to the person: nothing is corrected by itself, and each can be answered with “it is right”. */
+export function QuestionAsked({ question, body, onYes, onKeep }: Props) {
+  const tell = tellOf(body);
+  return (
+    <div className="ask">
+      <p>{sayQuestion(question, tell)}</p>
+      <div className="row">
+        {question.suggest && (
+          <button type="button" className="act" onClick={() => onYes(question)}>
+            Yes: {renderPhrase(question.suggest.say, tell)}
+          </button>
+        )}
+        <button type="button" className="act" onClick={() => onKeep(question)}>
+          It is right, keep it
+        </button>
+      </div>
+    </div>
+  );
+}
+
+/** The measures that a doubt speaks of. */
+export const askedOf = ({ measure, other }: Question): readonly MeasureId[] =>
+  other ? [measure, other] : [measure];

@@ -1,0 +1,78 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addPerson, beginSmock, settled, takeMeasure, walkTo } from './hands.ts';
+import { openPage, type Opened } from './open-page.ts';
+
+describe('whoever is measured', () => {
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openPage({ width: 1280, height: 720 });
+  });
+  afterAll(() => opened.close());
+  const row = (measure: string) => opened.page.locator(`.measure[data-measure="${measure}"]`);
+  const words = (): Promise<string> => opened.page.locator('main').innerText();
+
+  it('a child is asked for its height first, and has a chest wherever something is named', async () => {
+    const { page } = opened;
+    await addPerson(page, 'Nell Fenn');
+    await page.getByLabel('Body').selectOption('child');
+    await expect.poll(() => page.locator('.measure').first().innerText()).toContain('height');
+    expect(await page.getByLabel('chest', { exact: true }).isVisible()).toBe(true);
+    for (const group of await page.locator('details.measures').all())
+      await group.evaluate((d: HTMLDetailsElement) => (d.open = true));
+    expect(await words()).not.toMatch(/bust/i);
+    for (const [measure, typed] of [
+      ['height', '50'],
+      ['chest', '25 1/2'],
+      ['waist', '23'],
+      ['hip', '27'],
+    ] as const)
+      await takeMeasure(page, measure, typed);
+    await beginSmock(page, 'Nell Fenn');
+    for (const station of ['Fit', 'To settle', 'Record', 'Paper']) {
+      await walkTo(page, station);
+      await settled(page);
+      for (const more of await page.locator('main details').all())
+        await more.evaluate((d: HTMLDetailsElement) => (d.open = true));
+      expect(await words(), station).not.toMatch(/bust/i);
+    }
+    expect(await words()).not.toBe('');
+  });
+
+  it('a doubt stands under its field, marks the row, and is asked again at Next', async () => {
+    const { page } = opened;
+    await addPerson(page, 'Odile Fenn');
+    await takeMeasure(page, 'waist', '83');
+    const asked = row('waist-girth').locator('.ask');
+    await asked.getByText(/Was it in centimetres/).waitFor();
+    expect(await row('waist-girth').getAttribute('data-doubted')).toBe('true');
+    await page.getByRole('link', { name: 'Next: choose a pattern for Odile Fenn' }).click();
+    const stopped = page.getByRole('alert').filter({ hasText: 'One question is still open, about waist.' });
+    await stopped.waitFor();
+    await stopped.getByRole('button', { name: 'Answer it' }).click();
+    expect(
+      await row('waist-girth')
+        .locator('input')
+        .first()
+        .evaluate((e) => e === document.activeElement),
+    ).toBe(true);
+    await asked.getByRole('button', { name: /^Yes/ }).click();
+    await expect.poll(() => page.locator('.ask').count()).toBe(0);
+    await expect.poll(() => page.getByLabel('waist', { exact: true }).inputValue()).toBe('32 11/16');
+    await page.getByRole('link', { name: 'Next: choose a pattern for Odile Fenn' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Patterns' }).waitFor();
+  });
+
+  it('the drawing of the tape follows the field in use, not the mouse that rests', async () => {
+    const { page } = opened;
+    await walkTo(page, 'People');
+    await page.getByRole('link', { name: 'Odile Fenn' }).click();
+    const guide = page.getByRole('region', { name: 'Where the tape goes' }).getByRole('heading');
+    await page.getByLabel('hip', { exact: true }).focus();
+    await row('bust-girth').hover();
+    await settled(page);
+    expect(await guide.innerText()).toBe('hip');
+    await page.getByLabel('Notes').focus();
+    await row('upper-bust-girth').hover();
+    await expect.poll(() => guide.innerText()).toBe('upper bust');
+  });
+});
