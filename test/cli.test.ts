@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EXIT, runCli, type Io } from '../src/cli/index.ts';
-import { InputError, readFitting, readPattern, writePattern, type Pattern } from '../src/garment/index.ts';
+import { InputError, readFitting, readPattern, t, writePattern, type Pattern } from '../src/garment/index.ts';
 import { sample } from '../src/samples/index.ts';
 
 /** A world made of a few files; what a command wrote can be looked at. */
@@ -13,7 +13,7 @@ function world(files: Record<string, string | Uint8Array> = {}) {
     readFile: async (path) => {
       const found = stored.get(path);
       if (found === undefined)
-        throw new InputError({ code: 'file', where: { file: path }, message: 'there is no such file.' });
+        throw new InputError({ code: 'file', where: { file: path }, message: t`there is no such file.` });
       return typeof found === 'string' ? new TextEncoder().encode(found) : found;
     },
     writeFile: async (path, content) => {
@@ -22,7 +22,7 @@ function world(files: Record<string, string | Uint8Array> = {}) {
     },
     mustBeWritable: async (path) => {
       if (path.startsWith('gone/'))
-        throw new InputError({ code: 'file', where: { file: path }, message: 'there is no such folder.' });
+        throw new InputError({ code: 'file', where: { file: path }, message: t`there is no such folder.` });
     },
     exists: async (path) => stored.has(path),
     out: (text) => (out += text),

@@ -7,6 +7,7 @@ import {
   readFitting,
   readPattern,
   renderPhrase,
+  t,
   TELL_BOTH,
   TELL_IN,
   writeFitting,
@@ -138,7 +139,7 @@ function world(files: Record<string, string>) {
       readFile: async (path) => {
         const found = stored.get(path);
         if (found === undefined)
-          throw new InputError({ code: 'file', where: { file: path }, message: 'there is no such file.' });
+          throw new InputError({ code: 'file', where: { file: path }, message: t`there is no such file.` });
         return typeof found === 'string' ? bytes(found) : found;
       },
       writeFile: async (path, content) => void stored.set(path, content),

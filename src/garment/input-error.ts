@@ -18,8 +18,8 @@ export interface InputPlace {
 export interface InputProblem {
   readonly code: string;
   readonly where: InputPlace;
-  /** What is wrong and what to do. A bare text is said as it is, in whatever language it was written. */
-  readonly message: Phrase | string;
+  /** What is wrong and what to do. */
+  readonly message: Phrase;
   /** What its sentence says, where a room's table of words makes it. */
   readonly values?: FindingValues;
 }
@@ -47,8 +47,7 @@ function placePhrase({ file, row, column, field, path }: InputPlace): Phrase | n
 
 function problemPhrase({ where, message }: InputProblem): Phrase {
   const place = placePhrase(where);
-  const said = typeof message === 'string' ? t`${called(message)}` : message;
-  return place === null ? said : t`${place}: ${said}`;
+  return place === null ? message : t`${place}: ${message}`;
 }
 
 /** Every problem on a line of its own. */
