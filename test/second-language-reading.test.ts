@@ -8,6 +8,7 @@ import {
   readFile,
   type Proposal,
 } from '../src/exchange/index.ts';
+import type { Phrase } from '../src/garment/index.ts';
 import { bareTexts, expectAllSaid, namesIn, phrasesIn, textsIn, words } from './second-language.test-case.ts';
 
 const FIXTURES = new URL('../src/exchange/fixtures/', import.meta.url);
@@ -56,7 +57,9 @@ describe('no sentence of reading escapes the tables', () => {
   it.each(DRAWINGS)(
     'of %s: what it is taken for and why',
     async (name) => {
-      const proposal = await readFile(bytesOf(name), name);
+      const doing: Phrase[] = [];
+      const proposal = await readFile(bytesOf(name), name, { onProgress: (p) => doing.push(p.doing) });
+      expectAllSaid(doing, 2);
       const { findings } = patternFrom(proposal, {});
       const { sheet: _sheet, ...found } = proposal;
       const said = phrasesIn([found, proposalSummary(proposal), guessGarment(proposal), findings], met);

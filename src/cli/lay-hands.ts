@@ -1,8 +1,10 @@
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { renderPhrase, t, TELL_BOTH, ToldError } from '../garment/index.ts';
 import { handWork, type FromHand, type Hand, type ToHand } from '../layout/index.ts';
 
 /** Told to the entry module in a thread that it is a hand. */
 const HAND = 'lay-hand';
+const ENDED = t`A thread of the search ended early.`;
 
 /**
  * Hands for `layTogether`, each a thread of its own. A thread that cannot start or dies is told through `failed`.
@@ -16,7 +18,7 @@ export function nodeHands(entry: URL, count: number): Hand[] {
       hear(heard, failed) {
         worker.on('message', heard);
         worker.on('error', failed);
-        worker.on('exit', () => failed(new Error('A thread of the search ended early.')));
+        worker.on('exit', () => failed(new ToldError(renderPhrase(ENDED, TELL_BOTH), ENDED)));
       },
       close: () => void worker.terminate(),
     };

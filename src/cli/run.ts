@@ -15,7 +15,7 @@ import { helpAll, helpVerb } from './help.ts';
 import type { Io } from './io.ts';
 import { choiceOption, textOption } from './option.ts';
 import { saidJson } from './said.ts';
-import { UsageError, type Answer, type Options, type Verb } from './verb.ts';
+import { UsageError, type Answer, type Call, type Options, type Verb } from './verb.ts';
 import { VERBS } from './verbs.ts';
 import { tellFindings } from './words.ts';
 
@@ -96,7 +96,7 @@ function unknownVerb(name: string): UsageError {
   return new UsageError('verb-unknown', { verb: name.slice(0, 40), near });
 }
 
-async function obey(argv: readonly string[], io: Io): Promise<number> {
+async function obey(argv: readonly string[], io: Io, tell: Call['tell']): Promise<number> {
   const [name, ...rest] = argv;
   if (name === undefined || name === 'help' || name === '--help' || name === '-h') return help(rest[0], io);
   const verb = VERBS.find((v) => v.name === name);
@@ -104,7 +104,7 @@ async function obey(argv: readonly string[], io: Io): Promise<number> {
   const { words, options } = parse(verb, rest);
   if (options['help'] === true) return help(name, io);
   choiceOption(options, 'units', UNITS);
-  return report(await verb.run({ words, options, io, pipeline: createPipeline() }), options, io);
+  return report(await verb.run({ words, options, io, tell, pipeline: createPipeline() }), options, io);
 }
 
 /**
@@ -113,10 +113,11 @@ async function obey(argv: readonly string[], io: Io): Promise<number> {
  */
 export async function runCli(argv: readonly string[], io: Io): Promise<number> {
   let about: Pick<Body, 'show' | 'wearer'> | undefined;
+  const tellNow = (): Tell => tellFor(unitTyped(argv), about ?? {}, io);
   try {
-    return await obey(argv, { ...io, met: (person) => (about = person) });
+    return await obey(argv, { ...io, met: (person) => (about = person) }, tellNow);
   } catch (error) {
-    const tell = tellFor(unitTyped(argv), about ?? {}, io);
+    const tell = tellNow();
     if (error instanceof UsageError) {
       const verb = VERBS.find((v) => v.name === argv[0]);
       const forms = (verb?.usage ?? []).map((form) => t`usage: ${called(`pintrue ${form}`)}`);

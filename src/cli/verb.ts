@@ -23,6 +23,8 @@ export interface Call {
   readonly words: readonly string[];
   readonly options: Options;
   readonly io: Io;
+  /** How things are said to whoever the files opened until now are about. */
+  readonly tell: () => Tell;
   /** The command's own: what it makes twice is computed once. */
   readonly pipeline: Pipeline;
 }

@@ -8,9 +8,12 @@ import {
   FOLDS,
   type Garment,
   type LaySettings,
+  len,
   listOf,
+  percent,
   renderPhrase,
   t,
+  tellError,
   tellIn,
   tellLength,
 } from '../../garment/index.ts';
@@ -70,17 +73,18 @@ function cautionsOf(fitting: Fitting, cloth: Cloth, out: string): Phrase[] {
   return tools.flatMap((t) => cuttingCautions(t, synthetic));
 }
 
+const soFar = ({ length, density }: Lay): Phrase =>
+  t`so far ${len(length)}, ${percent(density, 1)} of the cloth used`;
+
 /** The best lay in the time given, by all cores; each better one is told as it comes. A count of sweeps is one thread's, the same everywhere. */
-async function search(job: LayJob, said: LaySaid, { io }: Call): Promise<Lay | null> {
+async function search(job: LayJob, said: LaySaid, { io, tell }: Call): Promise<Lay | null> {
   let best: Lay | null = null;
   let told = -QUIET;
   const better = (lay: Lay): void => {
     best = lay;
     if (io.now() - told < QUIET) return;
     told = io.now();
-    io.err(
-      `so far ${(lay.length / 1000).toFixed(3)} m, ${(lay.density * 100).toFixed(1)} % of the cloth used\n`,
-    );
+    io.err(`${renderPhrase(soFar(lay), tell())}\n`);
   };
   const { seed, budget } = said.search;
   if (io.layHands && 'seconds' in budget) {
@@ -89,7 +93,8 @@ async function search(job: LayJob, said: LaySaid, { io }: Call): Promise<Lay | n
       return best;
     } catch (error) {
       if (error instanceof LayImpossible) throw error;
-      io.err(`The search goes on in one thread: ${error instanceof Error ? error.message : String(error)}\n`);
+      const why = error instanceof Error ? tellError(error, tell()) : String(error);
+      io.err(`${renderPhrase(t`The search goes on in one thread: ${called(why)}`, tell())}\n`);
     }
   }
   for (const lay of layOut(job, said.search)) better(lay);

@@ -1,4 +1,5 @@
 import { renderPhrase, TELL_BOTH, ToldError, type Phrase } from '../../garment/index.ts';
+import { PROGRESS_WORDS, type Doing } from '../words/progress-table.ts';
 import { REFUSAL_WORDS as NO, type Counted } from '../words/refusal-table.ts';
 
 /**
@@ -69,7 +70,7 @@ export interface ReadOptions {
 
 /** `done` of `total` steps of what is being done. */
 export interface Progress {
-  readonly doing: string;
+  readonly doing: Phrase;
   readonly done: number;
   readonly total: number;
 }
@@ -83,7 +84,7 @@ export interface Budget {
   depth(now: number): void;
   /** Throws `cancelled` or `too-slow`. */
   look(): void;
-  report(doing: string, done: number, total: number): void;
+  report(doing: Doing, done: number, total: number): void;
   /** ms left. */
   left(): number;
 }
@@ -130,7 +131,7 @@ export function openBudget(bytes: number, options: ReadOptions): Budget {
         throw new ReadError('too-deep', name, NO['file-nested']({ file: name, most: limits.depth }));
     },
     report(doing, done, total) {
-      options.onProgress?.({ doing, done, total });
+      options.onProgress?.({ doing: PROGRESS_WORDS[doing], done, total });
     },
   };
 }

@@ -71,7 +71,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     };
   }
   if (whole.why) findings.push(exchangeFinding('structure-lost', 'warning', {}, { why: whole.why }));
-  budget.report('finding outlines', 0, 3);
+  budget.report('outlines', 0, 3);
   const drawn = ofTheSheet(sheet, assembly, scale.factor, findings);
   const letters = letterStrokes(drawn);
   const found = findOutlines(
@@ -110,7 +110,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   const pieces: ProposedPiece[] = [];
   ordered.forEach((_, i) => {
     budget.look();
-    budget.report('finding pieces', i, ordered.length);
+    budget.report('pieces', i, ordered.length);
     const made = findPiece(sizes.bySize[i]!, i + 1, {
       sizes: sizes.sizes,
       sizeOf: (run) => sizes.sizeOf(run.style),
@@ -125,7 +125,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   const mouthed = withPocketMouths(pieces);
   const split = splitAtOpenings(mouthed, findFollowers(mouthed));
   const { pieces: joined, seams, cuts } = findTogether(split.pieces, split.followers);
-  budget.report('finding seams', 1, 1);
+  budget.report('seams', 1, 1);
   return {
     name: drawing.name,
     unitsFrom: sheet.unitsFrom,

@@ -1,3 +1,4 @@
+import { PROGRESS_WORDS } from '../words/progress-table.ts';
 import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
@@ -67,7 +68,7 @@ export function findAssembly(
   windows.forEach((window, i) => {
     if (options.signal?.aborted)
       throw new ReadError('cancelled', drawing.name, NO['joining-stopped']({ file: drawing.name }));
-    options.onProgress?.({ doing: 'putting pages together', done: i, total: windows.length });
+    options.onProgress?.({ doing: PROGRESS_WORDS.assembly, done: i, total: windows.length });
     const tried = tryWindow(drawing, tiles, pages, window, furniture, corrections);
     if (!best || tried.quality > best.quality + 0.02) best = tried;
   });

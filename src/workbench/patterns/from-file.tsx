@@ -1,7 +1,9 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { AssemblyCorrections, Progress } from '../../exchange/index.ts';
+import { renderPhrase } from '../../garment/index.ts';
 import { Empty } from '../parts/empty.tsx';
 import { Waiting } from '../parts/waiting.tsx';
+import { pageTell } from '../station/page-tell.ts';
 import { hrefTo } from '../station/route.ts';
 import { Caller } from '../call/index.ts';
 import { BringIn } from './bring-in.tsx';
@@ -88,7 +90,7 @@ function Reading({ file }: { file: File }) {
       <h1>From “{file.name}”</h1>
       {busy && (
         <Waiting
-          words={progress?.doing ?? 'Reading the file'}
+          words={progress ? renderPhrase(progress.doing, pageTell()) : 'Reading the file'}
           share={progress ? progress.done / Math.max(1, progress.total) : 0}
           onStop={() => {
             reader.stop();

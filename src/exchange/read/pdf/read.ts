@@ -91,7 +91,7 @@ async function readPages(
   }
   for (let index = 0; index < document.numPages; index++) {
     budget.look();
-    budget.report('reading pages', index, document.numPages);
+    budget.report('pages', index, document.numPages);
     try {
       const page = await document.getPage(index + 1);
       const sheet = pageSheet(page.view, turns[index]!, page.userUnit);
@@ -117,7 +117,7 @@ async function readPages(
       );
     }
   }
-  budget.report('reading pages', document.numPages, document.numPages);
+  budget.report('pages', document.numPages, document.numPages);
   const strokes = shownStrokes(lines, budget);
   if (strokes.length === 0) {
     if (findings.length === pages.length)
