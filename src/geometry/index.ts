@@ -24,4 +24,5 @@ export { arrowHead } from './arrow-head.ts';
 export { svgNumber, svgPath, svgPolyline, xmlText } from './svg-text.ts';
 export type { SvgFrame } from './svg-text.ts';
 export type { CornerResult, CornerStyle } from './offset-corner.ts';
+export { leastSquares } from './least-squares.ts';
 export { lengthRuler } from './ruler.ts';

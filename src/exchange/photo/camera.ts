@@ -1,7 +1,7 @@
 import { renderPhrase, TELL_BOTH, ToldError, type Phrase } from '../../garment/index.ts';
 import { REFUSAL_WORDS as NO } from '../words/refusal-table.ts';
+import { leastSquares } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { leastSquares } from './linear.ts';
 
 /**
  * How a photograph of a flat surface maps to millimetres on it: one radial lens term, then a perspective.
