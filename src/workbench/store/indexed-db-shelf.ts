@@ -111,5 +111,6 @@ export async function openIndexedDbShelf(name = 'pintrue'): Promise<Shelf> {
     versions: (key) => db.getAllFromIndex('versions', 'key', key),
     putPhoto: async (photo) => void (await db.put('photos', photo)),
     photo: (id) => db.get('photos', id),
+    dropPhoto: (id) => db.delete('photos', id),
   };
 }

@@ -60,5 +60,6 @@ export function memoryShelf(): Shelf {
     // A Blob is a copy of its own: its bytes never change.
     putPhoto: async (photo) => void photos.set(photo.id, photo),
     photo: async (id) => photos.get(id),
+    dropPhoto: async (id) => void photos.delete(id),
   };
 }

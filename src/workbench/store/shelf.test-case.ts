@@ -156,6 +156,17 @@ export const SHELF_CASES: readonly ShelfCase[] = [
     },
   },
   {
+    name: 'takes one photograph away for good, and no other',
+    run: async (one, other) => {
+      const jpeg = new Blob(['j'], { type: 'image/jpeg' });
+      for (const id of ['p', 'q']) await one.putPhoto({ id, key: ANN, bytes: jpeg });
+      await one.dropPhoto('p');
+      await one.dropPhoto('never there');
+      same(await other.photo('p'), undefined, 'the photograph');
+      same((await other.photo('q'))?.id, 'q', 'the other one');
+    },
+  },
+  {
     name: 'keeps a pattern that only a version uses',
     run: async (one) => {
       await one.putIf(put(ANN, 0, 0, { mark: 'm', pattern }));

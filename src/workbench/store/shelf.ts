@@ -67,4 +67,6 @@ export interface Shelf {
   readonly versions: (key: DocKey) => Promise<readonly KeptVersion[]>;
   readonly putPhoto: (photo: Photo) => Promise<void>;
   readonly photo: (id: string) => Promise<Photo | undefined>;
+  /** Takes a photograph away for good; nothing where there is none. */
+  readonly dropPhoto: (id: string) => Promise<void>;
 }

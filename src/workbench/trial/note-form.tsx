@@ -6,7 +6,7 @@ import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
 import type { SightLine } from './sight-lines.ts';
 import { PhotoRow } from './photo-row.tsx';
-import { keepPhoto } from './photos.ts';
+import { dropPhotos, keepPhoto } from './photos.ts';
 
 type Direction = Observation['direction'];
 
@@ -20,6 +20,7 @@ export function NoteForm({
   chosen: SightLine;
   onDone: () => void;
 }) {
+  const { show, change, held } = bench;
   const directions = Object.keys(line.sights) as Direction[];
   const [direction, setDirection] = useState(directions[0]!);
   const [said, setPlace] = useState<Observation['where'] | undefined>(undefined);
@@ -33,7 +34,25 @@ export function NoteForm({
     head.current?.focus({ preventScroll: true });
     head.current?.closest('form')?.scrollIntoView({ block: 'nearest' });
   }, []);
-  const { show, change, held } = bench;
+  // A photograph that goes into no note is kept nowhere: not after Cancel, nor when another line is pointed at.
+  const loose = useRef<readonly string[]>([]);
+  const open = useRef(false);
+  useEffect(() => {
+    open.current = true;
+    return () => {
+      open.current = false;
+      void dropPhotos(loose.current);
+    };
+  }, []);
+  const putPhotos = (ids: readonly string[]): void => {
+    loose.current = ids;
+    setPhotos(ids);
+  };
+  async function attach(files: readonly File[]): Promise<void> {
+    const ids = (await Promise.all(files.map((f) => keepPhoto(held.key, f)))).filter((id) => id !== null);
+    if (open.current) putPhotos([...loose.current, ...ids]);
+    else await dropPhotos(ids);
+  }
   const tell = tellIn(show);
   const sight = line.sights[direction]!;
   const where = said && sight.places.includes(said) ? said : likelyPlace(sight, view);
@@ -50,6 +69,7 @@ export function NoteForm({
       ...(note.trim() ? { note: note.trim() } : {}),
       ...(photos.length ? { photos } : {}),
     };
+    loose.current = [];
     const amount = centre ?? side;
     change(
       (f) => ({ ...f, observations: [...f.observations, seen] }),
@@ -134,7 +154,10 @@ export function NoteForm({
         <PhotoRow
           ids={photos}
           words={`the ${line.name}`}
-          onDrop={(id) => setPhotos(photos.filter((p) => p !== id))}
+          onDrop={(id) => {
+            putPhotos(photos.filter((p) => p !== id));
+            void dropPhotos([id]);
+          }}
         />
       )}
       <label className="act filepick">
@@ -147,9 +170,7 @@ export function NoteForm({
           onChange={(event) => {
             const files = [...(event.target.files ?? [])];
             event.target.value = '';
-            void Promise.all(files.map((f) => keepPhoto(held.key, f))).then((ids) =>
-              setPhotos((p) => [...p, ...ids.filter((id) => id !== null)]),
-            );
+            void attach(files);
           }}
         />
       </label>

@@ -5,8 +5,8 @@ interface Props {
   readonly ids: readonly string[];
   /** What is seen on them. */
   readonly words: string;
-  /** Given while they can still be left out. */
-  readonly onDrop?: (id: string) => void;
+  /** Takes one away for good. */
+  readonly onDrop: (id: string) => void;
 }
 
 /** Photographs kept on this machine, side by side. */
@@ -29,11 +29,9 @@ export function PhotoRow({ ids, words, onDrop }: Props) {
       {shown.map(({ id, url }, i) => (
         <figure key={id} className="stack tight">
           <img src={url} alt={`Photograph ${i + 1}: ${words}`} className="trial-photo" />
-          {onDrop && (
-            <button type="button" className="act quiet" onClick={() => onDrop(id)}>
-              Leave out<span className="unseen"> photograph {i + 1}</span>
-            </button>
-          )}
+          <button type="button" className="act quiet" onClick={() => onDrop(id)}>
+            Delete<span className="unseen"> photograph {i + 1}</span>
+          </button>
         </figure>
       ))}
     </div>

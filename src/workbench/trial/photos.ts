@@ -27,3 +27,9 @@ export async function photoUrl(id: string): Promise<string | null> {
   const found = await (await shelf).photo(id);
   return found ? URL.createObjectURL(found.bytes) : null;
 }
+
+/** Takes photographs away for good: out of this browser's storage as well, whatever is undone afterwards. */
+export async function dropPhotos(ids: readonly string[]): Promise<void> {
+  const kept = await shelf;
+  await Promise.all(ids.map((id) => kept.dropPhoto(id)));
+}
