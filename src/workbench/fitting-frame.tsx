@@ -32,7 +32,12 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
   // While something is dragged, the tried fitting is shown; it becomes a decision when the hand lets go.
   const [trying, setTrying] = useState<Fitting | null>(null);
   const fitting = trying ?? held?.doc ?? null;
-  const [step, lookAtStep] = useState<string | undefined>(() => route.ask.get('step') ?? undefined);
+  const [step, lookAtStep] = useState<string | undefined>(undefined);
+  // An address that names a step leads to it each time it is followed; what one opens by hand stays open on the way through the stations.
+  const asked = route.ask.get('step');
+  useEffect(() => {
+    if (asked) lookAtStep(asked);
+  }, [asked, route]);
   const { made, of, trouble } = useMade(fitting, step);
   useEffect(() => {
     store.lookAt(docKey('fitting', route.id));

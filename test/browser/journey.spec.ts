@@ -113,7 +113,7 @@ describe('from a tape measure to paper', () => {
     const picture = { name: 'hem.png', mimeType: 'image/png', buffer: await page.screenshot() };
     const attach = page.getByRole('form', { name: 'What is seen: hem' }).locator('input[type=file]');
     await attach.setInputFiles([picture, { ...picture, name: 'again.png' }]);
-    await page.getByRole('button', { name: 'Leave out photograph 2' }).click();
+    await page.getByRole('button', { name: 'Delete photograph 2' }).click();
     await expect.poll(() => page.getByRole('img', { name: /^Photograph/ }).count()).toBe(1);
     await page.getByRole('button', { name: 'Note it' }).click();
     await page.getByRole('img', { name: 'Photograph 1: hem all round is too high' }).waitFor();

@@ -15,6 +15,8 @@ export interface GarmentShape {
   readonly hangs: readonly Hang[];
   readonly trunk: string;
   readonly sleeves: readonly string[];
+  /** The end of the sleeve on the right of the picture, from its outer to its inner side, and its fold at the elbow where it reaches so far. */
+  readonly sleeveLines: { readonly hem: readonly Point[]; readonly elbow?: readonly Point[] } | null;
   /** Lowest line of it, for cropping the picture. */
   readonly bottom: number;
   readonly top: number;
@@ -108,7 +110,8 @@ export function garmentShape(
   const trunk = garmentKind(kind).legs
     ? trousers(shape, side, bottom)
     : `${left}Q0 ${dip} ${-hemHalf} ${bottom}${right.replace(/^M[^C]*/, '')}${neck}Z`;
-  return { hangs, trunk, sleeves: sleeves(shape, plan, garment), bottom, top };
+  const arms = sleeves(shape, plan, garment);
+  return { hangs, trunk, sleeves: arms?.drawn ?? [], sleeveLines: arms?.lines ?? null, bottom, top };
 }
 
 /** Two legs from the seat down, as wide over the leg as the hip is over the hip. */
@@ -130,11 +133,15 @@ function trousers(shape: BodyShape, side: readonly Point[], bottom: number): str
 }
 
 /** Sleeves, when there are any: from the shoulder down the arm as far as the piece is long. */
-function sleeves(shape: BodyShape, plan: readonly LevelPlan[], garment: Garment): readonly string[] {
+function sleeves(
+  shape: BodyShape,
+  plan: readonly LevelPlan[],
+  garment: Garment,
+): { drawn: readonly string[]; lines: NonNullable<GarmentShape['sleeveLines']> } | null {
   const ids = garment.levels.find((l) => l.level === 'upper-arm')?.pieces ?? [];
   const piece = garment.pieces.find((p) => ids.includes(p.id));
   const line = piece?.lines.find((l) => l.level === 'upper-arm');
-  if (!piece || !line) return [];
+  if (!piece || !line) return null;
   const { shoulder, wrist, armpit, elbow } = shape.points;
   const length = pathBox(line.path).minY - boxOf(piece).minY;
   const share = Math.min(
@@ -163,5 +170,12 @@ function sleeves(shape: BodyShape, plan: readonly LevelPlan[], garment: Garment)
   ];
   const one = `${smoothPath(outer)}L${inner[0]!.x} ${inner[0]!.y}${smoothPath(inner).replace(/^M[^C]*/, '')}`;
   const twin = `${smoothPath(mirror(outer).reverse())}L${-inner[0]!.x} ${inner[0]!.y}${smoothPath(mirror(inner).reverse()).replace(/^M[^C]*/, '')}`;
-  return [one, twin];
+  const hem = [outer[3]!, inner[0]!];
+  if (elbow.y > low.y - 20) return { drawn: [one, twin], lines: { hem } };
+  const x = shoulder.x + 6 + ((wrist.x - shoulder.x) * (elbow.y - shoulder.y)) / (wrist.y - shoulder.y);
+  const bend = [
+    { x: x + w, y: elbow.y },
+    { x: x - w, y: elbow.y + 8 },
+  ];
+  return { drawn: [one, twin], lines: { hem, elbow: bend } };
 }

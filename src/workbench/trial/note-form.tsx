@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { likelyPlace, placeWords, seenWords, sightWords } from '../../alter/index.ts';
-import { renderPhrase, tellIn, type Observation } from '../../garment/index.ts';
+import { renderPhrase, tellOf, type Observation } from '../../garment/index.ts';
 import { LengthField } from '../parts/length-field.tsx';
 import { amountText } from '../parts/amount.tsx';
 import type { ReadyBench } from '../station/bench.ts';
@@ -53,7 +53,7 @@ export function NoteForm({
     if (open.current) putPhotos([...loose.current, ...ids]);
     else await dropPhotos(ids);
   }
-  const tell = tellIn(show);
+  const tell = tellOf(bench.fitting.body);
   const sight = line.sights[direction]!;
   const where = said && sight.places.includes(said) ? said : likelyPlace(sight, view);
   const [first, second] = sight.ends;

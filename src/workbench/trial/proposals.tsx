@@ -1,17 +1,19 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { tellOf, renderPhrase } from '../../garment/index.ts';
-import { useEffect, useState } from 'react';
+import { tellOf, renderPhrase, type Step } from '../../garment/index.ts';
+import { useEffect, useRef, useState } from 'react';
 import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { addSteps } from '../../desk/index.ts';
+import { addSteps, dropStep } from '../../desk/index.ts';
 import { hrefTo } from '../station/route.ts';
 import { askOf, bench as worker } from '../worker/bench.ts';
+import { WayOn } from './way-on.tsx';
 
-/** What the notes suggest, in a fitter's order; each accepted by itself, none by itself. */
+/** What the notes suggest, in a fitter's order; each accepted by itself, none by itself, and each to be taken back. */
 export function Proposals({ bench }: { bench: ReadyBench }) {
-  const { fitting, change } = bench;
+  const { fitting, made } = bench;
   const tell = tellOf(bench.fitting.body);
   const [proposals, setProposals] = useState<readonly Proposal[]>([]);
+  const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     let wanted = true;
     void worker.call('observe', askOf(fitting)).then((found) => wanted && setProposals(found));
@@ -19,58 +21,112 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
       wanted = false;
     };
   }, [fitting]);
-  if (fitting.observations.length === 0) return null;
+  const accepted = fitting.steps.filter((s) => s.kind === 'alter' && s.answers);
+  const answers = proposals.map((p) => answeredBy(fitting.steps, p)?.id);
+  // Their notes have been struck out, or say something else by now.
+  const left = accepted.filter((s) => !answers.includes(s.id));
+  if (fitting.observations.length + accepted.length === 0) return null;
+  /** The button that was pressed is gone: whoever uses the keyboard goes on from the head of the list. */
+  const toHead = (): void => head.current?.focus();
   return (
     <section className="sheet stack tight" aria-labelledby="proposals-head" aria-live="polite">
-      <h2 id="proposals-head">What would settle it</h2>
+      <h2 id="proposals-head" ref={head} tabIndex={-1}>
+        What would fix it
+      </h2>
       <p className="small">
         In the order a fitter works: length, then shoulder, then width. Accept one, try again, then go on.
       </p>
       <ol className="proposals">
-        {proposals.map((p) => {
-          const taken = answeredBy(fitting.steps, p);
-          const sentence = renderPhrase(p.sentence, tell);
-          return (
-            <li key={`${p.step?.entry} ${p.from.join(' ')}`} className="stack tight">
-              <p>
-                <strong>{sentence}</strong>
-              </p>
-              <p className="small">{renderPhrase(p.why, tell)}</p>
-              {[
-                ...p.conflicts.map((c) => renderPhrase(c, tell)),
-                ...(taken ? [] : p.warns.map((w) => findingSentence(w, tell))),
-              ].map((c) => (
-                <p key={c} className="small limit">
-                  {c}
-                </p>
-              ))}
-              {p.blocked && <p className="small limit">{findingSentence(p.blocked, tell)}</p>}
-              {taken ? (
-                <p className="small">
-                  Accepted:{' '}
-                  <a href={hrefTo('pieces', fitting.id, { step: taken.id })}>see it on the pieces</a>.
-                </p>
-              ) : (
-                p.step &&
-                !p.blocked && (
-                  <button
-                    type="button"
-                    className="act main"
-                    onClick={() =>
-                      change(
-                        addSteps(answering({ ...p.step!, id: crypto.randomUUID().slice(0, 8) }, p)),
-                        `Accepted: ${sentence}`,
-                      )
-                    }
-                  >
-                    Accept<span className="unseen">: {sentence}</span>
-                  </button>
-                )
-              )}
-            </li>
-          );
-        })}
+        {proposals.map((p) => (
+          <Suggested
+            key={`${p.step?.entry} ${JSON.stringify(p.step?.params)} ${p.from.join(' ')}`}
+            bench={bench}
+            proposal={p}
+            onDone={toHead}
+          />
+        ))}
+        {left.map((s) => (
+          <li key={s.id} className="stack tight">
+            <p>
+              <strong>
+                {renderPhrase(made.steps.find((r) => r.step.id === s.id)?.sentence ?? { phrase: [] }, tell)}
+              </strong>
+            </p>
+            <Taken bench={bench} step={s} onDone={toHead} />
+          </li>
+        ))}
       </ol>
+      {accepted.length > 0 && <WayOn bench={bench} step={accepted.at(-1)!} />}
     </section>
+  );
+}
+
+interface Props {
+  readonly bench: ReadyBench;
+  readonly onDone: () => void;
+}
+
+function Suggested({ bench, proposal: p, onDone }: Props & { proposal: Proposal }) {
+  const { fitting, change } = bench;
+  const tell = tellOf(bench.fitting.body);
+  const taken = answeredBy(fitting.steps, p);
+  const sentence = renderPhrase(p.sentence, tell);
+  const minds = [
+    ...p.conflicts.map((c) => renderPhrase(c, tell)),
+    ...(taken ? [] : p.warns.map((w) => findingSentence(w, tell))),
+  ];
+  return (
+    <li className="stack tight">
+      <p>
+        <strong>{sentence}</strong>
+      </p>
+      <p className="small">{renderPhrase(p.why, tell)}</p>
+      {minds.map((mind) => (
+        <p key={mind} className="small limit">
+          {mind}
+        </p>
+      ))}
+      {p.blocked && <p className="small limit">{findingSentence(p.blocked, tell)}</p>}
+      {taken && <Taken bench={bench} step={taken} onDone={onDone} />}
+      {!taken && p.step && !p.blocked && (
+        <button
+          type="button"
+          className="act main"
+          onClick={() => {
+            change(
+              addSteps(answering({ ...p.step!, id: crypto.randomUUID().slice(0, 8) }, p)),
+              `Accepted: ${sentence}`,
+            );
+            onDone();
+          }}
+        >
+          Accept<span className="unseen">: {sentence}</span>
+        </button>
+      )}
+    </li>
+  );
+}
+
+/** An alteration that was accepted: where it is seen, and the way back. */
+function Taken({ bench, step, onDone }: Props & { step: Step }) {
+  const { fitting, made, change } = bench;
+  const sentence = made.steps.find((r) => r.step.id === step.id)?.sentence;
+  const words = sentence ? renderPhrase(sentence, tellOf(bench.fitting.body)) : '';
+  return (
+    <div className="row">
+      <span className="small">
+        Accepted: <a href={hrefTo('pieces', fitting.id, { step: step.id })}>see it on the pieces</a>.
+      </span>
+      <button
+        type="button"
+        className="act quiet"
+        onClick={() => {
+          change(dropStep(step.id), `Taken back: ${words}`);
+          onDone();
+        }}
+      >
+        Take it back<span className="unseen">: {words}</span>
+      </button>
+    </div>
   );
 }

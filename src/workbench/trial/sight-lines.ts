@@ -31,7 +31,12 @@ const across = (half: number, y: number, dip = 0): Point[] => [
 ];
 
 /** Lines by view: the words the catalogue of observations understands, and where they run. */
-function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'back'): [string, Point[]][] {
+function drawnLines(
+  shape: BodyShape,
+  garment: GarmentShape,
+  view: 'front' | 'back',
+  legs: boolean,
+): [string, Point[]][] {
   const p = shape.points;
   const half = (level: 'bust' | 'waist' | 'hip'): number =>
     garment.hangs.find((h) => h.level === level)?.half ?? shape.levels[level].half;
@@ -75,6 +80,21 @@ function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'ba
       ],
     ]);
   }
+  if (garment.sleeveLines) {
+    const { hem, elbow } = garment.sleeveLines;
+    lines.push(
+      ['sleeve hem', [...hem]],
+      [
+        'sleeve cap',
+        [
+          { x: p.shoulder.x + 2, y: p.shoulder.y - 6 },
+          { x: p.shoulder.x + 26, y: p.shoulder.y + 14 },
+          { x: p.shoulder.x + 38, y: p.shoulder.y + 44 },
+        ],
+      ],
+    );
+    if (elbow) lines.push(['elbow', [...elbow]]);
+  }
   if (has('waist')) lines.push(['waist line', across(half('waist'), shape.levels.waist.y, 5)]);
   if (has('hip')) {
     const middle = (shape.levels.waist.y + shape.levels.hip.y) / 2 + 12;
@@ -82,8 +102,25 @@ function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'ba
       [front ? 'abdomen' : 'seat', across(half('hip') * 0.7, middle, 6)],
       ['hip', across(half('hip'), shape.levels.hip.y, 5)],
     );
-    if (garment.bottom > shape.points.crotch.y + 250)
-      lines.push(['crotch', across(70, shape.points.crotch.y, 10)]);
+    if (legs) {
+      const leg = (at: 'thigh' | 'knee', y: number): [string, Point[]] => {
+        const half = (shape.limbs[at] / Math.PI) * 0.62;
+        const middle = at === 'knee' ? shape.points.knee.x : half + 8;
+        return [
+          at,
+          [
+            { x: middle - half, y },
+            { x: middle, y: y + 5 },
+            { x: middle + half, y },
+          ],
+        ];
+      };
+      lines.push(
+        ['crotch', across(70, shape.points.crotch.y, 10)],
+        leg('thigh', shape.points.crotch.y + 70),
+        leg('knee', shape.points.knee.y),
+      );
+    }
   }
   const last = garment.hangs.at(-1);
   if (last) {
@@ -101,12 +138,17 @@ function drawnLines(shape: BodyShape, garment: GarmentShape, view: 'front' | 'ba
   return lines;
 }
 
-/** The lines of this garment that are drawn on this figure, front and back. What can be said of each is the table's. */
-export function drawnOn(shape: BodyShape, garment: GarmentShape): readonly DrawnLine[] {
+/** Of the lines a garment has those that are drawn on this figure, front and back. What can be said of each is the table's. */
+export function drawnOn(
+  shape: BodyShape,
+  garment: GarmentShape,
+  has: readonly Observable[],
+): readonly DrawnLine[] {
+  const legs = has.some((l) => l.id === 'crotch');
   return (['front', 'back'] as const).flatMap((view) =>
-    drawnLines(shape, garment, view).flatMap(([words, points]): DrawnLine[] => {
+    drawnLines(shape, garment, view, legs).flatMap(([words, points]): DrawnLine[] => {
       const line = observableOf(words);
-      return line ? [{ line, name: `${words}, ${view}`, view, points }] : [];
+      return line && has.includes(line) ? [{ line, name: `${words}, ${view}`, view, points }] : [];
     }),
   );
 }

@@ -4,7 +4,7 @@ import { Figure } from '../drawing/figure.tsx';
 import { garmentShape } from '../drawing/garment-shape.ts';
 import { smoothPath } from '../drawing/smooth.ts';
 import type { ReadyBench } from '../station/bench.ts';
-import { drawnOn, type SightLine } from './sight-lines.ts';
+import { drawnOn, linesOf, type DrawnLine, type SightLine } from './sight-lines.ts';
 
 const otherHalf = { front: 'back', back: 'front' } as const;
 
@@ -38,7 +38,7 @@ export function TrialFigure({ bench, view, chosen, onChoose }: Props) {
               <path key={d.slice(0, 24)} d={d} />
             ))}
             <path d={garment.trunk} />
-            {drawnOn(shape, garment)
+            {drawnOn(shape, garment, linesOf(made.garment))
               .filter((l) => l.view === view)
               .map((l) => {
                 const d = smoothPath(l.points);
@@ -62,6 +62,7 @@ export function TrialFigure({ bench, view, chosen, onChoose }: Props) {
                     <path className="grasp" d={d} />
                     <path className="shown" d={d} />
                     <title>{l.name}</title>
+                    <SightName line={l} />
                   </g>
                 );
               })}
@@ -70,5 +71,17 @@ export function TrialFigure({ bench, view, chosen, onChoose }: Props) {
       />
       <figcaption>{view}</figcaption>
     </figure>
+  );
+}
+
+/** The name of a line, over its middle while it is pointed at. A seam that runs down has it beside its upper end. */
+function SightName({ line: { line, points } }: { line: DrawnLine }) {
+  const [first, middle] = [points[0]!, points[Math.floor(points.length / 2)]!];
+  const down = Math.abs(points.at(-1)!.y - first.y) > Math.abs(points.at(-1)!.x - first.x);
+  const at = down ? first : middle;
+  return (
+    <text className="sight-name" x={at.x} y={at.y - 14} textAnchor="middle" aria-hidden="true">
+      {line.name}
+    </text>
   );
 }

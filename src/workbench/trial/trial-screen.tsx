@@ -1,9 +1,10 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { seenAmounts, seenWords } from '../../alter/index.ts';
-import { renderPhrase, tellIn, type Observation } from '../../garment/index.ts';
+import { renderPhrase, tellOf, type Observation } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { NoteForm } from './note-form.tsx';
 import { PhotoRow } from './photo-row.tsx';
+import { dropPhotos } from './photos.ts';
 import { Proposals } from './proposals.tsx';
 import { LinePick } from './line-pick.tsx';
 import type { SightLine } from './sight-lines.ts';
@@ -12,6 +13,7 @@ import { TrialFigure } from './trial-figure.tsx';
 /** What was seen on the body or form, and what to do about it. */
 export default function TrialScreen({ bench }: { bench: ReadyBench }) {
   const [line, setLine] = useState<SightLine | null>(null);
+  const seen = useRef<HTMLHeadingElement>(null);
   return (
     <div className="trial">
       <section className="sheet trial-figures" aria-label="Point at what you see">
@@ -30,12 +32,17 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
               key={`${line.line.id}/${line.view}`}
               bench={bench}
               chosen={line}
-              onDone={() => setLine(null)}
+              onDone={() => {
+                setLine(null);
+                seen.current?.focus();
+              }}
             />
           </section>
         )}
         <section className="sheet stack tight" aria-labelledby="seen-head">
-          <h2 id="seen-head">Seen so far</h2>
+          <h2 id="seen-head" ref={seen} tabIndex={-1}>
+            Seen so far
+          </h2>
           {bench.fitting.observations.length === 0 && !line && (
             <p>Nothing noted yet. Point at a line of the garment: its waist, its hem, a seam.</p>
           )}
@@ -51,8 +58,13 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
   );
 }
 
+function without({ photos, ...seen }: Observation, id: string): Observation {
+  const left = (photos ?? []).filter((p) => p !== id);
+  return left.length ? { ...seen, photos: left } : seen;
+}
+
 function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
-  const tell = tellIn(bench.show);
+  const tell = tellOf(bench.fitting.body);
   const words = renderPhrase(seenWords(seen), tell);
   const amounts = seenAmounts(seen);
   return (
@@ -66,18 +78,35 @@ function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
           type="button"
           className="act quiet"
           aria-label={`Strike out: ${words}`}
-          onClick={() =>
+          onClick={() => {
+            const gone = seen.photos ?? [];
             bench.change(
               (f) => ({ ...f, observations: f.observations.filter((o) => o.id !== seen.id) }),
-              `Struck out: ${words}`,
-            )
-          }
+              `Struck out: ${words}${gone.length ? ' (its photographs are gone for good)' : ''}`,
+            );
+            void dropPhotos(gone);
+          }}
         >
           Strike out
         </button>
       </div>
       {seen.note && <p className="small">{seen.note}</p>}
-      {seen.photos && <PhotoRow ids={seen.photos} words={words} />}
+      {seen.photos && (
+        <PhotoRow
+          ids={seen.photos}
+          words={words}
+          onDrop={(id) => {
+            bench.change(
+              (f) => ({
+                ...f,
+                observations: f.observations.map((o) => (o.id === seen.id ? without(o, id) : o)),
+              }),
+              `Struck out for good: a photograph of ${words}`,
+            );
+            void dropPhotos([id]);
+          }}
+        />
+      )}
     </li>
   );
 }
