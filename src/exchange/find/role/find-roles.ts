@@ -185,7 +185,7 @@ function others<One extends { readonly role: string; readonly half?: string }>(
 const round = (value: number): number => Math.round(value * 1000) / 1000;
 
 /** What a person said stands, surely. */
-function asTold(piece: ProposedPiece, said: RolesTold[string] | undefined): ProposedPiece {
+export function asTold(piece: ProposedPiece, said: RolesTold[string] | undefined): ProposedPiece {
   if (!said) return piece;
   const because = SAY['as-told']();
   return {
