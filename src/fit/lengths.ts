@@ -19,9 +19,12 @@ import type { PlanInput } from './input.ts';
 import { filled } from './level-table.ts';
 import { fitFinding, plus } from './words-table.ts';
 
+/** Of the body alone: they say how tall it is and how its shoulders slope. */
+const NO_GARMENT_LENGTH: ReadonlySet<MeasureId> = new Set(['stature', 'shoulder-drop']);
+
 /** Lengths and widths a pattern is compared with; height and angles are not lengths of a garment. */
 function compared(): readonly MeasureId[] {
-  return MEASURE_IDS.filter((id) => MEASURES[id].kind === 'length' && id !== 'stature');
+  return MEASURE_IDS.filter((id) => MEASURES[id].kind === 'length' && !NO_GARMENT_LENGTH.has(id));
 }
 
 /** Published ease in a length, mm, with its source; used only where the pattern does not print both body and finished length. */

@@ -1,4 +1,4 @@
-import { LEVELS, MM_PER, type Finding, type Level, type MeasureId } from '../garment/index.ts';
+import { bodyValue, LEVELS, MM_PER, type Finding, type Level, type MeasureId } from '../garment/index.ts';
 import { chartAtDepth, depthsOf } from './girth-at.ts';
 import type { PlanInput } from './input.ts';
 import { TRUNK } from './reach.ts';
@@ -34,13 +34,20 @@ export function filled(row: readonly (number | null)[]): number[] | null {
   });
 }
 
-export function girthOf(level: Level): MeasureId | undefined {
-  return LEVELS.find((l) => l.level === level)?.girth;
+/** The girth a level is compared by: of its two the one that the chart has; where it has both, the one that was measured. */
+export function girthOf(
+  { chart, body }: Pick<PlanInput, 'chart' | 'body'>,
+  level: Level,
+): MeasureId | undefined {
+  const { girth, orGirth } = LEVELS.find((l) => l.level === level) ?? {};
+  if (girth === undefined || orGirth === undefined || chart.body[orGirth] === undefined) return girth;
+  if (chart.body[girth] === undefined) return orGirth;
+  return bodyValue(body, girth) === undefined && bodyValue(body, orGirth) !== undefined ? orGirth : girth;
 }
 
 /** The chart's body girth at a level, per size; at the hem and (where the chart is silent) at the high hip it lies between its neighbours. */
 export function chartBody(input: PlanInput, level: Level): readonly (number | null)[] {
-  const id = girthOf(level);
+  const id = girthOf(input, level);
   const row = id === undefined ? undefined : input.chart.body[id];
   if (row !== undefined) return row;
   const depths = depthsOf(input.body, input.chart);

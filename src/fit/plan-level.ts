@@ -57,7 +57,7 @@ function bodyGirth(
   level: Level,
   index: number,
 ): { girth: number; assumed: boolean } | null {
-  const id = girthOf(level);
+  const id = girthOf(input, level);
   const value = id === undefined ? undefined : bodyValue(input.body, id);
   if (value !== undefined) return { girth: value, assumed: false };
   const depths = depthsOf(input.body, input.chart);
@@ -159,7 +159,7 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     const note = fitFinding(
       'measure-missing',
       'note',
-      { level, ...(girthOf(level) === undefined ? {} : { measure: girthOf(level)! }) },
+      { level, ...(girthOf(input, level) === undefined ? {} : { measure: girthOf(input, level)! }) },
       { level, size: base.plan.size },
     );
     return { plan: null, findings: [note] };
@@ -235,7 +235,7 @@ export function planLevel(input: PlanInput, base: Base, level: Level, ownBust: n
     },
   };
   const assumed: readonly Finding[] = measured.assumed
-    ? [fitFinding('body-assumed', 'note', { level, measure: girthOf(level)! }, { level, girth: body })]
+    ? [fitFinding('body-assumed', 'note', { level, measure: girthOf(input, level)! }, { level, girth: body })]
     : [];
   const more = [size.finding, beyond(input, table, target, size.index)].filter((f) => f !== null);
   return {

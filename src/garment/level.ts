@@ -9,10 +9,12 @@ export const LEVELS: readonly {
   readonly level: Level;
   readonly name: string;
   readonly girth?: MeasureId;
+  /** A girth nearby that a table may give instead: a collar goes round the neck above its base. */
+  readonly orGirth?: MeasureId;
   /** Round one of two limbs: pieces are cut for both, the girth is of one. */
   readonly limb?: true;
 }[] = [
-  { level: 'neck', name: 'neck', girth: 'neck-base-girth' },
+  { level: 'neck', name: 'neck', girth: 'neck-base-girth', orGirth: 'neck-girth' },
   { level: 'shoulder', name: 'shoulder' },
   { level: 'armhole', name: 'armhole' },
   { level: 'upper-bust', name: 'upper bust', girth: 'upper-bust-girth' },

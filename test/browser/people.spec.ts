@@ -62,6 +62,18 @@ describe('whoever is measured', () => {
     await page.getByRole('heading', { level: 1, name: 'Patterns' }).waitFor();
   });
 
+  it('a shoulder drop stands in for the slope in degrees', async () => {
+    const { page } = opened;
+    await addPerson(page, 'Pim Fenn');
+    for (const group of await page.locator('details.measures').all())
+      await group.evaluate((d: HTMLDetailsElement) => (d.open = true));
+    await takeMeasure(page, 'shoulder', '5');
+    await takeMeasure(page, 'shoulder drop', '2 1/2');
+    // 2 1/2 down for 5 along: the sine of 30°.
+    await row('shoulder-slope').getByText('30.0° by the shoulder drop').waitFor();
+    expect(opened.complaints).toEqual([]);
+  });
+
   it('the drawing of the tape follows the field in use, not the mouse that rests', async () => {
     const { page } = opened;
     await walkTo(page, 'People');

@@ -76,6 +76,16 @@ function doubtPair(body: Body, pair: (typeof ORDER)[number]): Question | null {
   );
 }
 
+/** Front and back crotch length make up the whole, within what two readings and a third differ by. */
+function doubtParts(body: Body): Question | null {
+  const [front, back, whole] = (['crotch-length-front', 'crotch-length-back', 'crotch-length'] as const).map(
+    (id) => bodyValue(body, id),
+  );
+  if (front === undefined || back === undefined || whole === undefined) return null;
+  if (Math.abs(front + back - whole) <= 2 * REPEAT_WITHIN.length) return null;
+  return question('parts-apart', 'crotch-length', { front, back, whole });
+}
+
 /** Asks for another reading: a second of the girths that decide the size (statistics are blind to 25 mm there), a third where two differ. */
 function doubtReading(body: Body, id: MeasureId): Question | null {
   const taken = bodyReading(body, id);
@@ -91,6 +101,7 @@ export function doubts(body: Body): readonly Question[] {
   return [
     ...entries,
     ...ORDER.map((pair) => doubtPair(body, pair)),
+    doubtParts(body),
     ...taken.map((id) => doubtReading(body, id)),
   ].filter((q) => q !== null);
 }

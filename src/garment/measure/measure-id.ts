@@ -1,6 +1,7 @@
 /** Stable ids of the body measures: the words used in files. Names and how to take each: measure.ts. */
 export const MEASURE_IDS = [
   'stature',
+  'neck-girth',
   'neck-base-girth',
   'upper-bust-girth',
   'bust-girth',
@@ -22,6 +23,7 @@ export const MEASURE_IDS = [
   'centre-front-length',
   'side-length',
   'shoulder-length',
+  'shoulder-drop',
   'shoulder-slope',
   'across-back',
   'across-front',

@@ -14,6 +14,7 @@ import {
   measureWord,
   nearestWord,
   renderPhrase,
+  sayQuestion,
   t,
   TELL_CM,
   tellOf,
@@ -45,6 +46,11 @@ describe('the measures', () => {
     expect(measureNamed('inseam')).toBe('inside-leg-length');
     expect(measureNamed('front chest arc')).toBe('front-bust-arc');
     expect(measureNamed('under-chest')).toBe('under-bust-girth');
+    // EN 13402-1 and ISO 8559-1 take the neck girth at mid-neck, apart from the neck base.
+    for (const word of ['neck', 'Collar', 'mid-neck girth', 'neck girth', 'neckband'])
+      expect(measureNamed(word), word).toBe('neck-girth');
+    expect(measureNamed('neck base')).toBe('neck-base-girth');
+    expect(levelNamed('collar')).toBe('neck');
     expect(measureNamed('__proto__')).toBeNull();
     expect(levelNamed('bust-girth')).toBe('bust');
     expect(levelNamed('high hip')).toBe('high-hip');
@@ -122,6 +128,27 @@ describe('repeat readings', () => {
     expect(bodyValue(right, 'shoulder-slope')).toBe(26);
   });
 
+  it('gives the slope of a shoulder from its drop and its length, where no angle was taken', () => {
+    // A right triangle: 3 down for 6 along is the sine of 30°.
+    const body = person({ 'shoulder-drop': [60], 'shoulder-length': [120] });
+    expect(bodyValue(body, 'shoulder-slope')).toBeCloseTo(30, 9);
+    expect(bodyValue(person({ 'shoulder-drop': [60] }), 'shoulder-slope')).toBeUndefined();
+    expect(bodyValue(person({ 'shoulder-drop': [60], 'shoulder-length': [50] }), 'shoulder-slope')).toBe(
+      undefined,
+    );
+    const both = person({ 'shoulder-slope': [22], 'shoulder-drop': [60], 'shoulder-length': [120] });
+    expect(bodyValue(both, 'shoulder-slope')).toBe(22);
+    const sided = person({
+      'shoulder-drop': [
+        { value: 60, side: 'left' },
+        { value: 30, side: 'right' },
+      ],
+      'shoulder-length': [120],
+    });
+    expect(bodyValue(sided, 'shoulder-slope', 'left')).toBeCloseTo(30, 9);
+    expect(bodyValue(sided, 'shoulder-slope', 'right')).toBeCloseTo(14.4775, 4);
+  });
+
   it('knows nothing of a measure not taken', () => {
     expect(bodyValue(person({}), 'bust-girth')).toBeUndefined();
     expect(bodyValue(person({ 'bust-girth': [] }), 'bust-girth')).toBeUndefined();
@@ -157,6 +184,29 @@ describe('a doubtful entry', () => {
 
   it('a waist a little above the hip is a body like others', () => {
     expect(doubts(person({ 'waist-girth': [1010, 1012], 'hip-girth': [980, 982] }))).toEqual([]);
+  });
+
+  it('a crotch length whose parts do not make up the whole is asked about', () => {
+    const parts = (whole: number): string[] =>
+      doubts(
+        person({ 'crotch-length-front': [320], 'crotch-length-back': [400], 'crotch-length': [whole] }),
+      ).map((q) => q.code);
+    expect(parts(732)).toEqual([]);
+    expect(parts(740)).toEqual(['parts-apart']);
+  });
+
+  it('no sentence about a reading says what a body is like', () => {
+    const asked = doubts(
+      person({
+        'upper-bust-girth': [3000],
+        'hip-girth': [96],
+        'waist-girth': [1400, 1401],
+        'bust-girth': [900],
+      }),
+    ).map((q) => sayQuestion(q, TELL_CM));
+    expect(asked.length).toBeGreaterThan(4);
+    for (const said of asked)
+      expect(said).not.toMatch(/\ba (upper|bust|waist|hip)|unlikely|anyone|abnormal/i);
   });
 
   it('girths read once are asked for a second time', () => {

@@ -70,7 +70,8 @@ function takenOf(readings: readonly Reading[], kind: Measure['kind']): Taken {
  */
 export function bodyReading(body: Body, id: MeasureId, side?: Reading['side']): Taken | undefined {
   const all = body.readings[id];
-  if (all === undefined || all.length === 0) return undefined;
+  if (all === undefined || all.length === 0)
+    return id === 'shoulder-slope' ? slopeFromDrop(body, side) : undefined;
   const { kind } = MEASURES[id];
   const readings = current(all);
   const of = (which: Reading['side']): readonly Reading[] => readings.filter((r) => r.side === which);
@@ -85,6 +86,14 @@ export function bodyReading(body: Body, id: MeasureId, side?: Reading['side']): 
     from: left.from + right.from,
     ask: left.ask ?? right.ask,
   };
+}
+
+/** The slope of a shoulder from its drop below the side of the neck and its length along it: the sine of the angle. */
+function slopeFromDrop(body: Body, side?: Reading['side']): Taken | undefined {
+  const drop = bodyReading(body, 'shoulder-drop', side);
+  const along = bodyValue(body, 'shoulder-length', side);
+  if (drop === undefined || along === undefined || drop.value >= along) return undefined;
+  return { value: (Math.asin(drop.value / along) * 180) / Math.PI, from: drop.from, ask: null };
 }
 
 /** The value used for a measure, mm (degrees for shoulder-slope), or undefined when it was never taken. `side`: see `bodyReading`. */

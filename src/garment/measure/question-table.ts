@@ -37,6 +37,8 @@ export const QUESTION_WORDS = {
     beside === 'anyone'
       ? t`The ${measureWord(of.measure)} is ${measured(of)} and the ${measureWord(other.measure)} ${measured(other)}. Were the two exchanged? Please look again; if they are right, keep them.`
       : t`The ${measureWord(of.measure)} (${measured(of)}) and the ${measureWord(other.measure)} (${measured(other)}) would go with the other measures if they were exchanged. Were they?`,
+  'parts-apart': ({ front, back, whole }: { front: number; back: number; whole: number }) =>
+    t`Front (${len(front)}) and back (${len(back)}) crotch length make ${len(front + back)} together; the whole was read as ${len(whole)}. Please look again; if they are right, keep them.`,
   'second-reading': ({ measures }: { measures: readonly MeasureId[] }) =>
     measures.length === 1
       ? t`The ${measureWord(measures[0]!)} was read once. One reading can't show a slip of ${len(25.4)}: please measure it again.`

@@ -37,7 +37,9 @@ export function levelNamed(word: string): Level | null {
   const named = LEVELS.find((l) => l.level === wanted);
   if (named !== undefined) return named.level;
   const girth = measureNamed(word);
-  return (girth !== null ? LEVELS.find((l) => l.girth === girth)?.level : undefined) ?? null;
+  return (
+    (girth !== null ? LEVELS.find((l) => l.girth === girth || l.orGirth === girth)?.level : undefined) ?? null
+  );
 }
 
 /** Edits between two words (Levenshtein), for "did you mean". */

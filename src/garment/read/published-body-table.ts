@@ -182,7 +182,8 @@ export const US_MEN: BodyTable = {
     'bust-girth': [34, 36, 38, 40, 42, 44, 46, 48],
     'waist-girth': [28, 30, 32, 34, 36, 39, 42, 44],
     'hip-girth': [35, 37, 39, 41, 43, 45, 47, 49],
-    'neck-base-girth': [14, 14.5, 15, 15.5, 16, 16.5, 17, 17.5],
+    // Sizes of the neckband: a collar's, not of the neck's base.
+    'neck-girth': [14, 14.5, 15, 15.5, 16, 16.5, 17, 17.5],
   },
 };
 

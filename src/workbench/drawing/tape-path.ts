@@ -39,6 +39,8 @@ export function tapePath(id: MeasureId, shape: BodyShape): TapePath | null {
       return line({ x: sideX + 60, y: 0 }, { x: sideX + 60, y: stature });
     case 'head-girth':
       return round(p.chin.y * 0.32, shape.headHalf);
+    case 'neck-girth':
+      return round((p.chin.y + p.sideNeck.y) / 2, p.sideNeck.x * 0.86, 0.3);
     case 'neck-base-girth':
       return round(p.sideNeck.y + 6, p.sideNeck.x, 0.42);
     case 'upper-bust-girth':
@@ -99,6 +101,8 @@ export function tapePath(id: MeasureId, shape: BodyShape): TapePath | null {
       return line({ x: -p.bustPoint.x, y: p.bustPoint.y }, p.bustPoint);
     case 'side-length':
       return line({ x: p.armpit.x, y: p.armpit.y + 25 }, { x: l.waist.half, y: l.waist.y });
+    case 'shoulder-drop':
+      return line({ x: p.shoulder.x, y: p.sideNeck.y }, p.shoulder);
     case 'shoulder-length':
     case 'shoulder-slope':
       return line(p.sideNeck, p.shoulder);

@@ -17,7 +17,7 @@ export const FIRST_MEASURES: Readonly<Record<Wearer, readonly MeasureId[]>> = {
     'back-waist-length',
     'front-waist-length',
   ],
-  man: ['bust-girth', 'waist-girth', 'hip-girth', 'back-waist-length', 'arm-length', 'neck-base-girth'],
+  man: ['bust-girth', 'waist-girth', 'hip-girth', 'back-waist-length', 'arm-length', 'neck-girth'],
   child: ['stature', 'bust-girth', 'waist-girth', 'hip-girth', 'back-waist-length', 'arm-length'],
 };
 
@@ -35,6 +35,7 @@ const PARTS: readonly Omit<Group, 'open'>[] = [
     name: 'Round the body',
     say: 'Level with the floor, all the way round.',
     ids: [
+      'neck-girth',
       'neck-base-girth',
       'under-bust-girth',
       'high-hip-girth',
@@ -69,6 +70,7 @@ const PARTS: readonly Omit<Group, 'open'>[] = [
     say: 'Widths of shoulder, chest and back.',
     ids: [
       'shoulder-length',
+      'shoulder-drop',
       'shoulder-slope',
       'shoulder-width',
       'across-back',
@@ -107,7 +109,7 @@ export function measureGroups({ wearer, readings }: Pick<Body, 'wearer' | 'readi
   return [
     {
       name: 'To begin with',
-      say: 'Six measures are enough for a first plan. Tape snug, not tight; over what will be worn underneath.',
+      say: 'Tie a cord round the waist first and leave it on: lengths begin and end at it. Six measures are enough for a first plan. Tape snug, not tight; over what will be worn underneath.',
       ids: first,
       open: true,
     },
@@ -118,6 +120,7 @@ export function measureGroups({ wearer, readings }: Pick<Body, 'wearer' | 'readi
 /** Measures that a body has twice, left and right: of these it is asked on which side they were taken. */
 export const TWO_SIDED: ReadonlySet<MeasureId> = new Set([
   'shoulder-length',
+  'shoulder-drop',
   'shoulder-slope',
   'bust-height',
   'front-waist-length',
