@@ -46,6 +46,7 @@ const INSIDE: Record<string, Record<string, number>> = {
   exchange: { words: 0, drawing: 1, read: 2, write: 2, tiles: 3, find: 4, make: 5, photo: 5 },
   // Every station stands on one floor, so that none imports another.
   workbench: {
+    words: 0,
     look: 1,
     offline: 1,
     call: 1,

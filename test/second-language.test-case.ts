@@ -11,6 +11,7 @@ import {
 } from '../src/garment/index.ts';
 import { EVIDENCE_WORDS, REFUSAL_WORDS } from '../src/exchange/index.ts';
 import { ROOM_WORDS } from '../src/pipeline/index.ts';
+import { WORKBENCH_WORDS } from '../src/workbench/words/words-table.ts';
 
 /**
  * A made-up second language: every letter of the program's own words has an accent. What is then said without one escaped the tables of words: it could not
@@ -50,8 +51,8 @@ const bare = (phrase: Phrase, unit: 'in' | 'cm'): string[] =>
 export const drawnTexts = (svg: string): string[] =>
   [...svg.matchAll(/<(text|title)\b[^>]*>([^<]*)</g)].map((m) => m[2]!);
 
-/** All tables: the sentences of findings, why a reader took a thing so, and why a file is of no use. */
-export const ALL_WORDS = [...ROOM_WORDS, EVIDENCE_WORDS, REFUSAL_WORDS];
+/** All tables: the sentences of findings, why a reader took a thing so, why a file is of no use, and why the page cannot do a thing. */
+export const ALL_WORDS = [...ROOM_WORDS, EVIDENCE_WORDS, REFUSAL_WORDS, WORKBENCH_WORDS];
 export const words = Object.assign({}, ...ALL_WORDS) as Record<string, (values: never) => Phrase>;
 export const sentenceOf = (code: string, values: FindingValues): Phrase => phraseOf(words, code, values);
 

@@ -1,5 +1,6 @@
+import { tellTrouble } from './words/fault.ts';
 import { lazy, useEffect, useMemo, useState } from 'react';
-import type { Fitting } from '../garment/index.ts';
+import { tellOf, type Fitting } from '../garment/index.ts';
 import { AnswersSaid } from './fitting/answers-said.tsx';
 import { BodyChanged } from './fitting/body-changed.tsx';
 import type { Bench } from './station/bench.ts';
@@ -92,7 +93,8 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
             />
             {trouble && (
               <p className="said" role="alert">
-                This could not be computed: {trouble} The last good state is shown.
+                This could not be computed. {tellTrouble(trouble, tellOf(bench.fitting.body))} The last good
+                state is shown.
               </p>
             )}
             {made && byHand && <ByHand fitting={bench.fitting} plan={made.plan} />}

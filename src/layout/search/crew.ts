@@ -1,3 +1,4 @@
+import { searchEnded } from '../words/words-table.ts';
 import type { Kept } from './kept.ts';
 import { plainKept } from './kept.ts';
 import type { SavedSearch } from './strip-search.ts';
@@ -174,7 +175,7 @@ export async function* crew(
     options.signal?.removeEventListener('abort', stop);
     hands.forEach((h) => h.close());
   }
-  if (!saved) throw fault ?? new Error('The search ended without a word.');
+  if (!saved) throw fault ?? searchEnded();
   return best ? { ...(saved as SavedSearch), best: plainKept(best) } : saved;
 }
 

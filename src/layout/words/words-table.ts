@@ -68,11 +68,18 @@ export const LAYOUT_WORDS = {
   'wrong-hand': ({ piece, comes, wanted }: Of & { comes: number; wanted: number }) =>
     t`${called(piece)}: ${comes} come out mirrored, ${wanted} are needed.`,
   'wrong-shape': ({ piece }: Of) => t`${called(piece)} comes out in another shape than it is drawn.`,
+  'search-ended': () => t`The search for a lay ended without one. Begin it once more.`,
   'yardage-unlike-table': (v: { width: number; needed: number; from: number; table: number }) =>
     t`At ${len(v.width)} wide the lay needs ${len(v.needed)}; from the need at ${len(v.from)} the general conversion table expects about ${len(v.table)}. The lay itself decides; the table is an estimate. Look at the picture of the lay.`,
 };
 
 export const layoutFinding = findingMaker(LAYOUT_WORDS);
+
+/** The search came back with nothing, and nobody says why. */
+export function searchEnded(): ToldError {
+  const phrase = LAYOUT_WORDS['search-ended']();
+  return new ToldError(renderPhrase(phrase, TELL_BOTH), phrase);
+}
 
 type Code = keyof typeof LAYOUT_WORDS & `lay-${string}`;
 

@@ -1,3 +1,5 @@
+import { tellTrouble } from '../words/fault.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { useState } from 'react';
 import { bodyValue, type Fitting } from '../../garment/index.ts';
 import { lastPerson } from '../station/last-person.ts';
@@ -48,8 +50,8 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
           className="row about"
           onSubmit={(event) => {
             event.preventDefault();
-            begin().catch((error: Error) =>
-              store.say(`The fitting could not be begun: ${error.message}`, 'trouble'),
+            begin().catch((error: unknown) =>
+              store.say(`The fitting could not be begun. ${tellTrouble(error, pageTell())}`, 'trouble'),
             );
           }}
         >

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { ToldError } from '../../garment/index.ts';
+import { asTold, Stopped, tellTrouble } from '../words/fault.ts';
 import { Caller, type Answer, type Call } from './call.ts';
 
 const doings = {
@@ -27,7 +29,7 @@ class Beside extends EventTarget {
         const doing = doings[wish as keyof typeof doings] as (g: unknown, t: (p: unknown) => void) => unknown;
         say({ n, ok: true, value: doing(given, (progress) => say({ n, ok: null, progress })) });
       } catch (error) {
-        say({ n, ok: false, message: (error as Error).message, name: (error as Error).name });
+        say({ n, ok: false, phrase: asTold(error).phrase, name: (error as Error).name });
       }
     });
   }
@@ -45,11 +47,15 @@ describe('a call into a worker', () => {
     expect(heard).toEqual([0.25, 0.5, 0.75, 1]);
   });
 
-  it('gives the worker’s error with its name and words', async () => {
-    await expect(caller().call('refuse', 'too far')).rejects.toMatchObject({
-      name: 'RangeError',
-      message: 'too far',
-    });
+  it('gives the worker’s error with its name, in a sentence that can be translated', async () => {
+    const thrown: unknown = await caller()
+      .call('refuse', 'too far')
+      .catch((error: unknown) => error);
+    expect(thrown).toBeInstanceOf(ToldError);
+    expect(thrown).toMatchObject({ name: 'RangeError', message: expect.stringContaining('too far') });
+    const letters = (words: string): string => words.replace(/\p{L}/gu, '*');
+    // What nobody foresaw is only quoted.
+    expect(tellTrouble(thrown, { unit: 'cm', letters }).match(/\p{L}+/gu)).toEqual(['too', 'far']);
   });
 
   it('answers each call for itself, several at once', async () => {
@@ -61,7 +67,7 @@ describe('a call into a worker', () => {
     const one = caller();
     const open = one.call('count', { to: 3 });
     one.stop();
-    await expect(open).rejects.toThrow('stopped');
+    await expect(open).rejects.toBeInstanceOf(Stopped);
     expect(await one.call('open')).toBe('opened');
   });
 

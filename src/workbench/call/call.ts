@@ -1,4 +1,5 @@
-import { ToldError, type Phrase } from '../../garment/index.ts';
+import type { Phrase } from '../../garment/index.ts';
+import { asTold, pageError, Stopped, told } from '../words/fault.ts';
 
 /** Typed calls into a worker: each is a word with its wish and number, each answer bears the number. */
 export interface Call {
@@ -11,9 +12,8 @@ export type Answer =
   | {
       readonly n: number;
       readonly ok: false;
-      readonly message: string;
+      readonly phrase: Phrase;
       readonly name: string;
-      readonly phrase?: Phrase;
     }
   | { readonly n: number; readonly ok: null; readonly progress: unknown };
 
@@ -29,7 +29,7 @@ type Given<Doing> = Doing extends () => unknown
       ? [given: Wish, tell?: Tell]
       : never;
 
-/** Inside the worker: answers calls with the given doings. An error goes back as its words. */
+/** Inside the worker: answers calls with the given doings. An error goes back as its phrase. */
 export function answerCalls(doings: Doings): void {
   self.addEventListener('message', (event: MessageEvent<Call>) => {
     const { n, wish, with: given } = event.data;
@@ -39,21 +39,14 @@ export function answerCalls(doings: Doings): void {
         const value = await doings[wish]!(given as never, (progress) => post({ n, ok: null, progress }));
         post({ n, ok: true, value });
       } catch (error) {
-        const { message, name } = error as Error;
-        post({
-          n,
-          ok: false,
-          message,
-          name,
-          ...(error instanceof ToldError ? { phrase: error.phrase } : {}),
-        });
+        post({ n, ok: false, phrase: asTold(error).phrase, name: error instanceof Error ? error.name : '' });
       }
     };
     void run();
   });
 }
 
-/** On the page: a worker with its calls under way. `stop` ends it at once; the calls under way fail with the word “stopped”. */
+/** On the page: a worker with its calls under way. `stop` ends it at once; the calls under way fail as `Stopped`. */
 export class Caller<D extends Doings> {
   readonly #make: () => Worker;
   readonly #gone: () => void;
@@ -88,7 +81,7 @@ export class Caller<D extends Doings> {
     this.#worker?.terminate();
     this.#worker = null;
     this.#gone();
-    for (const { failed } of this.#open.values()) failed(new Error('stopped'));
+    for (const { failed } of this.#open.values()) failed(new Stopped());
     this.#open.clear();
   }
 
@@ -105,12 +98,13 @@ export class Caller<D extends Doings> {
       this.#open.delete(answer.n);
       if (answer.ok) open.done(answer.value);
       else {
-        const { message, name, phrase } = answer;
-        open.failed(Object.assign(phrase ? new ToldError(message, phrase) : new Error(message), { name }));
+        const { name, phrase } = answer;
+        open.failed(Object.assign(told(phrase), { name }));
       }
     });
     worker.addEventListener('error', (event) => {
-      for (const { failed } of this.#open.values()) failed(new Error(event.message || 'The worker stopped.'));
+      const why = event.message ? asTold(event.message) : pageError('worker-stopped');
+      for (const { failed } of this.#open.values()) failed(why);
       this.#open.clear();
       this.#worker = null;
       this.#gone();

@@ -1,4 +1,5 @@
-import { CLOTHS, tellIn, tellError } from '../../garment/index.ts';
+import { tellTrouble } from '../words/fault.ts';
+import { CLOTHS, tellIn } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useMemo, useState } from 'react';
 import type { Cloth, LaySettings } from '../../garment/index.ts';
@@ -57,7 +58,7 @@ function OneCloth({ bench, cloth }: { bench: ReadyBench; cloth: Cloth }) {
       <ClothChoices cloth={cloth} settings={settings} show={show} put={put} />
       {lay.trouble && (
         <p className="said" role="alert">
-          {tellError(lay.trouble, tellIn(show))} {picture ? 'The last lay that worked is still shown.' : ''}
+          {tellTrouble(lay.trouble, tellIn(show))} {picture ? 'The last lay that worked is still shown.' : ''}
         </p>
       )}
       {!picture && !lay.trouble && (

@@ -1,3 +1,4 @@
+import { tellTrouble } from '../words/fault.ts';
 import { useMemo, useState } from 'react';
 import { renderPhrase, tellIn, type Cloth, type LaySettings, type Phrase } from '../../garment/index.ts';
 import { bundles, cuttingCautions } from '../../layout/index.ts';
@@ -40,7 +41,7 @@ export function CuttingHelps({ bench, cloth, settings, picture, lay, put }: Prop
   const take = (kind: LayFile, then: (svg: string) => void): void =>
     void lay.file(kind, show).then(
       (svg) => (setTrouble(null), then(svg)),
-      (error: Error) => setTrouble(error.message),
+      (error: unknown) => setTrouble(tellTrouble(error, tellIn(show))),
     );
   return (
     <section className="sheet stack tight" aria-labelledby="cut-head">

@@ -1,3 +1,4 @@
+import { asTold, pageError } from '../words/fault.ts';
 import type { FromHand, Hand, ToHand } from '../../layout/index.ts';
 
 /** More than this share one memory too slowly to pay. */
@@ -22,7 +23,7 @@ function workerHand(): Hand {
         ended ||= event.data.kind === 'ended';
         heard(event.data);
       };
-      worker.onerror = (event) => failed(new Error(event.message || 'A thread of the search stopped.'));
+      worker.onerror = (event) => failed(event.message ? asTold(event.message) : pageError('worker-stopped'));
     },
     close() {
       if (ended) idle.push(worker);

@@ -1,3 +1,4 @@
+import { pageError } from '../words/fault.ts';
 import {
   tellIn,
   type Cloth,
@@ -168,7 +169,7 @@ const doings = {
   prove: (): readonly Finding[] => [...apart, ...(job && best ? proveLay(job, best) : [])],
   /** The best lay as a file, true to scale. */
   file: ({ kind, show }: { kind: LayFile; show: 'in' | 'cm' }): string => {
-    if (!job || !best) throw new Error('There is no lay yet to make a file of.');
+    if (!job || !best) throw pageError('lay-missing');
     if (kind === 'measured' || kind === 'plain')
       return laySvg(job, best, { measures: kind === 'measured', tell: tellIn(show) });
     return projectorPages(job, best, tellIn(show))[kind === 'projector' ? 'lay' : 'calibration'];

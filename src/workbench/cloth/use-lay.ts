@@ -1,3 +1,4 @@
+import { Stopped } from '../words/fault.ts';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Cloth, Finding, Garment, LaySettings } from '../../garment/index.ts';
 import { Caller } from '../call/index.ts';
@@ -39,7 +40,7 @@ export function useLay(garment: Garment, cloth: Cloth, settings: LaySettings): L
   const begun = useRef(false);
 
   const failed = useCallback((mine: number, error: Error): void => {
-    if (mine !== turn.current || error.message === 'stopped') return;
+    if (mine !== turn.current || error instanceof Stopped) return;
     setRunning(false);
     setTrouble(error);
   }, []);

@@ -1,3 +1,4 @@
+import { Stopped } from '../words/fault.ts';
 import { tellIn, renderPhrase } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useState } from 'react';
@@ -47,8 +48,8 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
         setFindings((f) => [...f, ...told.findings]);
         if (told.need) setNeeds((n) => [...(n ?? []), told.need!]);
       })
-      .catch((error: Error) => {
-        if (error.message !== 'stopped') setNeeds(null);
+      .catch((error: unknown) => {
+        if (!(error instanceof Stopped)) setNeeds(null);
       })
       .finally(() => setShare(null));
   }

@@ -1,5 +1,6 @@
+import { tellTrouble } from '../words/fault.ts';
 import { DESK_WORDS, openBytes, tablePattern, type Opened } from '../../desk/index.ts';
-import { sayFinding, tellError, tellIn, type Body, type Fitting, type Pattern } from '../../garment/index.ts';
+import { sayFinding, tellIn, type Body, type Fitting, type Pattern } from '../../garment/index.ts';
 import { leaveFile } from '../station/waiting-file.ts';
 import { pageTell } from '../station/page-tell.ts';
 import { hrefTo } from '../station/route.ts';
@@ -15,7 +16,7 @@ export async function openFile(file: File): Promise<string | null> {
     const bytes = new Uint8Array(await file.arrayBuffer());
     return keep(openBytes(bytes, file.name, { id: crypto.randomUUID() }), file);
   } catch (error) {
-    const why = tellError(error as Error, pageTell());
+    const why = tellTrouble(error, pageTell());
     store.say(`“${file.name}” was not opened, and nothing was changed. ${why}`, 'trouble');
     return null;
   }

@@ -1,3 +1,5 @@
+import { TELL_BOTH } from '../../garment/index.ts';
+import { tellTrouble } from '../words/fault.ts';
 import { Component, type ReactNode } from 'react';
 
 /** Catches what we did wrong, once, at the edge: the documents are on disk already, and the other stations still work. */
@@ -14,8 +16,8 @@ export class Boundary extends Component<{ children: ReactNode }, { error: Error 
     return (
       <div className="sheet stack" role="alert">
         <h1>This page stumbled</h1>
-        <p>That is our fault, not yours. Everything you entered is kept; the other stations still work.</p>
-        <p className="small">{error.message}</p>
+        <p>Everything you entered is kept; the other stations still work.</p>
+        <p className="small">{tellTrouble(error, TELL_BOTH)}</p>
         <button className="act main" type="button" onClick={() => this.setState({ error: null })}>
           Try once more
         </button>

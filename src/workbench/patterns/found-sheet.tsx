@@ -1,3 +1,4 @@
+import { tellTrouble } from '../words/fault.ts';
 import { useEffect, useMemo, useState } from 'react';
 import type { Corrections, PieceCorrection } from '../../exchange/index.ts';
 import {
@@ -113,7 +114,9 @@ export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: 
         store.create('pattern', fresh, `Brought in from ${found.name}`);
         go(hrefTo('patterns', fresh.id));
       })
-      .catch((error: Error) => store.say(`It could not be made into a pattern: ${error.message}`, 'trouble'))
+      .catch((error: unknown) =>
+        store.say(`It could not be made into a pattern. ${tellTrouble(error, tellIn(show))}`, 'trouble'),
+      )
       .finally(() => setBusy(false));
   }
 

@@ -1,3 +1,4 @@
+import { Stopped, tellTrouble } from '../words/fault.ts';
 import { useEffect, useMemo, useState } from 'react';
 import type { AssemblyCorrections, Progress } from '../../exchange/index.ts';
 import { renderPhrase } from '../../garment/index.ts';
@@ -72,7 +73,10 @@ function Reading({ file }: { file: File }) {
         ),
       )
       .then((result) => wanted && setFound(result))
-      .catch((error: Error) => wanted && error.message !== 'stopped' && setTrouble(error.message))
+      .catch(
+        (error: unknown) =>
+          wanted && !(error instanceof Stopped) && setTrouble(tellTrouble(error, pageTell())),
+      )
       .finally(() => {
         open = false;
         if (wanted) setBusy(false);

@@ -1,3 +1,5 @@
+import { tellTrouble } from '../words/fault.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { useState } from 'react';
 import type { Pattern } from '../../garment/index.ts';
 import { PiecesRow } from '../drawing/pieces-row.tsx';
@@ -97,7 +99,9 @@ function Samples({ have }: { have: readonly string[] }) {
                 setBusy(s.id);
                 keepSample(s.id)
                   .then((id) => go(hrefTo('patterns', id)))
-                  .catch((error: Error) => store.say(`It could not be drafted: ${error.message}`, 'trouble'))
+                  .catch((error: unknown) =>
+                    store.say(`It could not be drafted. ${tellTrouble(error, pageTell())}`, 'trouble'),
+                  )
                   .finally(() => setBusy(''));
               }}
             >

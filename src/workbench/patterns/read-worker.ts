@@ -1,3 +1,4 @@
+import { pageError } from '../words/fault.ts';
 import {
   assemblyPicture,
   guessGarment,
@@ -186,12 +187,12 @@ const doings = {
   },
   /** Pieces and seams found again with what a person said of some of them, and the garment they then make. */
   again: (corrections: Corrections): Pick<Found, 'pieces' | 'seams' | 'garment'> => {
-    if (!proposal) throw new Error('Nothing has been read yet.');
+    if (!proposal) throw pageError('file-unread');
     const told = rolesAsTold(proposal, corrections);
     return { pieces: foundPieces(told), seams: foundSeams(told), garment: guessGarment(told) };
   },
   make: (corrections: Corrections): { pattern: Pattern; findings: readonly Finding[] } => {
-    if (!proposal) throw new Error('Nothing has been read yet.');
+    if (!proposal) throw pageError('file-unread');
     return patternFrom(proposal, corrections);
   },
 };

@@ -1,3 +1,4 @@
+import { renderPhrase, tellIn } from '../../garment/index.ts';
 import { useState } from 'react';
 import type { Known } from '../../exchange/index.ts';
 import { distance, type Point } from '../../geometry/index.ts';
@@ -87,7 +88,7 @@ export function Flatten({ photo, url, show, onFlatten, onScan }: Props) {
           <p>
             {photo.found
               ? 'The sheet was found. Look at its four corners and drag any that is off.'
-              : `${photo.why} Put the four rings on the corners of the sheet, or of any rectangle whose size you know.`}
+              : `${photo.why ? renderPhrase(photo.why, tellIn(show)) : ''} Put the four rings on the corners of the sheet, or of any rectangle whose size you know.`}
           </p>
           <svg
             className="photo-picture"

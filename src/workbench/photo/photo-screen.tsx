@@ -1,3 +1,5 @@
+import { Stopped, tellTrouble } from '../words/fault.ts';
+import { tellIn } from '../../garment/index.ts';
 import { useEffect, useMemo, useState } from 'react';
 import { Empty } from '../parts/empty.tsx';
 import { Waiting } from '../parts/waiting.tsx';
@@ -31,7 +33,9 @@ export default function PhotoScreen() {
     setTrouble(null);
     act
       .then(done)
-      .catch((error: Error) => setTrouble(error.message === 'stopped' ? 'Stopped.' : error.message))
+      .catch((error: unknown) =>
+        setTrouble(error instanceof Stopped ? 'Stopped.' : tellTrouble(error, tellIn(show))),
+      )
       .finally(() => setBusy(''));
   }
   const choose = (file: File): void => {

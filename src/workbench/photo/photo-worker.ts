@@ -1,3 +1,5 @@
+import type { Phrase } from '../../garment/index.ts';
+import { asTold, pageError } from '../words/fault.ts';
 import {
   findSheet,
   greyFromRgba,
@@ -19,8 +21,8 @@ export interface OpenedPhoto {
   readonly height: number;
   readonly found: boolean;
   readonly corners: Corners;
-  /** Why no sheet was found. */
-  readonly why: string;
+  /** Why no sheet was found; null where one was. */
+  readonly why: Phrase | null;
 }
 
 /** The surface seen straight from above: a picture to show, and what it can be trusted with (null: a scan, flat by itself). */
@@ -39,11 +41,11 @@ let sheet: FoundSheet | null = null;
 let plane: Plane | null = null;
 
 async function greyOf(file: Blob): Promise<Grey> {
-  const picture = await createImageBitmap(file);
+  const picture = await createImageBitmap(file).catch(() => {
+    throw pageError('photo-unreadable');
+  });
   if (picture.width * picture.height > MOST_PIXELS)
-    throw new Error(
-      `The picture has ${Math.round((picture.width * picture.height) / 1e6)} million pixels; up to 40 million can be traced. Scan it at fewer dots per inch.`,
-    );
+    throw pageError('photo-heavy', { pixels: picture.width * picture.height, most: MOST_PIXELS });
   const canvas = new OffscreenCanvas(picture.width, picture.height);
   const pen = canvas.getContext('2d', { willReadFrequently: true })!;
   pen.drawImage(picture, 0, 0);
@@ -64,7 +66,7 @@ async function shown(flat: Plane): Promise<Blob> {
 }
 
 const flatPlane = (): Plane => {
-  if (!plane) throw new Error('The photo has not been laid flat yet.');
+  if (!plane) throw pageError('photo-not-flat');
   return plane;
 };
 
@@ -76,7 +78,7 @@ const doings = {
     sheet = null;
     try {
       sheet = findSheet(photo);
-      return { width, height, found: true, corners: sheet.corners, why: '' };
+      return { width, height, found: true, corners: sheet.corners, why: null };
     } catch (error) {
       const [x, y] = [width * 0.3, height * 0.3];
       const corners: Corners = [
@@ -85,11 +87,11 @@ const doings = {
         { x: width - x, y: height - y },
         { x, y: height - y },
       ];
-      return { width, height, found: false, corners, why: (error as Error).message };
+      return { width, height, found: false, corners, why: asTold(error).phrase };
     }
   },
   flatten: async (said: SheetSaid): Promise<FlatPhoto> => {
-    if (!photo) throw new Error('No photo is open.');
+    if (!photo) throw pageError('photo-missing');
     const laid = layFlat(photo, said, sheet);
     plane = laid.plane;
     return {
@@ -100,7 +102,7 @@ const doings = {
     };
   },
   scan: async ({ dpi }: { dpi: number }): Promise<FlatPhoto> => {
-    if (!photo) throw new Error('No picture is open.');
+    if (!photo) throw pageError('photo-missing');
     plane = scanPlane(photo, dpi);
     return { picture: await shown(plane), box: plane.box, mmPerPixel: plane.mmPerPixel, accuracy: null };
   },

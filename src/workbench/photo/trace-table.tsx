@@ -1,4 +1,6 @@
-import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { tellTrouble } from '../words/fault.ts';
+import { tellIn } from '../../garment/index.ts';
+import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import type { Click, Traced } from '../../exchange/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { Latest, type Caller } from '../call/index.ts';
@@ -34,7 +36,10 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
   const latest = useRef<Latest<{ clicks: readonly Click[]; closed: boolean }, readonly Traced[]> | null>(
     null,
   );
-  const fault = (error: Error): void => act({ act: 'fault', message: error.message });
+  const fault = useCallback(
+    (error: unknown): void => act({ act: 'fault', message: tellTrouble(error, tellIn(show)) }),
+    [show],
+  );
   // The worker follows the corners: each time one is set, moved or taken back the lines between them are traced anew.
   useEffect(() => {
     if (clicks.length < 2) return;
@@ -44,7 +49,7 @@ export function TraceTable({ name, flat, worker, show, onBack }: Props) {
       (runs) => act({ act: 'traced', outline, clicks, closed, runs }),
       fault,
     );
-  }, [worker, outline, clicks, closed]);
+  }, [worker, outline, clicks, closed, fault]);
 
   function nextSize(inwards: boolean): void {
     worker

@@ -1,3 +1,4 @@
+import { asTold, Stopped, tellTrouble } from '../words/fault.ts';
 import { tellOf } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useRef, useState } from 'react';
@@ -32,7 +33,7 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
   const [pages, setPages] = useState<readonly PagePicture[] | null>(null);
   const [findings, setFindings] = useState<readonly Finding[]>([]);
   const [share, setShare] = useState(0);
-  const [trouble, setTrouble] = useState<string | null>(null);
+  const [trouble, setTrouble] = useState<Error | null>(null);
   const [busy, setBusy] = useState(false);
   const asked = useRef(0);
   const ask: PrintAsk = useMemo(
@@ -55,8 +56,8 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
         setShare(1);
       })
       .catch(
-        (error: Error) =>
-          n === asked.current && error.message !== 'stopped' && (setPages([]), setTrouble(error.message)),
+        (error: unknown) =>
+          n === asked.current && !(error instanceof Stopped) && (setPages([]), setTrouble(asTold(error))),
       );
   }, [ask, press]);
   useEffect(() => () => press.stop(), [press]);
@@ -68,8 +69,8 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
   function save(kind: 'pdf' | 'svg'): void {
     setBusy(true);
     const done = (): void => setBusy(false);
-    const failed = (error: Error): void => {
-      if (error.message !== 'stopped') setTrouble(error.message);
+    const failed = (error: unknown): void => {
+      if (!(error instanceof Stopped)) setTrouble(asTold(error));
     };
     if (kind === 'pdf') {
       press
@@ -172,7 +173,7 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
         ))}
         {trouble && (
           <p className="said" role="alert">
-            {trouble}
+            {tellTrouble(trouble, tellOf(bench.fitting.body))}
           </p>
         )}
       </aside>

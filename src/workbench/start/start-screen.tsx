@@ -1,3 +1,5 @@
+import { tellTrouble } from '../words/fault.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { useEffect, useRef, useState } from 'react';
 import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
@@ -60,7 +62,9 @@ function layOut(setBusy: (busy: boolean) => void): void {
   setBusy(true);
   layOutWardrobe()
     .then((id) => go(hrefTo('fit', id)))
-    .catch((error: Error) => store.say(`The wardrobe could not be laid out: ${error.message}`, 'trouble'))
+    .catch((error: unknown) =>
+      store.say(`The wardrobe could not be laid out. ${tellTrouble(error, pageTell())}`, 'trouble'),
+    )
     .finally(() => setBusy(false));
 }
 

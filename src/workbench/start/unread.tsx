@@ -1,3 +1,5 @@
+import { renderPhrase } from '../../garment/index.ts';
+import { pageTell } from '../station/page-tell.ts';
 import { saveFile } from '../parts/save-file.ts';
 import { store, useStoreState } from '../store/use-store.ts';
 
@@ -16,7 +18,7 @@ export function Unread() {
         {unread.map((u) => (
           <li key={u.key} className="row spread">
             <span>
-              {u.key} <small>{u.why}</small>
+              {u.key} <small>{renderPhrase(u.why, pageTell())}</small>
             </span>
             <span className="row">
               <button

@@ -1,3 +1,4 @@
+import { pageError } from '../words/fault.ts';
 import type { Pattern } from '../../garment/index.ts';
 import { kindOf, type AnyDoc, type DocKey, type Entry, type Kind, type Version } from './kinds.ts';
 import type { Head, KeptEntry, Shelf } from './shelf.ts';
@@ -93,10 +94,10 @@ export class Keeper {
     const kind = kindOf(key);
     for (let seen = -1; ;) {
       const head = await this.#shelf.head(key);
-      if (!head) throw new Error(`There is no ${kind} with the key ${key} any more.`);
+      if (!head) throw pageError('document-gone');
       const current = await this.entry(key, head.at);
       // Another may have written between the two questions, and what was asked for is gone.
-      if (!current && head.turn === seen) throw new Error(`The newest state of ${key} is missing.`);
+      if (!current && head.turn === seen) throw pageError('state-missing');
       seen = head.turn;
       if (!current) continue;
       const doc = change.act(current.doc);

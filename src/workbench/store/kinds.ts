@@ -1,4 +1,4 @@
-import type { Body, Fitting, Pattern } from '../../garment/index.ts';
+import type { Body, Fitting, Pattern, Phrase } from '../../garment/index.ts';
 
 /** The three things the workbench keeps. */
 export interface Docs {
@@ -51,6 +51,6 @@ export interface Version {
 /** A kept document that cannot be read by this page (older, newer or broken). It stays on disk as it is, and is shown apart. */
 export interface Unread {
   readonly key: DocKey;
-  readonly why: string;
+  readonly why: Phrase;
   readonly raw: unknown;
 }

@@ -1,3 +1,4 @@
+import { pageError } from '../words/fault.ts';
 import type { Fitting, Pattern } from '../../garment/index.ts';
 import type { AnyDoc, Kind } from './kinds.ts';
 
@@ -31,7 +32,7 @@ export function withoutPattern(kind: Kind, doc: AnyDoc): { doc: unknown; pattern
 /** Puts it back. The same pattern object is given to every state that has it, so that nothing is computed twice. */
 export function withPattern(kind: Kind, doc: unknown, pattern: Pattern | undefined): AnyDoc {
   if (kind === 'person') return doc as AnyDoc;
-  if (!pattern) throw new Error('The pattern of this document is missing from storage.');
+  if (!pattern) throw pageError('kept-pattern-missing');
   if (kind === 'pattern') return pattern;
   return { ...(doc as Omit<Fitting, 'pattern'>), pattern };
 }

@@ -1,3 +1,4 @@
+import { asTold, pageError } from '../words/fault.ts';
 import { Keeper, mergesWith, type Change } from './keeper.ts';
 import {
   docKey,
@@ -93,12 +94,12 @@ export class Store {
       for (const head of heads) {
         try {
           const entry = await this.#keeper.entry(head.key, head.at);
-          if (!entry) throw new Error('its last state is missing');
+          if (!entry) throw pageError('state-missing');
           held.set(head.key, { ...head, doc: readKept(head.kind, entry.doc), say: entry.say });
         } catch (error) {
           unread.push({
             key: head.key,
-            why: (error as Error).message,
+            why: asTold(error).phrase,
             raw: await this.#keeper.raw(head.key, head.at),
           });
         }
@@ -326,7 +327,7 @@ export class Store {
           this.say(
             isFull(error)
               ? 'The browser’s storage is full. What you enter is kept in this tab only: save your work to a file now (Record), then erase something you no longer need.'
-              : `Writing to the browser’s storage failed (${(error as Error).message}). What you enter is kept in this tab: save your work to a file now (Record).`,
+              : `Writing to the browser’s storage failed. What you enter is kept in this tab: save your work to a file now (Record).`,
             'trouble',
           );
           return;

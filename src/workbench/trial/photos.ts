@@ -1,3 +1,5 @@
+import { pageError, tellTrouble } from '../words/fault.ts';
+import { pageTell } from '../station/page-tell.ts';
 import type { DocKey } from '../store/kinds.ts';
 import { shelf, store } from '../store/use-store.ts';
 
@@ -7,7 +9,9 @@ const LONGEST = 1600;
 /** Keeps a photograph in this browser's storage beside the fitting; gives its id, or null with the reason said. It is sent nowhere and erased with the fitting. */
 export async function keepPhoto(key: DocKey, file: File): Promise<string | null> {
   try {
-    const picture = await createImageBitmap(file);
+    const picture = await createImageBitmap(file).catch(() => {
+      throw pageError('photo-unreadable');
+    });
     const by = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
     const canvas = new OffscreenCanvas(Math.round(picture.width * by), Math.round(picture.height * by));
     canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
@@ -17,7 +21,7 @@ export async function keepPhoto(key: DocKey, file: File): Promise<string | null>
     await (await shelf).putPhoto({ id, key, bytes });
     return id;
   } catch (error) {
-    store.say(`“${file.name}” was not attached: ${(error as Error).message}`, 'trouble');
+    store.say(`“${file.name}” was not attached. ${tellTrouble(error, pageTell())}`, 'trouble');
     return null;
   }
 }

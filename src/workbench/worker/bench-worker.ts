@@ -1,3 +1,4 @@
+import { pageError } from '../words/fault.ts';
 import { alterationOf, CATALOGUE, type DrawingRow, type Proposal } from '../../alter/index.ts';
 import {
   createPipeline,
@@ -45,7 +46,7 @@ function fittingOf(ask: MakeAsk): Fitting {
     dropOldest(patterns);
   }
   const pattern = patterns.get(ask.mark);
-  if (!pattern) throw new Error('The pattern has not reached the worker.');
+  if (!pattern) throw pageError('pattern-away');
   last = reuse(last, ask.rest);
   return { ...last, pattern };
 }

@@ -7,7 +7,7 @@ export interface MadeState {
   readonly made: Made | null;
   /** The fitting that `made` belongs to: while a newer one is in the making, the older result stays in view. */
   readonly of: Fitting | null;
-  readonly trouble: string | null;
+  readonly trouble: Error | null;
 }
 
 /** The made garment of a fitting, kept up to date. */
@@ -21,7 +21,7 @@ export function useMade(fitting: Fitting | null, step?: string): MadeState {
       step,
       // Drawn when there is time between keys: the next key or pull goes before the picture of the last.
       (made) => wanted && startTransition(() => setState({ made, of: fitting, trouble: null })),
-      (error) => wanted && setState((s) => ({ ...s, trouble: error.message })),
+      (error) => wanted && setState((s) => ({ ...s, trouble: error })),
     );
     return () => {
       wanted = false;
