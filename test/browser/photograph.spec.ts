@@ -15,6 +15,20 @@ describe('a photograph of a piece', () => {
   });
   afterAll(() => opened.close());
 
+  it('that is none is refused in words of ours, not of the browser', async () => {
+    const { page, url } = opened;
+    await page.goto(`${url}#/patterns`);
+    await page.getByRole('link', { name: 'Trace a photograph' }).click();
+    await page
+      .locator('.filepick input')
+      .setInputFiles({ name: 'letter.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
+    const said = page.getByRole('alert');
+    await said.waitFor({ timeout: 30_000 });
+    expect(await said.textContent()).toBe(
+      'It cannot be opened as a picture. Choose a photograph or scan that is saved as JPEG or PNG.',
+    );
+  });
+
   it('is laid flat by its sheet, and says what to expect of it', async () => {
     const { page, url } = opened;
     await page.goto(`${url}#/patterns`);
