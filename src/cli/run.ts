@@ -75,7 +75,7 @@ function unitTyped(argv: readonly string[]): string | undefined {
 function report(answer: Answer, options: Options, io: Io): number {
   const tell = tellFor(textOption(options, 'units'), answer, io);
   if (options['json'] === true) io.out(`${JSON.stringify(saidJson(answer.json, tell), null, 2)}\n`);
-  else io.out(`${typeof answer.text === 'string' ? answer.text : answer.text(tell)}\n`);
+  else io.out(`${answer.text(tell)}\n`);
   const findings = tellFindings(answer.findings, tell);
   if (findings !== '') io.err(`${findings}\n`);
   return answer.findings.some((f) => f.severity === 'error') ? EXIT.error : EXIT.fine;

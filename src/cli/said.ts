@@ -4,6 +4,7 @@ import {
   t,
   phraseOf,
   type Finding,
+  type Phrase,
   type Tell,
   type WordsTable,
 } from '../garment/index.ts';
@@ -13,12 +14,14 @@ import { CLI_WORDS } from './words-table.ts';
 
 const words: WordsTable = Object.assign({}, ...ROOM_WORDS, DESK_WORDS, CLI_WORDS);
 
-/** What a finding says; of one printed size among several, with the size. */
-export function say(finding: Finding, tell: Tell): string {
-  const said = phraseOf(words, finding.code, finding.values);
-  const { size } = finding.where;
-  return renderPhrase(size === undefined ? said : t`${sizeWord(size)}: ${said}`, tell);
+/** What a finding says, before anybody says it; of one printed size among several, with the size. */
+export function findingPhrase({ code, values, where: { size } }: Finding): Phrase {
+  const said = phraseOf(words, code, values);
+  return size === undefined ? said : t`${sizeWord(size)}: ${said}`;
 }
+
+/** What a finding says to one person. */
+export const say = (finding: Finding, tell: Tell): string => renderPhrase(findingPhrase(finding), tell);
 
 const isFinding = (value: object): value is Finding =>
   'code' in value && 'severity' in value && 'values' in value;

@@ -32,7 +32,7 @@ export interface Call {
 /** What a verb has to say. The face writes `json` with `--json`, else `text`, and the findings as messages. */
 export interface Answer {
   readonly json: unknown;
-  readonly text: string | ((tell: Tell) => string);
+  readonly text: (tell: Tell) => string;
   /** How the person likes lengths shown, where it is about one; both units otherwise. */
   readonly show?: Body['show'] | undefined;
   /** Whose body it is about, where it is about one. */

@@ -5,6 +5,7 @@ import {
   renderPhrase,
   t,
   type Finding,
+  type Phrase,
   type Question,
   type Tell,
 } from '../garment/index.ts';
@@ -26,6 +27,12 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
     )
     .join('\n');
 }
+
+/** Sentences, each on a line of its own. */
+export const lines =
+  (...said: readonly Phrase[]) =>
+  (tell: Tell): string =>
+    said.map((line) => renderPhrase(line, tell)).join('\n');
 
 const RANK = { error: 0, warning: 1, note: 2 } as const;
 

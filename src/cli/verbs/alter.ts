@@ -8,6 +8,7 @@ import {
 } from '../../alter/index.ts';
 import {
   called,
+  countOf,
   keyWord,
   len,
   listOf,
@@ -25,7 +26,9 @@ import { loadFitting, loadPieces } from '../load.ts';
 import { lengthWord, shareOption, textOption } from '../option.ts';
 import { addStep, dropStep, freshId } from '../step.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
-import { table } from '../words.ts';
+import { lines, table } from '../words.ts';
+
+const LIST_HEAD = [t``, t`id`, t`alteration`, t`when`];
 
 function list(): Answer {
   const text = (tell: Tell): string => {
@@ -37,7 +40,10 @@ function list(): Answer {
         renderPhrase(a.when, tell),
       ]),
     );
-    return table(['', 'id', 'alteration', 'when'], rows);
+    return table(
+      LIST_HEAD.map((word) => renderPhrase(word, tell)),
+      rows,
+    );
   };
   const json = CATALOGUE.map(({ id, group, name, when, source, params }) => ({
     id,
@@ -156,10 +162,10 @@ async function steps({ io, pipeline }: Call, file: string): Promise<Answer> {
     ...(step.note === undefined ? {} : { note: step.note }),
   }));
   const text = (tell: Tell): string =>
-    [
-      `${fitting.title}: ${done.length === 0 ? 'nothing was altered yet.' : `${done.length} ${done.length === 1 ? 'step' : 'steps'}, in this order.`}`,
-      ...done.map((s) => `${s.id}: ${renderPhrase(s.sentence, tell)}${s.off ? ' (left out for now)' : ''}`),
-    ].join('\n');
+    lines(
+      t`${called(fitting.title)}: ${done.length === 0 ? t`nothing was altered yet.` : t`${countOf(done.length, t`step`, t`steps`)}, in this order.`}`,
+      ...done.map((s) => t`${called(s.id)}: ${s.sentence}${s.off ? t` (left out for now)` : null}`),
+    )(tell);
   return {
     json: { title: fitting.title, steps: done },
     text,

@@ -1,10 +1,11 @@
 import { checkOutlines, walkAll, walkFindings } from '../../check/index.ts';
 import { plausible } from '../../fit/index.ts';
-import { garmentAtSize, type Finding, type Pattern } from '../../garment/index.ts';
+import { called, garmentAtSize, t, type Finding, type Pattern } from '../../garment/index.ts';
 import { loadEither } from '../load.ts';
 import { tellMade } from '../made.ts';
 import { UsageError, type Answer, type Verb } from '../verb.ts';
-import { questionFindings } from '../words.ts';
+import { difference } from '../step-words.ts';
+import { lines, questionFindings } from '../words.ts';
 
 /** Every printed size of a pattern by itself: outlines and seams. */
 function checkPattern(pattern: Pattern): Answer {
@@ -21,9 +22,9 @@ function checkPattern(pattern: Pattern): Answer {
     return { size: size.id, worst, findings };
   });
   const findings = sizes.flatMap((s) => s.findings);
-  const lines = sizes.map(
+  const told = sizes.map(
     (s) =>
-      `size ${s.size}: largest seam difference ${s.worst.toFixed(2)} mm, ${s.findings.length === 0 ? 'nothing found' : `${s.findings.length} found`}`,
+      t`size ${called(s.size)}: largest seam difference ${difference(s.worst)}, ${s.findings.length === 0 ? t`nothing found` : t`${s.findings.length} found`}`,
   );
   return {
     json: {
@@ -32,7 +33,7 @@ function checkPattern(pattern: Pattern): Answer {
       sizes: sizes.map(({ size, worst }) => ({ size, largestDifference: worst })),
       findings,
     },
-    text: [pattern.name, ...lines].join('\n'),
+    text: lines(t`${called(pattern.name)}`, ...told),
     findings,
   };
 }

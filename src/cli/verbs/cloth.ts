@@ -104,6 +104,8 @@ function plain({ purchase: p, lay, repeatCost }: ClothNeed) {
   };
 }
 
+const HEAD = [t`cloth`, t`width`, t`fold`, t`yards`, t`metres`, t`used`, t`left over`];
+
 /** What to clip and to mark on a piece once it is cut, a line each. */
 const marking = ({ notches, centres, marks }: CuttingLine): Phrase[] =>
   (
@@ -157,19 +159,22 @@ export const cloth: Verb = {
     const priced = buy.some((n) => n.cost !== undefined);
     const rows = (tell: Tell): string[][] =>
       buy.map((n) => [
-        n.cloth,
+        renderPhrase(t`${keyWord('cloth', n.cloth)}`, tell),
         tellLength(n.width, tell),
-        n.fold,
+        renderPhrase(t`${keyWord('fold', n.fold)}`, tell),
         n.yards,
         n.metres,
         `${(n.density * 100).toFixed(0)} %`,
-        `${(n.remnant / 10).toFixed(0)} cm`,
+        tellLength(n.remnant, tell),
         ...(priced ? [n.cost?.toFixed(2) ?? ''] : []),
       ]);
-    const head = ['cloth', 'width', 'fold', 'yards', 'metres', 'used', 'left over'];
+    const head = priced ? [...HEAD, t`cost`] : HEAD;
     const text = (tell: Tell): string =>
       [
-        table(priced ? [...head, 'cost'] : head, rows(tell)),
+        table(
+          head.map((word) => renderPhrase(word, tell)),
+          rows(tell),
+        ),
         '',
         ...small.map((n) => renderPhrase(n.say, tell)),
         ...parts.flatMap((b) => [

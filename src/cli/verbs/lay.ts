@@ -8,6 +8,7 @@ import {
   FOLDS,
   type Garment,
   type LaySettings,
+  keyWord,
   len,
   listOf,
   percent,
@@ -15,7 +16,6 @@ import {
   t,
   tellError,
   tellIn,
-  tellLength,
 } from '../../garment/index.ts';
 import {
   cuttingCautions,
@@ -38,16 +38,18 @@ import { LAY_OPTIONS, LAY_WORDS, readLay, typed, type LaySaid } from '../lay-opt
 import { loadPieces } from '../load.ts';
 import { choiceOption, lengthOption, needOption, textOption } from '../option.ts';
 import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
-import { table } from '../words.ts';
+import { wroteWords } from '../step-words.ts';
+import { lines, table } from '../words.ts';
 
 /** How long the search goes on when nothing is said, seconds. */
 const SECONDS = 20;
-const AS: Readonly<Record<Lay['placements'][number]['as'], string>> = {
-  single: 'once',
-  pair: 'through both layers, a left and a right',
-  'on-fold': 'on the fold',
-  opened: 'opened out, whole',
+const AS: Readonly<Record<Lay['placements'][number]['as'], Phrase>> = {
+  single: t`once`,
+  pair: t`through both layers, a left and a right`,
+  'on-fold': t`on the fold`,
+  opened: t`opened out, whole`,
 };
+const HEAD = [t``, t`piece`, t`as`, t`its grainline`];
 /** Least time between two messages about a better lay, ms. */
 const QUIET = 1_000;
 
@@ -112,7 +114,7 @@ function impossible(job: LayJob, error: LayImpossible): Answer {
       placements: [],
       findings: [finding],
     },
-    text: 'It does not fit. Nothing was written.',
+    text: lines(t`It does not fit. Nothing was written.`),
     findings: [finding],
   };
 }
@@ -142,24 +144,29 @@ function tell(
       return [
         String(i + 1),
         piece === undefined ? p.piece : `${piece.number} ${piece.name}`,
-        AS[p.as],
+        renderPhrase(AS[p.as], tell),
         renderPhrase(t`${listOf(measureWords(ends))}`, {
-          ...(tell.unit === 'both' ? tellIn(show) : tell),
+          ...tell,
+          ...(tell.unit === 'both' ? { unit: show } : {}),
           fraction: 8,
         }),
       ];
     });
-  const text = (tell: Tell): string =>
-    [
-      `${lay.cloth}: ${tellLength(lay.length, tell)} of cloth ${tellLength(lay.width, tell)} wide, folded: ${lay.fold}; ${(lay.density * 100).toFixed(1)} % of it used.`,
+  const text = (tell: Tell): string => {
+    const say = (phrase: Phrase): string => renderPhrase(phrase, tell);
+    return [
+      say(
+        t`${keyWord('cloth', lay.cloth)}: ${len(lay.length)} of cloth ${len(lay.width)} wide, folded: ${keyWord('fold', lay.fold)}; ${percent(lay.density, 1)} of it used.`,
+      ),
       '',
-      'In the order of cutting',
-      table(['', 'piece', 'as', 'its grainline'], rows(tell)),
+      say(t`In the order of cutting`),
+      table(HEAD.map(say), rows(tell)),
       '',
-      ...cautions.map((c) => renderPhrase(c, tell)),
+      ...cautions.map(say),
       '',
-      ...wrote.map((w) => `Wrote ${w}.`),
+      ...wrote.map((file) => say(wroteWords(file))),
     ].join('\n');
+  };
   return {
     json: {
       cloth: lay.cloth,
@@ -209,7 +216,7 @@ async function run(call: Call): Promise<Answer> {
       const none = layoutFinding('no-lay-found', 'error', {}, { on: null });
       return {
         json: { cloth, width: settings.width, length: null, density: null, placements: [], findings: [none] },
-        text: 'Nothing was written.',
+        text: lines(t`Nothing was written.`),
         findings: [none],
       };
     }

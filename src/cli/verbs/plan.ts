@@ -14,9 +14,8 @@ import {
   type Phrase,
   type Tell,
   type Term,
-  type Why,
   edgeName,
-  levelName,
+  levelWord,
   GARMENT_KINDS,
   lengthStyle,
 } from '../../garment/index.ts';
@@ -34,12 +33,16 @@ import { UsageError, type Answer, type Call, type Verb } from '../verb.ts';
 import { cautionLines, questionFindings, table } from '../words.ts';
 
 /** Where a group of cut edges lies, in a cell of the table. */
-const GROUPS: Readonly<Record<EdgeGroup['side'], string>> = {
-  front: 'front',
-  back: 'back',
-  both: 'round',
-  all: '',
+const GROUPS: Readonly<Record<EdgeGroup['side'], Phrase>> = {
+  front: t`front`,
+  back: t`back`,
+  both: t`round`,
+  all: t``,
 };
+
+const START = [t`level`, t`body`, t`ease`, t`garment`, t`size`, t`size has`, t`left over`];
+const END = [t`seams`, t`per seam`, t`edges`, t`per edge`];
+const ALTERED = t`altered`;
 
 /** Of whom and of what it is: what cautions follow from. */
 type Of = Pick<Fitting, 'body' | 'pattern' | 'choices'>;
@@ -54,14 +57,11 @@ function tellPlan(plan: Plan, of: Of, marking: readonly Phrase[], tell: Tell): s
   const l = (mm: number): string => bare(writeLength(mm, lengthStyle(show)));
   const each = (total: number, terms: readonly Term[]): string[] =>
     addUp(total, terms, lengthStyle(show)).terms.map((term) => bare(term.text));
-  const unit = show === 'in' ? 'inches' : 'centimetres';
-  const say = (why: Why): string => renderPhrase(why.sentence, tell);
+  const say = (phrase: Phrase): string => renderPhrase(phrase, tell);
   const altered = plan.levels.some((p) => p.leftOver.altered !== 0);
-  const start = ['level', 'body', 'ease', 'garment', 'size', 'size has', 'left over'];
-  const end = ['seams', 'per seam', 'edges', 'per edge'];
-  const head = altered ? [...start, 'altered', ...end] : [...start, ...end];
+  const head = altered ? [...START, ALTERED, ...END] : [...START, ...END];
   const rows = plan.levels.map((p) => [
-    levelName(p.level, body.wearer),
+    say(t`${levelWord(p.level)}`),
     l(p.body),
     l(p.wantedEase),
     l(p.target),
@@ -76,28 +76,30 @@ function tellPlan(plan: Plan, of: Of, marking: readonly Phrase[], tell: Tell): s
       p.leftOver.seams,
       p.groups.map((g) => ({ mm: g.each, times: g.edges })),
     )
-      .map((text, i) => (p.groups.length > 1 ? `${GROUPS[p.groups[i]!.side]} ${text}` : text))
+      .map((text, i) => (p.groups.length > 1 ? `${say(GROUPS[p.groups[i]!.side])} ${text}` : text))
       .join(', ') || '0',
   ]);
   const why = plan.levels.flatMap((p) => [
-    `  ${levelName(p.level, body.wearer)}: ${say(p.why.target)} ${say(p.why.size)} ${say(p.why.residual)}`,
-    `    ease: ${say(p.why.ease)}`,
-    ...(p.split === undefined ? [] : [`    front and back: ${say(p.split.why)}`]),
+    say(
+      t`  ${levelWord(p.level)}: ${p.why.target.sentence} ${p.why.size.sentence} ${p.why.residual.sentence}`,
+    ),
+    say(t`    ease: ${p.why.ease.sentence}`),
+    ...(p.split === undefined ? [] : [say(t`    front and back: ${p.split.why.sentence}`)]),
   ]);
-  const lengths = plan.lengths.map((p) => `  ${say(p.why)}`);
+  const lengths = plan.lengths.map((p) => `  ${say(p.why.sentence)}`);
   const cautions = cautionLines(of, tell);
   return [
-    `Base size ${plan.base.size}. ${say(plan.base.why)}`,
-    ...(chart.source === undefined ? [] : [`Size chart: ${chart.source}.`]),
+    say(t`Base size ${called(plan.base.size)}. ${plan.base.why.sentence}`),
+    ...(chart.source === undefined ? [] : [say(t`Size chart: ${called(chart.source)}.`)]),
     '',
-    `All girths all round, in ${unit}.`,
-    table(head, rows),
-    ...(lengths.length === 0 ? [] : ['', 'Lengths', ...lengths]),
+    say(t`All girths all round, in ${show === 'in' ? t`inches` : t`centimetres`}.`),
+    table(head.map(say), rows),
+    ...(lengths.length === 0 ? [] : ['', say(t`Lengths`), ...lengths]),
     '',
-    'To mark it on the tissue',
+    say(t`To mark it on the tissue`),
     ...marking.map((line) => `  ${renderPhrase(line, tell)}`),
     '',
-    'Why',
+    say(t`Why`),
     ...why,
     ...(cautions.length === 0 ? [] : ['', ...cautions]),
   ].join('\n');

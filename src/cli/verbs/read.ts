@@ -11,14 +11,18 @@ import {
   type Proposal,
 } from '../../exchange/index.ts';
 import {
+  area,
   called,
+  calledAll,
   EDGE_NAMES,
+  figure,
   GARMENT_KINDS,
   InputError,
   middleOf,
   PIECE_NAMES,
   renderPhrase,
   t,
+  word,
   writePattern,
   type Phrase,
   type Tell,
@@ -29,6 +33,7 @@ import { readHere } from '../read-apart.ts';
 import { NIGHTWEAR_WORDS, nightwearSaid, readWearer } from '../choices.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Call, type Verb } from '../verb.ts';
+import { wroteWords } from '../step-words.ts';
 import { table } from '../words.ts';
 
 /** The option that answers each question. */
@@ -129,7 +134,7 @@ function checkSizes(proposal: Proposal, said: Corrections): void {
 }
 
 /** A side of a seam for reading: each piece once with its edges; walked twice, both halves of what is cut on the fold. */
-function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): string {
+function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): Phrase {
   const pieces = [...new Set(refs.map((ref) => ref.piece))];
   const words = pieces.map((id) => {
     const piece = proposal.pieces.find((one) => one.id === id);
@@ -138,26 +143,28 @@ function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): string 
     return `${piece?.name ?? id}.${edges.join(', ')}`;
   });
   const halves = new Set(refs.map((ref) => `${ref.piece} ${ref.edge}`)).size < refs.length;
-  return `${words.join(' + ')}${halves ? ' (both halves)' : ''}`;
+  return t`${called(words.join(' + '))}${halves ? t` (both halves)` : null}`;
 }
 
+const UNKNOWN = t`not known`;
+const DOUBT = t`Edges in doubt: say what they are with ${called('pintrue roles')}, or bring the file in on the page`;
+const HEAD = [t`piece`, t`what it is`, t`sizes`, t`area`, t`edges`, t`notches`, t`grain`];
+
 /** The edges of which it is not sure what they are, one line each, and a heading; nothing where all are sure. */
-function doubts({ pieces }: Proposal, tell: Tell): string[] {
-  const lines = pieces.flatMap((piece) =>
+function doubts({ pieces }: Proposal): Phrase[] {
+  const edges = pieces.flatMap((piece) =>
     piece.edges
       .filter((edge) => edge.kind !== 'dart' && inDoubt(edge))
       .map((edge) => {
-        const is = edge.role === undefined ? 'not known' : `perhaps the ${EDGE_NAMES[edge.role]}`;
-        return `  ${piece.name}, ${edge.name}: ${is}${edge.because ? ` (${renderPhrase(edge.because, tell)})` : ''}`;
+        const is =
+          edge.role === undefined
+            ? UNKNOWN
+            : t`perhaps the ${word('edge', edge.role, EDGE_NAMES[edge.role])}`;
+        const why = edge.because ? t` (${edge.because})` : null;
+        return t`  ${called(piece.name)}, ${called(edge.name)}: ${is}${why}`;
       }),
   );
-  return lines.length === 0
-    ? []
-    : [
-        'Edges in doubt: say what they are with pintrue roles, or bring the file in on the page',
-        ...lines,
-        '',
-      ];
+  return edges.length === 0 ? [] : [DOUBT, ...edges, t``];
 }
 
 function told(proposal: Proposal, tell: Tell): string {
@@ -166,9 +173,13 @@ function told(proposal: Proposal, tell: Tell): string {
   const middle = middleOf(proposal.sizes.length);
   const pieces = found.pieces.map((p) => [
     p.name,
-    p.role === undefined ? 'not known' : `${inDoubt(p) ? 'perhaps ' : ''}${PIECE_NAMES[p.role]}`,
+    say(
+      p.role === undefined
+        ? UNKNOWN
+        : t`${inDoubt(p) ? t`perhaps ` : null}${word('piece', p.role, PIECE_NAMES[p.role])}`,
+    ),
     String(p.sizes.length),
-    `${((p.sizes[middle]?.area ?? 0) / 100).toFixed(0)} cm²`,
+    say(t`${area(p.sizes[middle]?.area ?? 0)}`),
     String(p.sizes[middle]?.edges.length ?? 0),
     String(p.notches),
     say(p.grain),
@@ -177,22 +188,23 @@ function told(proposal: Proposal, tell: Tell): string {
     .filter((s) => s.rank === 1)
     .toSorted((a, b) => b.score - a.score)
     .map(
-      (s) =>
-        `  ${s.score.toFixed(2)}  ${side(proposal, s.a)}  to  ${side(proposal, s.b)}: ${say(s.evidence)}`,
+      (s) => t`  ${figure(s.score, 2, 2)}  ${side(proposal, s.a)}  to  ${side(proposal, s.b)}: ${s.evidence}`,
     );
   return [
-    `Units: ${say(found.unitsFrom)}. ${say(found.scale)}`,
+    say(t`Units: ${found.unitsFrom}. ${found.scale}`),
     say(found.assembly),
-    `Sizes: ${proposal.sizes.map((s) => s.label).join(', ')}`,
+    say(t`Sizes: ${calledAll(proposal.sizes.map((s) => s.label))}`),
     '',
-    table(['piece', 'what it is', 'sizes', 'area', 'edges', 'notches', 'grain'], pieces),
+    table(HEAD.map(say), pieces),
     '',
-    ...doubts(proposal, tell),
-    'Seams proposed, with their scores',
-    ...seams,
+    ...doubts(proposal).map(say),
+    say(t`Seams proposed, with their scores`),
+    ...seams.map(say),
     '',
-    'What the file says of itself; say what is not right with the options of read (pintrue help read)',
-    ...found.asks.map(({ ask, evidence }) => `  ${ASK_OPTION[ask]}: ${say(evidence)}`),
+    say(
+      t`What the file says of itself; say what is not right with the options of read (${called('pintrue help read')})`,
+    ),
+    ...found.asks.map(({ ask, evidence }) => say(t`  ${called(ASK_OPTION[ask])}: ${evidence}`)),
   ].join('\n');
 }
 
@@ -246,7 +258,10 @@ export const read: Verb = {
     const all = [...proposal.findings, ...findings];
     return {
       json: { ...proposalSummary(proposal), findings: all, ...(out === undefined ? {} : { wrote: out }) },
-      text: (tell) => `${told(proposal, tell)}${out === undefined ? '' : `\nWrote ${out}.`}`,
+      text: (tell) =>
+        [told(proposal, tell), ...(out === undefined ? [] : [renderPhrase(wroteWords(out), tell)])].join(
+          '\n',
+        ),
       findings: all,
     };
   },

@@ -1,8 +1,11 @@
-import { writePattern } from '../../garment/index.ts';
+import { called, calledAll, countOf, renderPhrase, t, writePattern } from '../../garment/index.ts';
 import { SAMPLES, sample } from '../../samples/index.ts';
 import { textOption } from '../option.ts';
 import { UsageError, type Verb } from '../verb.ts';
-import { table } from '../words.ts';
+import { wroteWords } from '../step-words.ts';
+import { lines, table } from '../words.ts';
+
+const HEAD = [t`id`, t`what it is`];
 
 export const samples: Verb = {
   name: 'samples',
@@ -17,10 +20,11 @@ export const samples: Verb = {
       if (out !== undefined) throw new UsageError('sample-which');
       return {
         json: SAMPLES,
-        text: table(
-          ['id', 'what it is'],
-          SAMPLES.map((s) => [s.id, `${s.name}. ${s.about}`]),
-        ),
+        text: (tell) =>
+          table(
+            HEAD.map((word) => renderPhrase(word, tell)),
+            SAMPLES.map((s) => [s.id, `${s.name}. ${s.about}`]),
+          ),
         findings: [],
       };
     }
@@ -32,7 +36,10 @@ export const samples: Verb = {
     const sizes = pattern.chart.sizes.map((s) => s.id);
     return {
       json: { id, name: pattern.name, sizes, pieces: pattern.pieces.length, wrote: out },
-      text: `${pattern.name}: ${pattern.pieces.length} pieces in sizes ${sizes.join(', ')}.\nWrote ${out}.`,
+      text: lines(
+        t`${called(pattern.name)}: ${countOf(pattern.pieces.length, t`piece`, t`pieces`)} in sizes ${calledAll(sizes)}.`,
+        wroteWords(out),
+      ),
       findings: [],
     };
   },

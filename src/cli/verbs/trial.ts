@@ -6,14 +6,16 @@ import {
   type Step,
   tellOf,
   renderPhrase,
-  type Tell,
+  t,
 } from '../../garment/index.ts';
 import { stepsAdded, trialProposals, type Made } from '../../pipeline/index.ts';
 import { loadPieces } from '../load.ts';
 import { lengthWord, textOption, textOptions } from '../option.ts';
-import { say } from '../said.ts';
+import { findingPhrase } from '../said.ts';
 import { freshId } from '../step.ts';
+import { wroteWords } from '../step-words.ts';
 import { UsageError, type Answer, type Verb } from '../verb.ts';
+import { lines } from '../words.ts';
 
 const WHERE = ['front', 'back', 'all', 'left', 'right'] as const;
 const DIRECTIONS = ['low', 'high', 'forward', 'back', 'tight', 'loose', 'gapes', 'folds', 'drags'] as const;
@@ -85,20 +87,16 @@ function tell(
   wrote: string | undefined,
 ): Answer {
   const findings = made.findings.filter((f) => f.severity === 'error');
-  const lines = (tell: Tell): string[] =>
-    proposals.flatMap((p, i) => [
-      `${i + 1}  ${renderPhrase(p.sentence, tell)}`,
-      `   ${renderPhrase(p.why, tell)}`,
-      ...(answeredBy(fitting.steps, p) ? ['   accepted'] : []),
-      ...p.conflicts.map((c) => `   mind: ${renderPhrase(c, tell)}`),
-      ...p.warns.map((f) => `   mind: ${say(f, tell)}`),
-      ...(p.blocked === undefined ? [] : [`   can't be done here: ${say(p.blocked, tell)}`]),
-    ]);
-  const text = (tell: Tell): string =>
-    [
-      ...(proposals.length === 0 ? ['Nothing was seen that asks for a change.'] : lines(tell)),
-      ...(wrote === undefined ? ['Nothing was written.'] : [`Wrote ${wrote}.`]),
-    ].join('\n');
+  const offered = proposals.flatMap((p, i) => [
+    t`${i + 1}  ${p.sentence}`,
+    t`   ${p.why}`,
+    ...(answeredBy(fitting.steps, p) ? [t`   accepted`] : []),
+    ...p.conflicts.map((c) => t`   mind: ${c}`),
+    ...p.warns.map((f) => t`   mind: ${findingPhrase(f)}`),
+    ...(p.blocked === undefined ? [] : [t`   can't be done here: ${findingPhrase(p.blocked)}`]),
+  ]);
+  const none = t`Nothing was seen that asks for a change.`;
+  const text = lines(...(proposals.length === 0 ? [none] : offered), wroteWords(wrote));
   return {
     json: { proposals, steps: fitting.steps, findings, ...(wrote === undefined ? {} : { wrote }) },
     text,

@@ -6,10 +6,12 @@ import {
   writePatternPdf,
   writeSvg,
 } from '../../exchange/index.ts';
-import { t, type Pattern } from '../../garment/index.ts';
+import { called, countOf, t, type Pattern } from '../../garment/index.ts';
 import { loadEither } from '../load.ts';
 import { choiceOption, needOption } from '../option.ts';
 import { UsageError, type Verb } from '../verb.ts';
+import { wroteWords } from '../step-words.ts';
+import { lines } from '../words.ts';
 import { cliFinding } from '../words-table.ts';
 
 const FORMATS = ['dxf', 'svg', 'pdf'] as const;
@@ -57,7 +59,10 @@ export const write: Verb = {
         wrote: out,
         findings,
       },
-      text: `${pattern.name}: ${pattern.pieces.length} pieces in ${pattern.chart.sizes.length} ${pattern.chart.sizes.length === 1 ? 'size' : 'sizes'}.\nWrote ${out}.`,
+      text: lines(
+        t`${called(pattern.name)}: ${countOf(pattern.pieces.length, t`piece`, t`pieces`)} in ${countOf(pattern.chart.sizes.length, t`size`, t`sizes`)}.`,
+        wroteWords(out),
+      ),
       findings,
     };
   },
