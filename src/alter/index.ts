@@ -13,7 +13,7 @@ export type { Pull } from './move/pull.ts';
 export { GROUPS } from './entry/alteration.ts';
 export type { Alteration, Group, Limit, Param, Values } from './entry/alteration.ts';
 export { CATALOGUE } from './catalogue/index.ts';
-export { alterationOf, applyStep } from './step/apply-step.ts';
+export { alterationOf, applyStep, describeStep } from './step/apply-step.ts';
 export type { AlterStep, StepOutcome } from './step/apply-step.ts';
 export type { Outcome } from './promise/keep.ts';
 export { PROMISES } from './promise/promise-table.ts';

@@ -70,6 +70,18 @@ describe('trial notes', () => {
     await expect.poll(() => list().last().textContent()).toMatch(/not answered yet.*How much is it/);
   });
 
+  it('a note is changed, and its answer with it; the record has it all', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: /^Change: elbow/ }).click();
+    expect(await page.getByLabel('In your own words').inputValue()).toMatch(/the lamp/);
+    await page.getByLabel('length at the point of the elbow').fill('1/2');
+    await page.getByRole('button', { name: 'Note it' }).click();
+    await expect.poll(() => list().last().textContent()).toMatch(/1\/2 in more length at the elbow/);
+    await walkTo(page, 'Record');
+    await page.getByText('elbow pulls when the arm is bent: 1/2 in').waitFor();
+    await walkTo(page, 'Trial notes');
+  });
+
   it('after Accept the way leads on to that very step, and back', async () => {
     const { page } = opened;
     for (const name of [/^Accept.*Back: shorten/, /^Accept.*Left side/]) {

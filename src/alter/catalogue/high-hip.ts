@@ -1,4 +1,4 @@
-import { sideOf, t, len, edgesOf } from '../../garment/index.ts';
+import { sideOf, t, len, listOf, edgesOf } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam } from '../entry/param.ts';
@@ -60,8 +60,15 @@ export const highHip: Alteration = {
   },
   sentence(values) {
     const [mm, width] = [values.mm('amount'), values.mm('width')];
-    const wide =
-      width === 0 ? t`` : t`, hip ${width < 0 ? t`narrower` : t`wider`} by ${len(Math.abs(width))}`;
-    return t`${values.word('side') === 'left' ? t`Left` : t`Right`} side: waist ${mm < 0 ? t`lowered` : t`raised`} by ${len(Math.abs(mm))} at the side seam, nothing at the centre${wide}; left and right cut singly`;
+    const side = values.word('side') === 'left' ? t`Left` : t`Right`;
+    const parts = [
+      ...(mm === 0 && width !== 0
+        ? []
+        : [
+            t`waist ${mm < 0 ? t`lowered` : t`raised`} by ${len(Math.abs(mm))} at the side seam, nothing at the centre`,
+          ]),
+      ...(width === 0 ? [] : [t`hip ${width < 0 ? t`narrower` : t`wider`} by ${len(Math.abs(width))}`]),
+    ];
+    return t`${side} side: ${listOf(parts)}; left and right cut singly`;
   },
 };

@@ -177,6 +177,8 @@ describe('where it is seen', () => {
       entry: 'high-hip',
       params: { side: 'right', amount: 0, width: 12 },
     });
+    const [wide] = observe([seen('hip', 'right', 'tight', 12, 0)], SKIRT);
+    expect(renderPhrase(wide!.sentence, TELL_BOTH)).toMatch(/^Right side: hip wider by 12 mm/);
   });
 
   it('folds at the front of the waist are no swayback: it asks', () => {
@@ -191,6 +193,22 @@ describe('where it is seen', () => {
       neck: 5,
       tip: 10,
     });
+  });
+});
+
+describe('a note from before', () => {
+  // Documents of versions 1 and 2 have both amounts of every note, any place, and lines by their words.
+  it('is answered or asked about, whatever it says', () => {
+    const places = ['all', 'front', 'back', 'left', 'right'] as const;
+    for (const garment of [BODICE, SKIRT, TROUSERS])
+      for (const { id, sights } of [...OBSERVABLES, { id: 'lapel', sights: { low: 1 } }])
+        for (const direction of Object.keys(sights) as Observation['direction'][])
+          for (const where of places) {
+            const note = seen(id, where, direction, 8, 8);
+            const proposals = observe([note], garment);
+            expect(proposals.length).toBeGreaterThan(0);
+            for (const p of proposals) expect(p.from).toEqual([note.id]);
+          }
   });
 });
 

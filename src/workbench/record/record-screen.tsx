@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { seenAmounts, seenWords } from '../../alter/index.ts';
 import { writeFitting, tellOf, renderPhrase } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
@@ -17,6 +18,12 @@ export default function RecordScreen({ bench }: { bench: ReadyBench }) {
           <h2 id="decided-head">As it stands</h2>
           <Decided bench={bench} />
         </section>
+        {fitting.observations.length > 0 && (
+          <section className="sheet stack tight" aria-labelledby="trial-head">
+            <h2 id="trial-head">Seen in the trial</h2>
+            <SeenInTrial bench={bench} />
+          </section>
+        )}
         <label className="sheet field">
           <span className="label">Notes for whoever sews it</span>
           <textarea
@@ -71,6 +78,25 @@ function Decided({ bench }: { bench: ReadyBench }) {
         </li>
       ))}
     </ol>
+  );
+}
+
+/** The notes of the trial, with amounts and in the fitter's own words. */
+function SeenInTrial({ bench: { fitting } }: { bench: ReadyBench }) {
+  const tell = tellOf(fitting.body);
+  return (
+    <ul>
+      {fitting.observations.map((seen) => {
+        const amounts = seenAmounts(seen);
+        return (
+          <li key={seen.id}>
+            {renderPhrase(seenWords(seen), tell)}
+            {amounts && `: ${renderPhrase(amounts, tell)}`}
+            {seen.note && <small> — {seen.note}</small>}
+          </li>
+        );
+      })}
+    </ul>
   );
 }
 

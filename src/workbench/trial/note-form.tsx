@@ -10,23 +10,25 @@ import { dropPhotos, keepPhoto } from './photos.ts';
 
 type Direction = Observation['direction'];
 
+interface Props {
+  readonly bench: ReadyBench;
+  readonly chosen: SightLine;
+  /** The note that is changed; a new one is taken where there is none. */
+  readonly had?: Observation | undefined;
+  readonly onDone: () => void;
+}
+
 /** What is seen on one line: how it sits, where, and by how much. Amounts may be left out: then it is a note in words. */
-export function NoteForm({
-  bench,
-  chosen: { line, view },
-  onDone,
-}: {
-  bench: ReadyBench;
-  chosen: SightLine;
-  onDone: () => void;
-}) {
+export function NoteForm({ bench, chosen: { line, view }, had, onDone }: Props) {
   const { show, change, held } = bench;
   const directions = Object.keys(line.sights) as Direction[];
-  const [direction, setDirection] = useState(directions[0]!);
-  const [said, setPlace] = useState<Observation['where'] | undefined>(undefined);
-  const [centre, setCentre] = useState<number | undefined>(undefined);
-  const [side, setSide] = useState<number | undefined>(undefined);
-  const [note, setNote] = useState('');
+  const [direction, setDirection] = useState(
+    had && directions.includes(had.direction) ? had.direction : directions[0]!,
+  );
+  const [said, setPlace] = useState(had?.where);
+  const [centre, setCentre] = useState(had?.centre);
+  const [side, setSide] = useState(had?.side);
+  const [note, setNote] = useState(had?.note ?? '');
   const [photos, setPhotos] = useState<readonly string[]>([]);
   const head = useRef<HTMLHeadingElement>(null);
   // Where the figure fills the screen the form opens below it: one is taken there, and so is a screen reader.
@@ -44,14 +46,11 @@ export function NoteForm({
       void dropPhotos(loose.current);
     };
   }, []);
-  const putPhotos = (ids: readonly string[]): void => {
-    loose.current = ids;
-    setPhotos(ids);
-  };
   async function attach(files: readonly File[]): Promise<void> {
     const ids = (await Promise.all(files.map((f) => keepPhoto(held.key, f)))).filter((id) => id !== null);
-    if (open.current) putPhotos([...loose.current, ...ids]);
-    else await dropPhotos(ids);
+    if (!open.current) return dropPhotos(ids);
+    loose.current = [...loose.current, ...ids];
+    setPhotos(loose.current);
   }
   const tell = tellOf(bench.fitting.body);
   const sight = line.sights[direction]!;
@@ -59,21 +58,27 @@ export function NoteForm({
   const [first, second] = sight.ends;
 
   function keep(): void {
+    const all = [...(had?.photos ?? []), ...photos];
     const seen: Observation = {
-      id: crypto.randomUUID().slice(0, 8),
+      id: had?.id ?? crypto.randomUUID().slice(0, 8),
       line: line.id,
       where,
       direction,
       ...(centre === undefined ? {} : { centre }),
       ...(side === undefined || second === null ? {} : { side }),
       ...(note.trim() ? { note: note.trim() } : {}),
-      ...(photos.length ? { photos } : {}),
+      ...(all.length ? { photos: all } : {}),
     };
     loose.current = [];
     const amount = centre ?? side;
     change(
-      (f) => ({ ...f, observations: [...f.observations, seen] }),
-      `Seen: ${renderPhrase(seenWords(seen), tell)}${amount === undefined ? '' : `, ${amountText(amount, show)}`}`,
+      (f) => ({
+        ...f,
+        observations: had
+          ? f.observations.map((o) => (o.id === had.id ? seen : o))
+          : [...f.observations, seen],
+      }),
+      `${had ? 'Noted anew' : 'Seen'}: ${renderPhrase(seenWords(seen), tell)}${amount === undefined ? '' : `, ${amountText(amount, show)}`}`,
     );
     onDone();
   }
@@ -155,7 +160,8 @@ export function NoteForm({
           ids={photos}
           words={`the ${line.name}`}
           onDrop={(id) => {
-            putPhotos(photos.filter((p) => p !== id));
+            loose.current = loose.current.filter((p) => p !== id);
+            setPhotos(loose.current);
             void dropPhotos([id]);
           }}
         />

@@ -1,7 +1,7 @@
 import { findingSentence } from '../../pipeline/index.ts';
-import { tellOf, renderPhrase, type Step } from '../../garment/index.ts';
+import { tellOf, renderPhrase, type Phrase, type Step } from '../../garment/index.ts';
 import { useEffect, useRef, useState } from 'react';
-import { answeredBy, answering, type Proposal } from '../../alter/index.ts';
+import { answeredBy, answering, describeStep, type Proposal } from '../../alter/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { addSteps, dropStep } from '../../desk/index.ts';
 import { hrefTo } from '../station/route.ts';
@@ -52,7 +52,7 @@ export function Proposals({ bench }: { bench: ReadyBench }) {
                 {renderPhrase(made.steps.find((r) => r.step.id === s.id)?.sentence ?? { phrase: [] }, tell)}
               </strong>
             </p>
-            <Taken bench={bench} step={s} onDone={toHead} />
+            <Taken bench={bench} step={s} proposed={null} onDone={toHead} />
           </li>
         ))}
       </ol>
@@ -87,7 +87,7 @@ function Suggested({ bench, proposal: p, onDone }: Props & { proposal: Proposal 
         </p>
       ))}
       {p.blocked && <p className="small limit">{findingSentence(p.blocked, tell)}</p>}
-      {taken && <Taken bench={bench} step={taken} onDone={onDone} />}
+      {taken && <Taken bench={bench} step={taken} proposed={sentence} onDone={onDone} />}
       {!taken && p.step && !p.blocked && (
         <button
           type="button"
@@ -107,15 +107,19 @@ function Suggested({ bench, proposal: p, onDone }: Props & { proposal: Proposal 
   );
 }
 
-/** An alteration that was accepted: where it is seen, and the way back. */
-function Taken({ bench, step, onDone }: Props & { step: Step }) {
+/** An alteration that was accepted: where it is seen, and the way back. Its amounts are said where they are no longer what is proposed. */
+function Taken({ bench, step, proposed, onDone }: Props & { step: Step; proposed: string | null }) {
   const { fitting, made, change } = bench;
+  const told = (phrase: Phrase): string => renderPhrase(phrase, tellOf(fitting.body));
   const sentence = made.steps.find((r) => r.step.id === step.id)?.sentence;
-  const words = sentence ? renderPhrase(sentence, tellOf(bench.fitting.body)) : '';
+  const words = sentence ? told(sentence) : '';
+  const now = step.kind === 'alter' ? told(describeStep(step)) : '';
+  const others = proposed !== null && now !== proposed;
   return (
     <div className="row">
       <span className="small">
-        Accepted: <a href={hrefTo('pieces', fitting.id, { step: step.id })}>see it on the pieces</a>.
+        {others ? `Accepted, with its own amounts now (${now}): ` : 'Accepted: '}
+        <a href={hrefTo('pieces', fitting.id, { step: step.id })}>see it on the pieces</a>.
       </span>
       <button
         type="button"

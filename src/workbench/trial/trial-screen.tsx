@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import { seenAmounts, seenWords } from '../../alter/index.ts';
+import { observableOf, seenAmounts, seenWords, type Observable } from '../../alter/index.ts';
 import { renderPhrase, tellOf, type Observation } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { NoteForm } from './note-form.tsx';
@@ -12,7 +12,7 @@ import { TrialFigure } from './trial-figure.tsx';
 
 /** What was seen on the body or form, and what to do about it. */
 export default function TrialScreen({ bench }: { bench: ReadyBench }) {
-  const [line, setLine] = useState<SightLine | null>(null);
+  const [line, setLine] = useState<(SightLine & { readonly note?: string }) | null>(null);
   const seen = useRef<HTMLHeadingElement>(null);
   return (
     <div className="trial">
@@ -29,9 +29,10 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
         {line && (
           <section className="sheet">
             <NoteForm
-              key={`${line.line.id}/${line.view}`}
+              key={`${line.line.id}/${line.view}/${line.note}`}
               bench={bench}
               chosen={line}
+              had={bench.fitting.observations.find((o) => o.id === line.note)}
               onDone={() => {
                 setLine(null);
                 seen.current?.focus();
@@ -48,7 +49,14 @@ export default function TrialScreen({ bench }: { bench: ReadyBench }) {
           )}
           <ul className="seen">
             {bench.fitting.observations.map((o) => (
-              <Seen key={o.id} seen={o} bench={bench} />
+              <Seen
+                key={o.id}
+                seen={o}
+                bench={bench}
+                onChange={(of) =>
+                  setLine({ line: of, view: o.where === 'back' ? 'back' : 'front', note: o.id })
+                }
+              />
             ))}
           </ul>
         </section>
@@ -63,7 +71,14 @@ function without({ photos, ...seen }: Observation, id: string): Observation {
   return left.length ? { ...seen, photos: left } : seen;
 }
 
-function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
+interface SeenProps {
+  readonly seen: Observation;
+  readonly bench: ReadyBench;
+  readonly onChange: (line: Observable) => void;
+}
+
+function Seen({ seen, bench, onChange }: SeenProps) {
+  const line = observableOf(seen.line);
   const tell = tellOf(bench.fitting.body);
   const words = renderPhrase(seenWords(seen), tell);
   const amounts = seenAmounts(seen);
@@ -74,6 +89,16 @@ function Seen({ seen, bench }: { seen: Observation; bench: ReadyBench }) {
           {words}
           {amounts && `: ${renderPhrase(amounts, tell)}`}
         </span>
+        {line && (
+          <button
+            type="button"
+            className="act quiet"
+            aria-label={`Change: ${words}`}
+            onClick={() => onChange(line)}
+          >
+            Change
+          </button>
+        )}
         <button
           type="button"
           className="act quiet"
