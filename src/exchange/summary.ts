@@ -1,8 +1,8 @@
 import { reasons } from './words/evidence-table.ts';
+import { seamRole, pieceAt } from '../garment/index.ts';
 import type { EdgeRole, Finding, Half, Phrase, PieceHalf, PieceRole } from '../garment/index.ts';
 import type { Asks } from './find/ask.ts';
 import type { Proposal } from './find/proposal.ts';
-import { proposedSeamRole } from './find/role/seam-role.ts';
 
 /** What `read` prints, before it is said: mm and mm². Seams name their edges as `piece.edge`, several with ` + `. */
 export interface ProposalSummary {
@@ -73,7 +73,7 @@ export function proposalSummary(proposal: Proposal): ProposalSummary {
   const chain = (refs: Proposal['seams'][number]['a']): string =>
     refs
       .map((ref) => {
-        const piece = proposal.pieces.find((one) => one.id === ref.piece);
+        const piece = pieceAt(proposal, ref.piece);
         const edge = piece?.edges.find((one) => one.id === ref.edge);
         return `${piece?.name ?? ref.piece}.${edge?.name ?? ref.edge}`;
       })
@@ -104,7 +104,7 @@ export function proposalSummary(proposal: Proposal): ProposalSummary {
       .map((seam) => ({
         a: chain(seam.a),
         b: chain(seam.b),
-        ...roleOf(proposedSeamRole(proposal.pieces, seam)),
+        ...roleOf(seamRole(proposal, seam)),
         score: seam.score,
         rank: seam.rank,
         evidence: seam.evidence,

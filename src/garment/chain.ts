@@ -23,9 +23,11 @@ interface NamedPiece {
   readonly edges: readonly { readonly id: string; readonly name: string }[];
 }
 
-/** The piece of that id; undefined where the garment has none. Every change makes a new list, so that looking along it is cheaper than an index of it. */
-export const pieceAt = <N extends Nesting>(garment: Pieces<N>, id: PieceId): PieceOf<N> | undefined =>
-  garment.pieces.find((p) => p.id === id);
+/** The piece of that id, of a garment, a pattern or a drawing; undefined where it has none. Every change makes a new list, so that looking along it is cheaper than an index of it. */
+export const pieceAt = <P extends { readonly id: PieceId }>(
+  { pieces }: { readonly pieces: readonly P[] },
+  id: PieceId,
+): P | undefined => pieces.find((p) => p.id === id);
 
 /** The edge a ref speaks of; undefined where the garment has none. */
 export function edgeAt<N extends Nesting>(garment: Pieces<N>, ref: EdgeRef): FoundEdge<N> | undefined {
@@ -36,10 +38,10 @@ export function edgeAt<N extends Nesting>(garment: Pieces<N>, ref: EdgeRef): Fou
 
 /** An edge as its pattern names it, for people: `Centre front, princess seam`. Ids where there is no such piece or edge. */
 export function edgeName(
-  { pieces }: { readonly pieces: readonly NamedPiece[] },
+  named: { readonly pieces: readonly NamedPiece[] },
   ref: Pick<EdgeRef, 'piece' | 'edge'>,
 ): string {
-  const piece = pieces.find((p) => p.id === ref.piece);
+  const piece = pieceAt(named, ref.piece);
   const edge = piece?.edges.find((e) => e.id === ref.edge);
   return `${piece?.name ?? ref.piece}, ${edge?.name ?? ref.edge}`;
 }

@@ -1,6 +1,6 @@
-import { edgeAt } from './chain.ts';
+import { pieceAt } from './chain.ts';
 import type { Garment } from './pattern.ts';
-import type { Edge, Nesting, PieceId, PieceOf } from './piece.ts';
+import type { Edge, EdgeId, Nesting, PieceId, PieceOf } from './piece.ts';
 import type { EdgeRole, Half } from './role-table.ts';
 import type { EdgeRef, Seam } from './seam.ts';
 
@@ -45,10 +45,22 @@ export function leaders<P extends { readonly id: PieceId }>(garment: {
 
 type Sewn = Pick<Garment, 'seams'> & { readonly pieces: readonly PieceOf<Nesting>[] };
 
+/** Pieces with what their edges are, of a garment, a nest or a drawing that is being read. */
+interface Told {
+  readonly pieces: readonly {
+    readonly id: PieceId;
+    readonly edges: readonly {
+      readonly id: EdgeId;
+      readonly role?: EdgeRole | undefined;
+      readonly also?: EdgeRole | undefined;
+    }[];
+  }[];
+}
+
 /** What every edge of a chain is; none where an edge is missing or unknown. */
-function chainRoles(garment: Sewn, chain: readonly EdgeRef[]): EdgeRole[] {
+function chainRoles(told: Told, chain: readonly EdgeRef[]): EdgeRole[] {
   const own = chain.map((ref): readonly EdgeRole[] => {
-    const edge = edgeAt(garment, ref)?.edge;
+    const edge = pieceAt(told, ref.piece)?.edges.find((e) => e.id === ref.edge);
     return [edge?.role, edge?.also].filter((r) => r !== undefined).map((r) => (r === 'outseam' ? 'side' : r));
   });
   return (own[0] ?? []).filter((role) => own.every((roles) => roles.includes(role)));
@@ -58,7 +70,7 @@ function chainRoles(garment: Sewn, chain: readonly EdgeRef[]): EdgeRole[] {
  * What a seam is, computed from its edges: `side` + `side` = side seam; `cap` + `armhole` = `armhole`, where the sleeve is set in; what a band or
  * collar is `attached` to gives its name (`neck`, `waist`). Undefined where an edge's role is unknown or the two sides do not go together, as in a dart.
  */
-export function seamRole(garment: Sewn, seam: Seam): EdgeRole | undefined {
+export function seamRole(garment: Told, seam: Pick<Seam, 'a' | 'b'>): EdgeRole | undefined {
   const [a, b] = [chainRoles(garment, seam.a), chainRoles(garment, seam.b)];
   const shared = a.find((role) => b.includes(role));
   if (shared !== undefined) return shared;
