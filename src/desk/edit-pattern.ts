@@ -1,3 +1,4 @@
+import { pieceAt } from '../garment/index.ts';
 import type {
   Edge,
   EdgeRef,
@@ -100,8 +101,8 @@ export const dropSeam = (p: Pattern, id: string): Pattern => ({
 export function follow(p: Pattern, piece: string, parent: string | null, role: Follower['role']): Pattern {
   const rest = p.followers.filter((f) => f.piece !== piece);
   if (!parent) return { ...p, followers: rest };
-  const own = p.pieces.find((x) => x.id === piece);
-  const other = p.pieces.find((x) => x.id === parent);
+  const own = pieceAt(p, piece);
+  const other = pieceAt(p, parent);
   const edges = (own?.edges ?? []).flatMap((e) => {
     const match = other?.edges.find((o) => o.name === e.name || o.id === e.id);
     return match ? [{ own: e.id, parent: match.id }] : [];

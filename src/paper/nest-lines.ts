@@ -1,3 +1,4 @@
+import { pieceAt } from '../garment/index.ts';
 import type { DrawnPiece, NestedPiece, Pattern } from '../garment/index.ts';
 import {
   cubicCount,
@@ -47,7 +48,7 @@ export function nestLines(
   motion: Motion,
   box: Box,
 ): { strokes: Stroke[]; words: Words[] } {
-  const nested: NestedPiece | undefined = pattern.pieces.find((p) => p.id === piece.id);
+  const nested: NestedPiece | undefined = pieceAt(pattern, piece.id);
   if (!nested) return { strokes: [], words: [] };
   const room: Box = {
     minX: box.minX - REACH_MM,

@@ -1,5 +1,5 @@
 import type { Garment, Level, MovableEdge, Pattern, Seam } from '../garment/index.ts';
-import { garmentAtSize, limbsAt, middleSize, timesCut, edgeHalf } from '../garment/index.ts';
+import { garmentAtSize, limbsAt, middleSize, timesCut, edgeHalf, pieceAt } from '../garment/index.ts';
 import { distance, pathEnd, pathStart, placeAtShare, placeTangent } from '../geometry/index.ts';
 import type { Path, Point } from '../geometry/index.ts';
 
@@ -27,7 +27,7 @@ export function movableEdges(pattern: Pattern): Readonly<Record<Level, readonly 
 function edgesAt(garment: Garment, level: Level, pieces: readonly string[]): MovableEdge[] {
   const found: MovableEdge[] = [];
   for (const id of pieces) {
-    const piece = garment.pieces.find((p) => p.id === id);
+    const piece = pieceAt(garment, id);
     if (!piece) continue;
     const line = piece.lines.find((l) => l.kind === 'level' && l.level === level);
     piece.edges.forEach((edge, i) => {

@@ -1,6 +1,6 @@
 import { SCHEMATIC, applyStep, type Alteration } from '../alter/index.ts';
 import { trueGarment, type Change } from '../check/index.ts';
-import { t, word, type Garment, type Part, type Phrase, type PieceId } from '../garment/index.ts';
+import { t, word, type Garment, type Part, type Phrase, type PieceId, pieceAt } from '../garment/index.ts';
 
 /** A part of the plain garment by its name, as it stands in a sentence: a word of ours, since the garment is. */
 const plainWord = (name: string): Part & object =>
@@ -16,7 +16,7 @@ function sayChange(garment: Garment, change: Change, leads: (piece: PieceId) => 
       ? t`notches of the ${plainWord(seam.name)}`
       : t`length of the ${plainWord(seam.name)}`;
   }
-  const piece = garment.pieces.find((p) => p.id === change.piece);
+  const piece = pieceAt(garment, change.piece);
   if (!piece || !leads(piece.id)) return undefined;
   if (change.kind === 'dart') {
     const dart = piece.darts.find((d) => d.id === change.dart);

@@ -1,6 +1,6 @@
 import { alterFinding } from '../words/words-table.ts';
 import type { DrawnPiece, Finding, Garment, Knot, Level, Moves, PieceId, Plan } from '../../garment/index.ts';
-import { reshapePiece } from '../../garment/index.ts';
+import { reshapePiece, pieceAt } from '../../garment/index.ts';
 import {
   pathEnd,
   pathLineIntersections,
@@ -36,7 +36,7 @@ export function shiftForPlan(
   for (const level of plan.levels) {
     for (const share of level.shares) {
       if (share.change === 0) continue;
-      const piece = garment.pieces.find((p) => p.id === share.piece);
+      const piece = pieceAt(garment, share.piece);
       const edge = piece?.edges.findIndex((e) => e.id === share.edge) ?? -1;
       if (!piece || edge < 0 || !crosses(piece, edge, level.level)) {
         findings.push(

@@ -7,6 +7,7 @@ import {
   chainEdges,
   chainLength,
   edgeAt,
+  pieceAt,
 } from '../../garment/index.ts';
 import {
   SAME_MM,
@@ -33,8 +34,8 @@ const WORTH_MM = 0.001;
  */
 export function movesOfFollowers(garment: Garment, moves: Map<PieceId, Moves>): void {
   for (const follower of garment.followers) {
-    const parent = garment.pieces.find((p) => p.id === follower.parent);
-    const own = garment.pieces.find((p) => p.id === follower.piece);
+    const parent = pieceAt(garment, follower.parent);
+    const own = pieceAt(garment, follower.piece);
     const made = moves.get(follower.parent);
     if (!parent || !own || !made || moves.has(follower.piece)) continue;
     const found = followMoves(parent, own, follower, made);

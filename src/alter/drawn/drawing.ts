@@ -1,6 +1,6 @@
 import { distance } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
-import { drawnSide, sideOf } from '../../garment/index.ts';
+import { drawnSide, sideOf, pieceAt } from '../../garment/index.ts';
 import type { Garment } from '../../garment/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { applyStep } from '../step/apply-step.ts';
@@ -51,7 +51,7 @@ export function drawingOf(alteration: Alteration): readonly PieceDrawing[] {
   const follows = new Set(after.followers.map((f) => f.piece));
   const outline = (edges: Garment['pieces'][number]['edges']): Path[] => edges.map((e) => e.path);
   const drawn = after.pieces.flatMap((piece): PieceDrawing[] => {
-    const old = garment.pieces.find((p) => p.id === piece.id);
+    const old = pieceAt(garment, piece.id);
     if (old === piece || follows.has(piece.id)) return [];
     // Parted: the side that was turned over is shown without an old outline, which was never drawn.
     const half = old ?? garment.pieces.find((p) => p.id === piece.of && drawnSide(p) === sideOf(piece));

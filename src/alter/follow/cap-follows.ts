@@ -10,7 +10,7 @@ import {
   sub,
   unit,
 } from '../../geometry/index.ts';
-import { chainLength, sideOf, type Finding, halfOf, hasRole, leaders } from '../../garment/index.ts';
+import { chainLength, sideOf, type Finding, halfOf, hasRole, leaders, pieceAt } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam, Half } from '../../garment/index.ts';
 import { lengthThen } from './length-then.ts';
 import { draw, tell } from './change.ts';
@@ -77,7 +77,7 @@ export const capEaseOf = (garment: Garment, cap: Cap): number =>
 
 const armholeOf = (garment: Garment, cap: Cap, half: Half): EdgeRef[] =>
   cap.armhole.filter((r) => {
-    const piece = garment.pieces.find((p) => p.id === r.piece);
+    const piece = pieceAt(garment, r.piece);
     return piece !== undefined && halfOf(piece) === half;
   });
 

@@ -1,3 +1,4 @@
+import { pieceAt } from '../../garment/index.ts';
 import { pathLength } from '../../geometry/index.ts';
 import type { EdgeId, EdgeRef, Follower, Garment, PieceId, Seam } from '../../garment/index.ts';
 import type { Change } from './change.ts';
@@ -89,7 +90,7 @@ export function dropDartSeam(change: Change, piece: PieceId, legs: readonly [Edg
 /** Whether edges together grew by about `more` in this alteration: a facing that repeats part of a shoulder need not have grown with it. */
 function grewBy(change: Change, piece: PieceId, edges: readonly EdgeId[], more: number): boolean {
   const size = (garment: Garment): number => {
-    const all = garment.pieces.find((p) => p.id === piece)?.edges ?? [];
+    const all = pieceAt(garment, piece)?.edges ?? [];
     return all.reduce((sum, e) => (edges.includes(e.id) ? sum + pathLength(e.path) : sum), 0);
   };
   return Math.abs(size(change.garment) - size(change.before) - more) < Math.abs(more) / 4;

@@ -1,5 +1,12 @@
 import { alterFinding } from '../words/words-table.ts';
-import { drawnSide, sideOf as sideWorn, assembled, isOnFold, wornPair } from '../../garment/index.ts';
+import {
+  drawnSide,
+  sideOf as sideWorn,
+  assembled,
+  isOnFold,
+  wornPair,
+  pieceAt,
+} from '../../garment/index.ts';
 import type {
   BodySide,
   DrawnPiece,
@@ -70,7 +77,7 @@ const goesAcross = (piece: DrawnPiece): boolean =>
 function toPart(garment: Garment, ids: readonly PieceId[]): ReadonlySet<PieceId> {
   const parted = new Set<PieceId>();
   const add = (id: PieceId, follows: boolean): void => {
-    const piece = garment.pieces.find((p) => p.id === id);
+    const piece = pieceAt(garment, id);
     if (!piece || sideWorn(piece) !== undefined || parted.has(id) || (follows && goesAcross(piece))) return;
     parted.add(id);
     for (const f of followersOf(garment, id)) add(f.piece, true);
@@ -136,7 +143,7 @@ function partedGarment(garment: Garment, parted: ReadonlySet<PieceId>, ids: Half
   const halvesOf = (id: PieceId): readonly PieceId[] =>
     parted.has(id) ? SIDES.map((side) => ids.piece(id, side)) : [id];
   const drawnHalf = (id: PieceId): PieceId => {
-    const piece = garment.pieces.find((p) => p.id === id);
+    const piece = pieceAt(garment, id);
     return piece && parted.has(id) ? ids.piece(id, drawnSide(piece)) : id;
   };
   return {

@@ -1,5 +1,5 @@
 import { dartIntake, dartOf } from '../dart/dart.ts';
-import { leaders, limbsAt, panels } from '../../garment/index.ts';
+import { leaders, limbsAt, panels, pieceAt } from '../../garment/index.ts';
 import type { BodySide, DrawnPiece, EdgeRole, Garment, Half, Level } from '../../garment/index.ts';
 import type { EdgeSpan, Quantity } from '../../measure/index.ts';
 import type { Values } from '../entry/alteration.ts';
@@ -80,8 +80,7 @@ export function meantDart(
   garment: Garment,
 ): { piece: DrawnPiece; dart: string; mouth: number; degrees: number } | undefined {
   const id = values.word('piece');
-  const piece =
-    id === '' ? leaders(garment).find((p) => p.darts.length > 0) : garment.pieces.find((p) => p.id === id);
+  const piece = id === '' ? leaders(garment).find((p) => p.darts.length > 0) : pieceAt(garment, id);
   const wanted = values.word('dart');
   const dart = wanted === '' ? piece?.darts[0] : piece?.darts.find((d) => d.id === wanted);
   if (!piece || !dart) return undefined;

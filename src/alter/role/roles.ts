@@ -8,6 +8,7 @@ import {
   leaders,
   panels,
   sleeves,
+  pieceAt,
 } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, EdgeRole, Garment, Half, PieceId, Seam } from '../../garment/index.ts';
 import { pathAt } from '../../geometry/index.ts';
@@ -18,7 +19,7 @@ import { Refusal } from '../words/refusal.ts';
 export { isSleeve, panels, sleeves };
 
 export function pieceOf(garment: Garment, id: PieceId): DrawnPiece {
-  const piece = garment.pieces.find((p) => p.id === id);
+  const piece = pieceAt(garment, id);
   if (!piece) throw new Refusal('piece-missing', { piece: id }, { piece: id });
   return piece;
 }

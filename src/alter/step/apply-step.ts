@@ -1,5 +1,5 @@
 import { alterFinding } from '../words/words-table.ts';
-import { InputError, t, called } from '../../garment/index.ts';
+import { InputError, t, called, pieceAt } from '../../garment/index.ts';
 import type { Finding, Garment, Phrase, PieceId, Step } from '../../garment/index.ts';
 import { bandsFollow } from '../follow/band-follows.ts';
 import { capsFollow } from '../follow/cap-follows.ts';
@@ -97,7 +97,7 @@ export function applyStep(garment: Garment, step: AlterStep): StepOutcome {
 
 function folds(before: Garment, after: Garment): Finding[] {
   return after.pieces.flatMap((piece) => {
-    const old = before.pieces.find((p) => p.id === piece.id);
+    const old = pieceAt(before, piece.id);
     return old && old !== piece ? foldFindings(old, piece) : [];
   });
 }

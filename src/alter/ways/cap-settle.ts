@@ -1,5 +1,5 @@
 import { pathLength } from '../../geometry/index.ts';
-import { chainLength, edgesOf } from '../../garment/index.ts';
+import { chainLength, edgesOf, pieceAt } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeId, EdgeRef, Garment, PieceId, Seam } from '../../garment/index.ts';
 import { followersOf, mapSeams } from '../follow/change.ts';
 import type { Change } from '../follow/change.ts';
@@ -65,7 +65,7 @@ export function capRoom(garment: Garment, sleeve: PieceId): { least: number; mos
  */
 export function capEaseMeant(change: Change, sleeve: PieceId): void {
   for (const id of [sleeve, ...followersOf(change.garment, sleeve).map((f) => f.piece)]) {
-    const before = change.before.pieces.find((p) => p.id === id);
+    const before = pieceAt(change.before, id);
     if (!before) continue;
     const was = new Map(setIns(change.before, id, capsOf(before)).map((s) => [s.seam.id, s]));
     const now = new Map(

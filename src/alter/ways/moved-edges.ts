@@ -1,4 +1,4 @@
-import { edgesOf, panels, timesCut } from '../../garment/index.ts';
+import { edgesOf, panels, timesCut, pieceAt } from '../../garment/index.ts';
 import type { EdgeRole, Half } from '../../garment/index.ts';
 import { distance } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
@@ -13,7 +13,7 @@ const differs = (a: Path, b: Path): boolean =>
 /** How many cut edges of a role on a half an alteration moved: counted on the garment before and after, each drawn edge as often as it is cut. */
 export const movedEdges = ({ before, after }: Done, half: Half, role: EdgeRole): number =>
   panels(after, half).reduce((sum, piece) => {
-    const old = before.pieces.find((p) => p.id === piece.id);
+    const old = pieceAt(before, piece.id);
     const moved = edgesOf(piece, role).filter((edge) => {
       const was = old?.edges.find((e) => e.id === edge.id);
       return was !== undefined && was !== edge && differs(was.path, edge.path);

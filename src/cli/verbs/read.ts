@@ -26,6 +26,7 @@ import {
   writePattern,
   type Phrase,
   type Tell,
+  pieceAt,
 } from '../../garment/index.ts';
 import { fileName } from '../../desk/index.ts';
 import { loadChart } from '../load.ts';
@@ -137,7 +138,7 @@ function checkSizes(proposal: Proposal, said: Corrections): void {
 function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): Phrase {
   const pieces = [...new Set(refs.map((ref) => ref.piece))];
   const words = pieces.map((id) => {
-    const piece = proposal.pieces.find((one) => one.id === id);
+    const piece = pieceAt(proposal, id);
     const own = [...new Set(refs.filter((ref) => ref.piece === id).map((ref) => ref.edge))];
     const edges = own.map((edge) => piece?.edges.find((one) => one.id === edge)?.name ?? edge);
     return `${piece?.name ?? id}.${edges.join(', ')}`;

@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import type { Evidence } from './proposal.ts';
 import type { SeamChain, SewnEdge } from './seam-edge.ts';
@@ -17,7 +18,7 @@ const ALIKE = 0.1;
 /** The long edges of a band, which sewn together would make a tube of it. */
 export function areLongEdges(p: SewnEdge, q: SewnEdge): boolean {
   if (p === q || p.piece !== q.piece || p.next === q || q.next === p) return false;
-  const m = Math.floor(p.lengths.length / 2);
+  const m = middleOf(p.lengths.length);
   const long = Math.min(p.lengths[m]!, q.lengths[m]!);
   return [p.next, q.next].every((end) => end !== null && end.lengths[m]! * LONG < long);
 }
@@ -34,7 +35,7 @@ export function endsApart(
   const [p, q] = [a.steps[0]!.edge, b.steps[0]!.edge];
   if (a.steps.length + b.steps.length > 2 || p === q || p.piece !== q.piece) return null;
   if (p.next === q && q.next === p) return SAY['folded-only']();
-  const m = Math.floor(p.lengths.length / 2);
+  const m = middleOf(p.lengths.length);
   const [one, two] = [p.next, q.next];
   if (!one || !two || !areLongEdges(one, two)) return null;
   const [long, other] = [one.lengths[m]!, two.lengths[m]!];

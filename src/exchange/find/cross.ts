@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { distance, pathEnd, pathIsStraight, pathLength, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
@@ -61,7 +62,7 @@ export function findCrosses(
   const rows: Point[][] = all.map((cross) => bySize.map(() => cross.at));
   if (own.every((list) => list.length === own[0]!.length))
     own[0]?.forEach((_, i) => rows.push(own.map((list) => list[i]!.at)));
-  const m = Math.floor(bySize.length / 2);
+  const m = middleOf(bySize.length);
   const marks = rows.map((at, i): ProposedMark => {
     const words = texts.filter((text) => distance(text.at, at[m]!) < 25).map((text) => text.text);
     const bust = words.some((word) => says('bustPoint', word));

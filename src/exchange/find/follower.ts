@@ -11,7 +11,7 @@ import {
   pathStart,
 } from '../../geometry/index.ts';
 import type { Motion, Path, Point } from '../../geometry/index.ts';
-import { REPEATS_MM } from '../../garment/index.ts';
+import { REPEATS_MM, middleOf } from '../../garment/index.ts';
 import { cutEdge } from './cut-edge.ts';
 import { sameTopology } from './topology.ts';
 import { languageOf, piecesSense } from './words/piece-sense.ts';
@@ -66,7 +66,7 @@ export function findFollowers(pieces: readonly ProposedPiece[]): ProposedFollowe
   return followers;
 }
 
-const middle = (list: readonly unknown[]): number => Math.floor(list.length / 2);
+const middle = (list: readonly unknown[]): number => middleOf(list.length);
 
 function roleOf(piece: ProposedPiece, language: Language | null): ProposedFollower['role'] | null {
   const says = sensesOf(piece, language);

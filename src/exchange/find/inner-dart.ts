@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import {
   cubicCount,
   distance,
@@ -37,7 +38,7 @@ export function openDarts(
   turns: readonly number[],
   lines: readonly ProposedLine[],
 ): OpenedDarts {
-  const m = Math.floor(runs.length / 2);
+  const m = middleOf(runs.length);
   const used = new Set<string>();
   let now = runs.map((own) => [...own]);
   for (const line of lines) {

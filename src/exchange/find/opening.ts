@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { movePoint, nearestPlace, pathEnd, pathStart, shareAtPlace } from '../../geometry/index.ts';
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { cutEdge } from './cut-edge.ts';
@@ -50,7 +51,7 @@ export function splitAtOpenings(
 
 /** The long edge of a facing follows the opening; a short one lies on the waist. */
 function isLengthwise(own: ProposedEdge, piece: ProposedPiece): boolean {
-  const m = Math.floor(own.lengths.length / 2);
+  const m = middleOf(own.lengths.length);
   return own.lengths[m]! > 0.75 * Math.max(...piece.edges.map((edge) => edge.lengths[m]!));
 }
 

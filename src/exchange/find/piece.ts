@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
 import { exchangeFinding } from '../words/words-table.ts';
 import {
@@ -247,7 +248,7 @@ function findDarts(edges: readonly ProposedEdge[]): ProposedPiece['darts'] {
   edges.forEach((first, i) => {
     const second = edges[(i + 1) % edges.length]!;
     if (first === second) return;
-    const m = Math.floor(first.lengths.length / 2);
+    const m = middleOf(first.lengths.length);
     const [a, b] = [first.lengths[m]!, second.lengths[m]!];
     const mouth = distance(pathStart(first.paths[m]!), pathEnd(second.paths[m]!));
     // The outline turns right by nearly half a turn at the dart's point.
@@ -277,7 +278,7 @@ function foldEdge(
 ): ProposedEdge | null {
   let best: { edge: ProposedEdge; score: number } | null = null;
   for (const edge of edges) {
-    const m = Math.floor(edge.paths.length / 2);
+    const m = middleOf(edge.paths.length);
     const path = edge.paths[m]!;
     if (kinds.has(edge.id) || !edge.paths.every((own) => pathIsStraight(own))) continue;
     const a = pathStart(path);
@@ -303,7 +304,7 @@ export function nameEdges(edges: readonly ProposedEdge[], box: Box): ProposedEdg
       const nth = edges.slice(0, i).filter((one) => one.kind === 'dart').length + 1;
       return { ...edge, name: legs.length > 1 ? `dart leg ${nth}` : 'dart leg' };
     }
-    const place = placeOf(edge.paths[Math.floor(edge.paths.length / 2)]!, box);
+    const place = placeOf(edge.paths[middleOf(edge.paths.length)]!, box);
     return { ...edge, place, name: `edge ${i + 1} (${place})` };
   });
 }

@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { pathEnd, pathStart } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { EdgeRef } from '../../garment/index.ts';
@@ -71,7 +72,7 @@ function joinsOver(piece: ProposedPiece, i: number, legs: ReadonlySet<string>): 
 }
 
 function makeEdge(piece: ProposedPiece, list: readonly ProposedEdge[], index: number): SewnEdge {
-  const m = Math.floor(piece.areas.length / 2);
+  const m = middleOf(piece.areas.length);
   const { edges } = piece;
   const first = list[0]!;
   const last = list.at(-1)!;

@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { pathIsStraightWithin } from '../../geometry/index.ts';
 import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
 import type { Evidence } from './proposal.ts';
@@ -36,7 +37,7 @@ interface Walked {
 
 function walk(chain: SeamChain): Walked {
   const sizes = chain.steps[0]!.edge.lengths.length;
-  const m = Math.floor(sizes / 2);
+  const m = middleOf(sizes);
   let along = 0;
   let rise = 0;
   let run = 0;

@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
 import { areLongEdges, endsApart } from './band-end.ts';
 import { wellBegun } from './begin.ts';
@@ -155,7 +156,7 @@ function rankOf({ a, b, fit }: Candidate): number {
 /** An upright edge of a piece cut as a mirrored pair. */
 function isCentre(edge: SewnEdge): boolean {
   const { piece, chord } = edge;
-  const m = Math.floor(edge.lengths.length / 2);
+  const m = middleOf(edge.lengths.length);
   return (
     piece.role !== 'pocket-bag' &&
     piece.role !== 'pocket' &&
@@ -173,7 +174,7 @@ function maybeOpening({ a, b }: Candidate): boolean {
   return (
     own === other &&
     own.edges.every(({ paths }) => {
-      const path = paths[Math.floor(paths.length / 2)]!;
+      const path = paths[middleOf(paths.length)]!;
       const [p, q] = [path[0]!, path.at(-1)!];
       const long = Math.hypot(q.x - p.x, q.y - p.y) || 1;
       return path.every(

@@ -11,7 +11,7 @@ import {
   cubicCount,
 } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
-import { sideOf, timesTurned } from '../../garment/index.ts';
+import { sideOf, timesTurned, pieceAt, middleOf } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import type { Placement } from '../write/sheet.ts';
 import type { Evidence, Proposal, ProposedEdge, ProposedPiece } from './proposal.ts';
@@ -33,11 +33,7 @@ export function wholeProposal(
           refs.reduce(
             (sum, ref) =>
               sum +
-              pathLength(
-                pattern.pieces
-                  .find((piece) => piece.id === ref.piece)!
-                  .edges.find((edge) => edge.id === ref.edge)!.path[k]!,
-              ),
+              pathLength(pieceAt(pattern, ref.piece)!.edges.find((edge) => edge.id === ref.edge)!.path[k]!),
             0,
           ),
         );
@@ -76,7 +72,7 @@ function asProposed(piece: NestedPiece, at: Point, evidence: Evidence): Proposed
   const edges = piece.edges.map((edge, i): ProposedEdge => {
     const next = piece.edges[(i + 1) % piece.edges.length]!;
     const before = piece.edges.at(i - 1)!;
-    const m = Math.floor(edge.path.length / 2);
+    const m = middleOf(edge.path.length);
     return {
       id: edge.id,
       name: edge.name,

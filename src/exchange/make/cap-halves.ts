@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { pathAt, pathEnd, pathStart } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import type { EdgeRef, Half } from '../../garment/index.ts';
@@ -67,7 +68,7 @@ function top(path: Path): number {
 
 /** Which half the cap begins with: by its notches (one in front, two behind: common practice), else as the armholes it is sewn to lie. */
 function halvesOf(piece: ProposedPiece, cap: ProposedEdge, proposal: Proposal): [Half, Half] | null {
-  const m = Math.floor(cap.paths.length / 2);
+  const m = middleOf(cap.paths.length);
   const at = crowns(cap)[m]!;
   const teeth = (count: number): number | undefined =>
     cap.notches.find((n) => n.count === count && Math.abs(n.at[m]! - at) * cap.lengths[m]! > SHOULDER_MM)?.at[

@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { pathEnd, pathStart } from '../../geometry/index.ts';
 import type { Path, Point } from '../../geometry/index.ts';
 import type { EdgeRole } from '../../garment/index.ts';
@@ -37,7 +38,7 @@ const ARM = new Set(['upper-arm', 'elbow', 'wrist']);
  * line drawn on the piece. `height`: how high a point of the middle size lies once the piece is upright, mm.
  */
 export function pieceLevels(piece: ProposedPiece, height: (point: Point) => number): PieceLevels {
-  const m = Math.floor(piece.areas.length / 2);
+  const m = middleOf(piece.areas.length);
   const drawn = piece.lines
     .filter((line) => line.kind === 'level' && line.level !== undefined)
     .map((line): Drawn => ({

@@ -1,3 +1,4 @@
+import { middleOf } from '../../garment/index.ts';
 import { pathLength } from '../../geometry/index.ts';
 import type { EdgeRef, NestedPiece, Seam } from '../../garment/index.ts';
 
@@ -26,7 +27,7 @@ function walked(
   for (const ref of chain) {
     const edge = pieces.get(ref.piece)?.edges.find((one) => one.id === ref.edge);
     if (!edge) continue;
-    const m = Math.floor(edge.path.length / 2);
+    const m = middleOf(edge.path.length);
     const long = pathLength(edge.path[m]!);
     const twice = chain.filter((other) => other.piece === ref.piece && other.edge === ref.edge).length > 1;
     for (const notch of twice ? [] : edge.notches) {

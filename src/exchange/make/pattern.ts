@@ -1,6 +1,6 @@
 import { exchangeFinding } from '../words/words-table.ts';
 import type { Motion } from '../../geometry/index.ts';
-import { garmentKind, readPattern } from '../../garment/index.ts';
+import { garmentKind, readPattern, pieceAt, middleOf } from '../../garment/index.ts';
 import type {
   Band,
   EdgeRef,
@@ -267,9 +267,7 @@ function seamsOf(
 function chainLengths(refs: readonly EdgeRef[], proposal: Proposal): number[] {
   return proposal.sizes.map((_, k) =>
     refs.reduce((sum, ref) => {
-      const edge = proposal.pieces
-        .find((piece) => piece.id === ref.piece)
-        ?.edges.find((one) => one.id === ref.edge);
+      const edge = pieceAt(proposal, ref.piece)?.edges.find((one) => one.id === ref.edge);
       return sum + (edge?.lengths[k] ?? 0);
     }, 0),
   );
@@ -315,10 +313,10 @@ const ceil = (v: number, per: number): number => Math.ceil(v * per) / per;
 function isUpright(seam: ProposedSeam, proposal: Proposal): boolean {
   if (seam.a.length !== 1 || seam.b.length !== 1) return false;
   return [seam.a[0]!, seam.b[0]!].every((ref) => {
-    const piece = proposal.pieces.find((one) => one.id === ref.piece)!;
+    const piece = pieceAt(proposal, ref.piece)!;
     const edge = piece.edges.find((one) => one.id === ref.edge)!;
     if (edge.kind === 'dart') return false;
-    const path = edge.paths[Math.floor(edge.paths.length / 2)]!;
+    const path = edge.paths[middleOf(edge.paths.length)]!;
     const dx = path.at(-1)!.x - path[0]!.x;
     const dy = path.at(-1)!.y - path[0]!.y;
     const along = dx * piece.grain.direction.x + dy * piece.grain.direction.y;

@@ -1,7 +1,7 @@
 import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } from '../../geometry/index.ts';
 import type { Motion, Path } from '../../geometry/index.ts';
-import { wornFromCut } from '../../garment/index.ts';
+import { wornFromCut, middleOf } from '../../garment/index.ts';
 import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
 import { inDoubt } from '../find/doubt.ts';
 import type { ProposedEdge, ProposedPiece } from '../find/proposal.ts';
@@ -71,7 +71,7 @@ export function makePiece(
     const kind = kindOf(edge.id, edge.kind);
     return kind === 'fold' || kind === 'dart' ? 0 : (edge.inside ?? corrections.included ?? 0);
   };
-  const m = Math.floor(motions.length / 2);
+  const m = middleOf(motions.length);
   const levels = pieceLevels(
     proposed,
     (point) => motions[m]!.reduce((p, motion) => movePoint(p, motion), point).y,
@@ -207,7 +207,7 @@ const BUST_MM = 25;
 function bustPointOf({ half, marks, lines }: ProposedPiece): ProposedPiece['marks'] {
   const line = lines.find((one) => one.kind === 'level' && one.level === 'bust');
   if (half !== 'front' || !line || marks.some((mark) => mark.kind === 'bust-point')) return marks;
-  const m = Math.floor(line.paths.length / 2);
+  const m = middleOf(line.paths.length);
   const off = (mark: ProposedPiece['marks'][number]): number =>
     mark.kind === 'dot' ? nearestPlace(line.paths[m]!, mark.at[m]!).distance : Infinity;
   const nearest = marks.toSorted((a, b) => off(a) - off(b))[0];

@@ -1,5 +1,5 @@
 import { pathLength } from '../../geometry/index.ts';
-import { edgeAt, halfOf, middleOf } from '../../garment/index.ts';
+import { edgeAt, halfOf, middleOf, pieceAt } from '../../garment/index.ts';
 import type { EdgeRef, NestedPiece, Seam } from '../../garment/index.ts';
 
 /** Another beginning must bring the notches nearer to what they mark by more than this in all, mm. */
@@ -79,7 +79,7 @@ function cornersOf(garment: Pieces, chain: readonly EdgeRef[], long: number): Co
   let at = 0;
   return chain.map((ref, i) => {
     const before = chain[(i + chain.length - 1) % chain.length]!;
-    const piece = garment.pieces.find((one) => one.id === ref.piece);
+    const piece = pieceAt(garment, ref.piece);
     const corner = {
       at: (at / Math.max(1e-9, whole)) * long,
       centreBack:

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { readLength, renderPhrase, say, TELL_CM, TELL_IN, writeLength, type LengthUnit } from '../index.ts';
+import { readLength, renderPhrase, TELL_CM, TELL_IN, writeLength, type LengthUnit } from '../index.ts';
 
 const mm = (text: string, unit: LengthUnit = 'in', signed = false): number => {
   const read = readLength(text, unit, { signed });
@@ -120,14 +120,6 @@ describe('writing a length', () => {
     expect(writeLength(1028.7, 'mm')).toBe('1029 mm');
     expect(writeLength(1028.7, 'cm')).toBe('102.9 cm');
     expect(writeLength(-0.2, 'mm')).toBe('0 mm');
-  });
-
-  it('says both systems in one phrase', () => {
-    expect(say(38.1)).toBe('38 mm (1 1/2 in)');
-    expect(say(3.175)).toBe('3.2 mm (1/8 in)');
-    expect(say(0.5)).toBe('0.5 mm (under 1/16 in)');
-    expect(say(0)).toBe('0 mm (0 in)');
-    expect(say(-12.7)).toBe('-13 mm (-1/2 in)');
   });
 
   it('is read back within half of what it rounds to', () => {

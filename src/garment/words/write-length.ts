@@ -44,14 +44,3 @@ export function writeLength(mm: number, style: LengthStyle): string {
   if (style === 'cm') return `${plain(Math.round(mm) / 10)} cm`;
   return `${inchFraction(mm, style.in)} in`;
 }
-
-/**
- * A length in both systems in one phrase, for findings: `38 mm (1 1/2 in)`. Under 10 mm it keeps one decimal,
- * and what is smaller than half a sixteenth of an inch is called so.
- */
-export function say(mm: number): string {
-  const metric = Math.abs(mm) < 9.95 ? plain(Math.round(mm * 10) / 10) : Math.round(mm);
-  const inches = inchFraction(mm, 16);
-  if (inches === '0' && metric !== 0) return `${metric} mm (under 1/16 in)`;
-  return `${metric} mm (${inches} in)`;
-}

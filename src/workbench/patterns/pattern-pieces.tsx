@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { middleSize } from '../../garment/index.ts';
+import { middleSize, pieceAt } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
 import { PieceFigure } from '../drawing/piece-figure.tsx';
 import { EdgePicker } from './edge-picker.tsx';
@@ -22,10 +22,7 @@ export function PatternPieces({
   const [edge, setEdge] = useState<string | null>(null);
   const [joining, setJoining] = useState<{ piece: string; edge: string } | null>(null);
   const mid = middleSize(pattern);
-  const piece = useMemo(
-    () => pattern.pieces.find((p) => p.id === chosen) ?? pattern.pieces[0]!,
-    [pattern, chosen],
-  );
+  const piece = useMemo(() => pieceAt(pattern, chosen) ?? pattern.pieces[0]!, [pattern, chosen]);
   const choose = (p: NestedPiece): void => {
     setChosen(p.id);
     setEdge(null);

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { levelName } from '../../garment/index.ts';
+import { levelName, pieceAt } from '../../garment/index.ts';
 import type { DrawnPiece } from '../../garment/index.ts';
 import { distance, lengthAtPlace, pathLength, type Point } from '../../geometry/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -61,10 +61,7 @@ export function MeasurePanel({ bench, tape, piece, onClear, onChoose }: Props) {
                   <br />
                   <small>
                     {g.parts
-                      .map(
-                        (p) =>
-                          `${p.times} × ${made.garment.pieces.find((x) => x.id === p.piece)?.name ?? p.piece}`,
-                      )
+                      .map((p) => `${p.times} × ${pieceAt(made.garment, p.piece)?.name ?? p.piece}`)
                       .join(' + ')}
                   </small>
                 </th>

@@ -1,4 +1,4 @@
-import { sideOf } from '../../garment/index.ts';
+import { sideOf, pieceAt } from '../../garment/index.ts';
 import type { DrawnPiece, Edge, EdgeRef, Garment } from '../../garment/index.ts';
 import {
   movePoint,
@@ -95,7 +95,7 @@ function onward(garment: Garment, leg: RunLeg): { leg: RunLeg; join: RunJoin } |
   const crossing = edges.at((i + (leg.forward ? 1 : -1)) % edges.length)!;
   if (crossing.kind === 'fold') return undefined;
   const found = met(garment, leg.piece.id, crossing.id, leg.forward);
-  const piece = found && garment.pieces.find((p) => p.id === found.ref.piece);
+  const piece = found && pieceAt(garment, found.ref.piece);
   const m = piece?.edges.findIndex((e) => e.id === found?.ref.edge) ?? -1;
   if (!found || !piece || m < 0) return undefined;
   const own = ends(wayPath(crossing, leg.forward));

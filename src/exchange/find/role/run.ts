@@ -1,3 +1,4 @@
+import { middleOf } from '../../../garment/index.ts';
 import { pathFlatten } from '../../../geometry/index.ts';
 import type { Point } from '../../../geometry/index.ts';
 import type { ProposedEdge, ProposedPiece } from '../proposal.ts';
@@ -65,7 +66,7 @@ export function runPieces(pieces: readonly ProposedPiece[]): RunPiece[] {
 }
 
 function withRuns(piece: ProposedPiece, lists: readonly (readonly ProposedEdge[])[]): RunPiece {
-  const m = Math.floor(piece.areas.length / 2);
+  const m = middleOf(piece.areas.length);
   const upright = frame(piece.grain.direction);
   const drawn = new Map(
     piece.edges.map((edge) => [edge, pathFlatten(edge.paths[m]!, LOOK_MM).map(upright)] as const),
