@@ -26,18 +26,15 @@ const UNIT_WORDS: Readonly<Record<string, LengthUnit>> = {
   '’’': 'in',
   '′′': 'in',
   in: 'in',
-  'in.': 'in',
   ins: 'in',
   inch: 'in',
   inches: 'in',
   cm: 'cm',
-  'cm.': 'cm',
   centimetre: 'cm',
   centimetres: 'cm',
   centimeter: 'cm',
   centimeters: 'cm',
   mm: 'mm',
-  'mm.': 'mm',
   millimetre: 'mm',
   millimetres: 'mm',
   millimeter: 'mm',
@@ -51,11 +48,9 @@ const UNIT_WORDS: Readonly<Record<string, LengthUnit>> = {
   '′': 'ft',
   '’': 'ft',
   ft: 'ft',
-  'ft.': 'ft',
   foot: 'ft',
   feet: 'ft',
   yd: 'yd',
-  'yd.': 'yd',
   yds: 'yd',
   yard: 'yd',
   yards: 'yd',
@@ -152,7 +147,8 @@ const clean = (mm: number): number => Math.round(mm * 1e6) / 1e6;
 function partUnit(text: string): { amount: string; unit: LengthUnit | null; word: string } {
   const m = /^(.*?)\s*([a-z]+\.?|["″”“]|'{1,2}|’{1,2}|′{1,2})$/i.exec(text);
   if (m === null) return { amount: text, unit: null, word: '' };
-  const word = m[2]!.toLowerCase();
+  // As a short form it may end with its full stop.
+  const word = m[2]!.toLowerCase().replace(/\.$/, '');
   return { amount: m[1]!.trim(), unit: Object.hasOwn(UNIT_WORDS, word) ? UNIT_WORDS[word]! : null, word };
 }
 

@@ -18,6 +18,7 @@ export interface MeasuresTable {
 
 const UNIT_COLUMN: Readonly<Record<string, LengthUnit>> = {
   in: 'in',
+  ins: 'in',
   inch: 'in',
   inches: 'in',
   '"': 'in',
@@ -99,7 +100,7 @@ export function readUnit(
   fallback: LengthUnit | null,
   problems: Problems,
 ): LengthUnit | null {
-  const word = cell?.text.toLowerCase() ?? '';
+  const word = cell?.text.toLowerCase().replace(/\.$/, '') ?? '';
   if (word === '' && fallback !== null) return fallback;
   if (Object.hasOwn(UNIT_COLUMN, word)) return UNIT_COLUMN[word]!;
   const at = cell ?? { text: '', row: row[0]!.row, column };

@@ -57,4 +57,13 @@ describe('a table as it stands on an envelope', () => {
     );
     expect(readPlainTable('Size;8;10\nBust (cm);80;84').body['bust-girth']).toEqual([800, 840]);
   });
+
+  it('reads a unit written with its full stop, beside the name, in its column and after the figure', () => {
+    const bust = (text: string) => readPlainTable(text).body['bust-girth'];
+    expect(bust('Size;8;10\nBust (cm.);80;84')).toEqual([800, 840]);
+    expect(bust('Size;8;10\nBust, in.;34;36')).toEqual([863.6, 914.4]);
+    expect(bust('Size;unit;8;10\nBust;in.;34;36')).toEqual([863.6, 914.4]);
+    expect(bust('Size;unit;8;10\nBust;Ins.;34 ins.;36 in.')).toEqual([863.6, 914.4]);
+    expect(() => bust('Size;unit;8;10\nBust;ells.;34;36')).toThrow('row 2, column 2 (unit)');
+  });
 });

@@ -4,8 +4,8 @@ import { readTable, type Cell, type Row } from './csv.ts';
 
 /** Words that say a row is of the finished garment; what is left of the name is the level. */
 const FINISHED = /\b(finished|garment|of the garment)\b/gi;
-/** A unit said in a row's own name: `Bust (cm)`, `Hip, in`. */
-const OWN_UNIT = /[\s,(]+(in|inch|inches|cm|mm)\)?\s*$/i;
+/** A unit said in a row's own name: `Bust (cm)`, `Hip, in.`. */
+const OWN_UNIT = /[\s,(]+(in|ins|inch|inches|cm|mm)\.?\)?\s*$/i;
 
 /** A cell that is not in the table, standing where its row's name stands, so that what is wrong with it is told there. */
 const beside = (name: Cell, text: string): Cell => ({ ...name, text });
