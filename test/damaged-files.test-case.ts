@@ -46,6 +46,19 @@ const multiplying = (): Uint8Array =>
     '0,SECTION,2,BLOCKS,0,BLOCK,2,A,10,0,20,0,0,LINE,8,0,10,0,20,0,11,9,21,9,0,ENDBLK,0,ENDSEC,0,SECTION,2,ENTITIES,0,INSERT,8,0,2,A,10,0,20,0,70,3000,71,3000,44,10,45,10,0,ENDSEC,0,EOF',
   );
 
+/** Four blocks of a hundred inserts of the next, down to one line: a hundred million lines. */
+const blocksInBlocks = (): Uint8Array => {
+  const insert = (of: string): string => `0,INSERT,8,0,2,${of},10,0,20,0`;
+  const one = (name: string, inside: string): string => `0,BLOCK,2,${name},10,0,20,0,${inside},0,ENDBLK`;
+  const blocks = ['B', 'C', 'D', 'E'].map((next, i) =>
+    one('ABCD'[i]!, Array<string>(100).fill(insert(next)).join(',')),
+  );
+  const last = one('E', '0,LINE,8,0,10,0,20,0,11,9,21,9');
+  return dxf(
+    `0,SECTION,2,BLOCKS,${blocks.join(',')},${last},0,ENDSEC,0,SECTION,2,ENTITIES,${insert('A')},0,ENDSEC,0,EOF`,
+  );
+};
+
 const WRITTEN = fixture('sheet-cairo.svg');
 const TILED = fixture('tiles-edge.pdf');
 const stopped = AbortSignal.abort();
@@ -256,6 +269,7 @@ export const DAMAGED: readonly Damaged[] = [
     finds: 'units-assumed',
     bytes: bent(plainDxf(), '$INSUNITS\n70\n4', '$INSUNITS\n70\n99'),
   },
+  { name: 'blocks-in-blocks.dxf', says: 'more than 400000 lines', bytes: blocksInBlocks() },
   { name: 'multiplying.dxf', says: 'Its blocks hold too many points', bytes: multiplying() },
   // Other things that come by the same door
   { name: 'empty.pdf', says: 'is empty', bytes: bytes('') },

@@ -12,7 +12,7 @@ import {
 } from '../src/exchange/index.ts';
 import { renderPhrase, TELL_BOTH, ToldError } from '../src/garment/index.ts';
 import { DAMAGED, type Damaged } from './damaged-files.test-case.ts';
-import { expectAllSaid, namesIn, phrasesIn } from './second-language.test-case.ts';
+import { accented, bareIn, expectAllSaid, namesIn, phrasesIn } from './second-language.test-case.ts';
 
 /** What the reader says of it: the one sentence it is refused with, or all that it found to say. */
 async function saidOf({ name, bytes, options }: Damaged) {
@@ -68,6 +68,7 @@ describe('what is said of a file of no use', () => {
           exists: async () => false,
           out: () => undefined,
           err: (text) => (err += text),
+          letters: accented('cm').letters,
           today: () => '2026-03-01',
           now: () => 0,
         },
@@ -75,6 +76,10 @@ describe('what is said of a file of no use', () => {
       if ('finds' in one) continue;
       expect([name, code, wrote]).toEqual([name, EXIT.input, []]);
       expect(err).toContain(name);
+      // As the file, the person and the examples have it; all else is the program's own.
+      const quoted = [name, options?.scaleBy ?? '', ...EXAMPLES, 'html', 'two', 'three'];
+      const own = quoted.filter(Boolean).reduce((text, one) => text.replaceAll(one, ''), err);
+      expect([name, bareIn(own, 'cm')]).toEqual([name, []]);
       expect(err).not.toMatch(/\bat .*:\d+:\d+|Error:|Exception/);
     }
   });

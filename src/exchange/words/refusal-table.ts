@@ -83,6 +83,8 @@ export const REFUSAL_WORDS = {
     blocks
       ? t`its blocks hold too many points to read; that is more than any pattern needs.`
       : t`the file has too many points to read; that is more than any pattern needs.`,
+  'dxf-lines': ({ most }: { most: number }) =>
+    t`the file has more than ${most} lines; that is more than any pattern needs.`,
   'dxf-far': () => t`a coordinate is too large to be a pattern. ${OTHER_DXF}`,
   'dxf-no-section': () => t`no section was found: is this a DXF file? ${OTHER_DXF}`,
   'dxf-no-line': () => t`no line was found in the file. Bring in the one that the pieces are drawn in.`,

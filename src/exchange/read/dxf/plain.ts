@@ -4,6 +4,7 @@ import { exchangeFinding } from '../../words/words-table.ts';
 import { boxAround, pointsBox, polylinePath, type Point } from '../../../geometry/index.ts';
 import type { Finding } from '../../../garment/index.ts';
 import { affineAfter, affinePoint, affineScale, type Affine } from '../../drawing/affine.ts';
+import { READ_LIMITS } from '../../drawing/budget.ts';
 import type { DrawnText, Drawing, Stroke } from '../../drawing/drawing.ts';
 import type { DxfFile, Entity } from './entities.ts';
 import { DXF_BOUNDS, DxfError } from './pairs.ts';
@@ -37,6 +38,8 @@ export function plainDrawing(file: DxfFile, name: string): Drawing {
       // What lies on layer 0 of a block takes the layer of the insert.
       const on = one.layer === '0' && layer !== null ? layer : one.layer;
       if (one.kind === 'line') {
+        if (strokes.length >= READ_LIMITS.strokes)
+          throw new DxfError(NO['dxf-lines']({ most: READ_LIMITS.strokes }));
         const moved = one.points.map((point) => affinePoint(at, point));
         strokes.push({
           page: 0,
