@@ -21,7 +21,7 @@ import { PAPER_WORDS } from '../src/paper/index.ts';
 import { writeSvg } from '../src/exchange/index.ts';
 import { sample, SAMPLES } from '../src/samples/index.ts';
 import { files, MISTYPED } from './mistyped.ts';
-import { accented, bareIn } from './second-language.test-case.ts';
+import { accented, bareIn, expectAllSaid, namesIn } from './second-language.test-case.ts';
 
 const TABLES: Readonly<Record<string, object>> = {
   USAGE_WORDS,
@@ -72,7 +72,7 @@ const TYPED = [
   ...[...SAMPLES, ...OBSERVABLES].map(({ id }) => id),
   ...LEVELS.map(({ level }) => level),
   ...[CLOTHS, FOLDS, NAPS, PIECE_ROLES, EDGE_ROLES, PIECE_HALVES, MEASURE_IDS].flat(),
-  'pintrue help VERB name=value mm cm in m yd a4 letter roll-WIDTH WIDTHxHEIGHT both whole part',
+  'pintrue help VERB units name=value mm cm in m yd a4 letter roll-WIDTH WIDTHxHEIGHT both whole part',
   'LINE WHERE DIRECTION AMOUNT SECOND front back all left right',
   'low high forward back tight loose gapes folds drags VALUE body finished params a b dxf svg pdf json measure value unit kind side',
 ];
@@ -174,6 +174,21 @@ describe('what a command tells', () => {
       const bare = bareIn(`${said.out}\n${said.err.replace(/^(\S+) \[[a-z-]+\]/gm, '$1')}`, unit);
       expect([...new Set(bare.filter((word) => !known.has(word.toLowerCase())))], said.out).toEqual([]);
     }
+  });
+});
+
+describe('what help says', () => {
+  it.each(['', ...VERBS.map(({ name }) => name)])('of pintrue help %s is said whole', async (name) => {
+    const verbs = VERBS.filter((verb) => name === '' || verb.name === name);
+    const phrases = verbs.flatMap(({ about, explain }) => [about, ...Object.values(explain)]);
+    expectAllSaid(phrases, 0);
+    const names = phrases.flatMap(namesIn);
+    // What is typed is short: no sentence hides behind a name.
+    expect(names.filter((one) => one.split(' ').length > 7)).toEqual([]);
+    const { out, code } = await obeyed(`help ${name}`.trim(), accented('cm').letters);
+    expect(code).toBe(EXIT.fine);
+    const known = new Set(wordsOf([...TYPED, ...names]));
+    expect(bareIn(out, 'cm').filter((word) => !known.has(word.toLowerCase()))).toEqual([]);
   });
 });
 

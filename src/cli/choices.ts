@@ -1,4 +1,13 @@
-import { DEFAULT_CHOICES, type Body, type Fabric, type Pattern, type PlanChoices } from '../garment/index.ts';
+import {
+  t,
+  called,
+  type Phrase,
+  DEFAULT_CHOICES,
+  type Body,
+  type Fabric,
+  type Pattern,
+  type PlanChoices,
+} from '../garment/index.ts';
 import type { Wishes } from '../desk/index.ts';
 import {
   choiceOption,
@@ -31,26 +40,24 @@ export const CHOICE_OPTIONS: OptionConfig = {
 };
 
 /** What `--nightwear` is for. */
-export const NIGHTWEAR_WORDS =
-  'yes or no: whether a child will sleep or lounge in it (its caution is given until this is said)';
+export const NIGHTWEAR_WORDS = t`${called('yes')} or ${called('no')}: whether a child will sleep or lounge in it (its caution is given until this is said)`;
 
-export const CHOICE_WORDS: Readonly<Record<string, string>> = {
-  ease: 'LEVEL=LENGTH  ease wanted all round, e.g. waist=1in (again for each level)',
-  size: 'LEVEL=SIZE  cut this level at this size; base=SIZE for neck, shoulder and armhole',
-  front: 'LEVEL=SHARE  share of the change that goes to the front, e.g. waist=60%',
-  still: 'SEAM  a seam that may not be moved (again for each)',
-  category: 'close, fitted, semi-fitted, loose or very-loose',
-  between:
-    'smaller, larger or nearest: what to take between two sizes everywhere (not said: the smaller at neck, shoulder, armhole and bust, the nearest at waist and hip, the larger of a child’s heights)',
-  method: 'whole (default): whole sizes, the rest spread; part: fractions of a size',
-  'upper-bust': 'chart-difference (default), straight (read as the chart’s bust), two-inches or off',
-  fabric: 'woven or knit; as the pattern asks when not said',
-  stretch: 'how far a knit stretches, e.g. 50%',
-  useful: 'share of the stretch that may be used in wear, at most 50%',
+export const CHOICE_WORDS: Readonly<Record<string, Phrase>> = {
+  ease: t`${called('LEVEL=LENGTH')}  ease wanted all round, e.g. ${called('waist=1in')} (again for each level)`,
+  size: t`${called('LEVEL=SIZE')}  cut this level at this size; ${called('base=SIZE')} for neck, shoulder and armhole`,
+  front: t`${called('LEVEL=SHARE')}  share of the change that goes to the front, e.g. ${called('waist=60%')}`,
+  still: t`${called('SEAM')}  a seam that may not be moved (again for each)`,
+  category: t`${called('close')}, ${called('fitted')}, ${called('semi-fitted')}, ${called('loose')} or ${called('very-loose')}`,
+  between: t`${called('smaller')}, ${called('larger')} or ${called('nearest')}: what to take between two sizes everywhere (not said: the smaller at neck, shoulder, armhole and bust, the nearest at waist and hip, the larger of a child’s heights)`,
+  method: t`${called('whole')} (default): whole sizes, the rest spread; ${called('part')}: fractions of a size`,
+  'upper-bust': t`${called('chart-difference')} (default), ${called('straight')} (read as the chart’s bust), ${called('two-inches')} or ${called('off')}`,
+  fabric: t`${called('woven')} or ${called('knit')}; as the pattern asks when not said`,
+  stretch: t`how far a knit stretches, e.g. ${called('50%')}`,
+  useful: t`share of the stretch that may be used in wear, at most ${called('50%')}`,
   nightwear: NIGHTWEAR_WORDS,
-  wearer: 'woman, man or child, for a table of measurements',
-  waist: 'natural or iso: which waist was taped, and is meant by the chart, where they do not say',
-  'table-unit': 'in or cm: of the rows of a size table that do not say their own',
+  wearer: t`${called('woman')}, ${called('man')} or ${called('child')}, for a table of measurements`,
+  waist: t`${called('natural')} or ${called('iso')}: which waist was taped, and is meant by the chart, where they do not say`,
+  'table-unit': t`${called('in')} or ${called('cm')}: of the rows of a size table that do not say their own`,
 };
 
 function share(word: string, where: string): number {

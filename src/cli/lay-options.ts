@@ -1,4 +1,4 @@
-import { NAPS, type LaySettings } from '../garment/index.ts';
+import { t, called, type Phrase, NAPS, type LaySettings } from '../garment/index.ts';
 import type { LayOptions } from '../layout/index.ts';
 import type { Io } from './io.ts';
 import { choiceOption, lengthOption, numberOption } from './option.ts';
@@ -16,15 +16,15 @@ export const LAY_OPTIONS: OptionConfig = {
   seed: { type: 'string' },
 };
 
-export const LAY_WORDS: Readonly<Record<string, string>> = {
-  nap: 'one-way, two-way, or free (cloth without grain); as the fitting keeps it, else one-way',
-  gap: 'least distance between pieces; as the fitting keeps it, else 3mm',
-  selvage: 'kept clear along each selvage; as the fitting keeps it, else 1/2in',
-  'repeat-along': 'stripes or checks: the repeat along the cloth',
-  'repeat-across': 'stripes or checks: the repeat across the cloth',
-  seconds: 'how long to search',
-  sweeps: 'instead of seconds: how many rounds, the same lay on every machine',
-  seed: 'another number gives another search',
+export const LAY_WORDS: Readonly<Record<string, Phrase>> = {
+  nap: t`${called('one-way')}, ${called('two-way')}, or ${called('free')} (cloth without grain); as the fitting keeps it, else ${called('one-way')}`,
+  gap: t`least distance between pieces; as the fitting keeps it, else ${called('3mm')}`,
+  selvage: t`kept clear along each selvage; as the fitting keeps it, else ${called('1/2in')}`,
+  'repeat-along': t`stripes or checks: the repeat along the cloth`,
+  'repeat-across': t`stripes or checks: the repeat across the cloth`,
+  seconds: t`how long to search`,
+  sweeps: t`instead of seconds: how many rounds, the same lay on every machine`,
+  seed: t`another number gives another search`,
 };
 
 export interface LaySaid {

@@ -81,10 +81,10 @@ function report(answer: Answer, options: Options, io: Io): number {
   return answer.findings.some((f) => f.severity === 'error') ? EXIT.error : EXIT.fine;
 }
 
-function help(name: string | undefined, io: Io): number {
+function help(name: string | undefined, io: Io, tell: Tell): number {
   const verb = VERBS.find((v) => v.name === name);
   if (name !== undefined && verb === undefined) throw unknownVerb(name);
-  io.out(`${verb === undefined ? helpAll() : helpVerb(verb)}\n`);
+  io.out(`${verb === undefined ? helpAll(tell) : helpVerb(verb, tell)}\n`);
   return EXIT.fine;
 }
 
@@ -98,11 +98,12 @@ function unknownVerb(name: string): UsageError {
 
 async function obey(argv: readonly string[], io: Io, tell: Call['tell']): Promise<number> {
   const [name, ...rest] = argv;
-  if (name === undefined || name === 'help' || name === '--help' || name === '-h') return help(rest[0], io);
+  if (name === undefined || name === 'help' || name === '--help' || name === '-h')
+    return help(rest[0], io, tell());
   const verb = VERBS.find((v) => v.name === name);
   if (verb === undefined) throw unknownVerb(name);
   const { words, options } = parse(verb, rest);
-  if (options['help'] === true) return help(name, io);
+  if (options['help'] === true) return help(name, io, tell());
   choiceOption(options, 'units', UNITS);
   return report(await verb.run({ words, options, io, tell, pipeline: createPipeline() }), options, io);
 }

@@ -7,6 +7,7 @@ import {
   type Body,
   type Finding,
   type FindingValues,
+  type Phrase,
   type Tell,
 } from '../garment/index.ts';
 import type { Pipeline } from '../pipeline/index.ts';
@@ -45,10 +46,10 @@ export interface Verb {
   readonly name: string;
   /** After `pintrue`, one form a line. */
   readonly usage: readonly string[];
-  readonly about: string;
+  readonly about: Phrase;
   readonly options: OptionConfig;
   /** What each option does, by name, for `help VERB`. */
-  readonly explain: Readonly<Record<string, string>>;
+  readonly explain: Readonly<Record<string, Phrase>>;
   readonly run: (call: Call) => Promise<Answer>;
 }
 

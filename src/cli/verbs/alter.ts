@@ -191,12 +191,12 @@ export const alter: Verb = {
     'alter FITTING.json ALTERATION name=amount … [--out FITTING.json]',
     'alter FITTING.json --remove STEP [--out FITTING.json]',
   ],
-  about: 'list the alterations or what was done, make one on the whole garment, or take one back',
+  about: t`list the alterations or what was done, make one on the whole garment, or take one back`,
   options: { out: { type: 'string' }, remove: { type: 'string' }, note: { type: 'string' } },
   explain: {
-    out: 'the fitting to write (may be the same file); without it the change is only shown',
-    remove: 'STEP  the step to take back',
-    note: 'anything to keep with the step',
+    out: t`the fitting to write (may be the same file); without it the change is only shown`,
+    remove: t`${called('STEP')}  the step to take back`,
+    note: t`anything to keep with the step`,
   },
   run: async (call) => {
     const [first, second, ...amounts] = call.words;

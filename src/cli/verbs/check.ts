@@ -41,7 +41,7 @@ function checkPattern(pattern: Pattern): Answer {
 export const check: Verb = {
   name: 'check',
   usage: ['check FITTING.json', 'check PATTERN.json'],
-  about: 'walk every seam, measure every girth, look at every outline',
+  about: t`walk every seam, measure every girth, look at every outline`,
   options: {},
   explain: {},
   run: async ({ words, io, pipeline }) => {

@@ -119,7 +119,7 @@ const marking = ({ notches, centres, marks }: CuttingLine): Phrase[] =>
 export const cloth: Verb = {
   name: 'cloth',
   usage: ['cloth FITTING.json [--width 1400mm …] [--width lining=1500mm]'],
-  about: 'what to buy of each cloth at each width, notions, and the cutting list',
+  about: t`what to buy of each cloth at each width, notions, and the cutting list`,
   options: {
     width: { type: 'string', multiple: true },
     fold: { type: 'string', multiple: true },
@@ -129,13 +129,13 @@ export const cloth: Verb = {
     ...LAY_OPTIONS,
   },
   explain: {
-    width: 'a width, or CLOTH=WIDTH (again for each); as the fitting keeps it, else 45, 54 and 60 in',
-    fold: 'a way to fold (again for each); as the fitting keeps it, else the shorter of lengthwise and none',
-    shrink: 'share lost lengthwise in washing, from a test square, e.g. 5%',
-    price: '12.50/m or 9/yd',
-    elastic: 'NAME=LENGTH  a casing that holds elastic, and its finished length (again for each)',
+    width: t`a width, or ${called('CLOTH=WIDTH')} (again for each); as the fitting keeps it, else 45, 54 and 60 in`,
+    fold: t`a way to fold (again for each); as the fitting keeps it, else the shorter of lengthwise and none`,
+    shrink: t`share lost lengthwise in washing, from a test square, e.g. ${called('5%')}`,
+    price: t`${called('12.50/m')} or ${called('9/yd')}`,
+    elastic: t`${called('NAME=LENGTH')}  a casing that holds elastic, and its finished length (again for each)`,
     ...LAY_WORDS,
-    seconds: `how long to search for each cloth, width and fold, ${SECONDS} when not said`,
+    seconds: t`how long to search for each cloth, width and fold, ${SECONDS} when not said`,
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;

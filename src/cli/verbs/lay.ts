@@ -251,7 +251,7 @@ export const lay: Verb = {
   usage: [
     'lay FITTING.json [--width 1400mm] [--cloth shell] [--fold none|lengthwise|crosswise] --out LAY.svg',
   ],
-  about: 'lay the pieces on cloth: a picture with measurements, proven free of overlaps',
+  about: t`lay the pieces on cloth: a picture with measurements, proven free of overlaps`,
   options: {
     width: { type: 'string' },
     out: { type: 'string' },
@@ -261,14 +261,13 @@ export const lay: Verb = {
     ...LAY_OPTIONS,
   },
   explain: {
-    width:
-      'how wide the cloth is, selvage to selvage, with its unit; as the fitting keeps it, else 1400mm or 54in',
-    out: 'the lay to write, true to scale: LAY.svg with measurements, or LAY.dxf with lines by layer for a plotter or cutter',
-    cloth: 'shell (default), lining, interfacing or contrast',
-    fold: 'none, lengthwise, crosswise, partial or double; as the fitting keeps it, else shell and lining lengthwise, the others none',
-    projector: 'FILE.svg  a sheet for a projector, and beside it FILE-calibrate.svg',
+    width: t`how wide the cloth is, selvage to selvage, with its unit; as the fitting keeps it, else ${called('1400mm')} or ${called('54in')}`,
+    out: t`the lay to write, true to scale: ${called('LAY.svg')} with measurements, or ${called('LAY.dxf')} with lines by layer for a plotter or cutter`,
+    cloth: t`${called('shell')} (default), ${called('lining')}, ${called('interfacing')} or ${called('contrast')}`,
+    fold: t`${called('none')}, ${called('lengthwise')}, ${called('crosswise')}, ${called('partial')} or ${called('double')}; as the fitting keeps it, else shell and lining lengthwise, the others none`,
+    projector: t`${called('FILE.svg')}  a sheet for a projector, and beside it ${called('FILE-calibrate.svg')}`,
     ...LAY_WORDS,
-    seconds: `how long to search, ${SECONDS} when not said`,
+    seconds: t`how long to search, ${SECONDS} when not said`,
   },
   run,
 };

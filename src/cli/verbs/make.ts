@@ -1,5 +1,5 @@
 import { plausible } from '../../fit/index.ts';
-import { readBody, t, writeFitting, type Body } from '../../garment/index.ts';
+import { called, readBody, t, writeFitting, type Body } from '../../garment/index.ts';
 import { readPaper } from '../../paper/index.ts';
 import { newFitting } from '../../pipeline/index.ts';
 import {
@@ -27,7 +27,7 @@ function dated(body: Body, today: string): Body {
 export const make: Verb = {
   name: 'make',
   usage: ['make --body FILE --pattern FILE --out FITTING.json'],
-  about: 'begin a fitting: plan it, draw the pieces, true the seams, check, and write the document',
+  about: t`begin a fitting: plan it, draw the pieces, true the seams, check, and write the document`,
   options: {
     body: { type: 'string' },
     pattern: { type: 'string' },
@@ -38,12 +38,12 @@ export const make: Verb = {
     ...CHOICE_OPTIONS,
   },
   explain: {
-    body: 'measurements: CSV measure,value,unit, a body document or a fitting',
-    pattern: 'pattern document, the id of a sample, or a size table',
-    out: 'the fitting to write',
-    title: 'what to call it',
-    notes: 'anything to keep with it',
-    paper: 'paper it is printed on when print is not told otherwise',
+    body: t`measurements: CSV ${called('measure,value,unit')}, a body document or a fitting`,
+    pattern: t`pattern document, the id of a sample, or a size table`,
+    out: t`the fitting to write`,
+    title: t`what to call it`,
+    notes: t`anything to keep with it`,
+    paper: t`paper it is printed on when print is not told otherwise`,
     ...CHOICE_WORDS,
   },
   run: async ({ options, io, pipeline }) => {

@@ -1,6 +1,7 @@
 import { kindOfChart, tablePattern } from '../../desk/index.ts';
 import { markingWords, planFit, plausible } from '../../fit/index.ts';
 import {
+  calledAll,
   addUp,
   called,
   cautionsFor,
@@ -182,7 +183,7 @@ export const plan: Verb = {
     'plan --body FILE --pattern FILE',
     'plan FITTING.json',
   ],
-  about: 'size per level, ease, what is left over and how the seams share it',
+  about: t`size per level, ease, what is left over and how the seams share it`,
   options: {
     body: { type: 'string' },
     chart: { type: 'string' },
@@ -195,14 +196,14 @@ export const plan: Verb = {
     ...CHOICE_OPTIONS,
   },
   explain: {
-    body: 'measurements: CSV measure,value,unit, a body document or a fitting',
-    chart: 'size chart: CSV measure,kind,unit,<size>,… with kind body or finished',
-    pattern: 'pattern document, the id of a sample, or a size table',
-    seams: 'with a chart alone: how many seams share what is left over (2 when not said)',
-    garment: `with a chart alone: ${GARMENT_KINDS.join(', ')}`,
-    'cloth-stretch': 'with a chart alone: the pattern is for a knit that stretches this far',
-    'from-allowance': 'with a chart alone: growth must come out of a seam allowance this wide',
-    'hem-depth': 'with a chart alone: the garment ends this far below the waist',
+    body: t`measurements: CSV ${called('measure,value,unit')}, a body document or a fitting`,
+    chart: t`size chart: CSV ${called('measure,kind,unit,<size>,…')} with kind ${called('body')} or ${called('finished')}`,
+    pattern: t`pattern document, the id of a sample, or a size table`,
+    seams: t`with a chart alone: how many seams share what is left over (2 when not said)`,
+    garment: t`with a chart alone: ${calledAll(GARMENT_KINDS)}`,
+    'cloth-stretch': t`with a chart alone: the pattern is for a knit that stretches this far`,
+    'from-allowance': t`with a chart alone: growth must come out of a seam allowance this wide`,
+    'hem-depth': t`with a chart alone: the garment ends this far below the waist`,
     ...CHOICE_WORDS,
   },
   run: async (call) => {

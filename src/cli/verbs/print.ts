@@ -117,7 +117,7 @@ export const print: Verb = {
     'print FITTING.json --paper a4|letter|a0|roll-36|WIDTHxHEIGHT --out FILE.pdf',
     'print PATTERN.json --size SIZE --paper … --out FILE.pdf',
   ],
-  about: 'the pieces true to scale, tiled or on one sheet, with test squares',
+  about: t`the pieces true to scale, tiled or on one sheet, with test squares`,
   options: {
     out: { type: 'string' },
     paper: { type: 'string' },
@@ -127,12 +127,12 @@ export const print: Verb = {
     size: { type: 'string' },
   },
   explain: {
-    out: 'the PDF to write; a name in .svg gives one sheet as SVG',
-    paper: 'a4, letter, a3, a2, a1, a0, roll-36 or another roll, or WIDTHxHEIGHT in mm (900x1500)',
-    pieces: 'only these pieces, e.g. front,back',
-    nest: 'faint or off: the other sizes’ lines',
-    'no-allowances': 'the stitching line only',
-    size: 'which printed size of a pattern',
+    out: t`the PDF to write; a name in ${called('.svg')} gives one sheet as SVG`,
+    paper: t`${called('a4')}, ${called('letter')}, ${called('a3')}, ${called('a2')}, ${called('a1')}, ${called('a0')}, ${called('roll-36')} or another roll, or ${called('WIDTHxHEIGHT')} in mm (${called('900x1500')})`,
+    pieces: t`only these pieces, e.g. ${called('front,back')}`,
+    nest: t`${called('faint')} or ${called('off')}: the other sizes’ lines`,
+    'no-allowances': t`the stitching line only`,
+    size: t`which printed size of a pattern`,
   },
   run,
 };

@@ -212,7 +212,7 @@ function told(proposal: Proposal, tell: Tell): string {
 export const read: Verb = {
   name: 'read',
   usage: ['read FILE [--scale-by "100 mm square"] [--out PATTERN.json]'],
-  about: 'bring in a pattern from PDF, SVG or DXF: what is proposed, and why',
+  about: t`bring in a pattern from PDF, SVG or DXF: what is proposed, and why`,
   options: {
     out: { type: 'string' },
     'scale-by': { type: 'string' },
@@ -229,20 +229,19 @@ export const read: Verb = {
     'bust-difference': { type: 'string' },
   },
   explain: {
-    out: 'the pattern document to write (asks for --included, --cloth-stretch and --wearer); without it the proposal is only shown',
-    'scale-by': 'a length of known size that is drawn: "100 mm square", "4 in square", "10 cm line"',
-    name: 'what to call the pattern',
-    chart: 'the maker’s size chart, sizes in the order drawn',
-    included:
-      'the drawn outlines are cut lines with this much seam allowance inside them; 0: they are stitching lines',
-    allowance: 'allowance to give to seams that have none said',
-    garment: GARMENT_KINDS.join(', '),
-    wearer: 'woman, man or child',
+    out: t`the pattern document to write (asks for ${called('--included')}, ${called('--cloth-stretch')} and ${called('--wearer')}); without it the proposal is only shown`,
+    'scale-by': t`a length of known size that is drawn: ${called('"100 mm square"')}, ${called('"4 in square"')}, ${called('"10 cm line"')}`,
+    name: t`what to call the pattern`,
+    chart: t`the maker’s size chart, sizes in the order drawn`,
+    included: t`the drawn outlines are cut lines with this much seam allowance inside them; 0: they are stitching lines`,
+    allowance: t`allowance to give to seams that have none said`,
+    garment: t`${calledAll(GARMENT_KINDS)}`,
+    wearer: t`${called('woman')}, ${called('man')} or ${called('child')}`,
     nightwear: NIGHTWEAR_WORDS,
-    waist: 'natural or iso: which waist the chart means',
-    'table-unit': 'in or cm: of the rows of the chart that do not say their own',
-    'cloth-stretch': 'the pattern is for a knit that stretches this far; 0: for a woven',
-    'bust-difference': 'how much fuller the full bust is than the upper bust it is drafted for',
+    waist: t`${called('natural')} or ${called('iso')}: which waist the chart means`,
+    'table-unit': t`${called('in')} or ${called('cm')}: of the rows of the chart that do not say their own`,
+    'cloth-stretch': t`the pattern is for a knit that stretches this far; 0: for a woven`,
+    'bust-difference': t`how much fuller the full bust is than the upper bust it is drafted for`,
   },
   run: async (call) => {
     const [file] = call.words;

@@ -125,11 +125,11 @@ export const roles: Verb = {
     'roles FITTING.json|PATTERN.json PIECE=ROLE PIECE/EDGE=ROLE … [--out FILE.json]',
     'roles FITTING.json --from PATTERN.json [--out FITTING.json]',
   ],
-  about: 'what the pieces and edges are, what is in doubt of it, and to say it',
+  about: t`what the pieces and edges are, what is in doubt of it, and to say it`,
   options: { out: { type: 'string' }, from: { type: 'string' } },
   explain: {
-    out: 'the document to write (may be the same file); without it the change is only shown',
-    from: 'the pattern that the fitting was begun with: what was said there since is taken over',
+    out: t`the document to write (may be the same file); without it the change is only shown`,
+    from: t`the pattern that the fitting was begun with: what was said there since is taken over`,
   },
   run: async ({ words, options, io }) => {
     const [file, ...said] = words;

@@ -10,9 +10,9 @@ const HEAD = [t`id`, t`what it is`];
 export const samples: Verb = {
   name: 'samples',
   usage: ['samples', 'samples ID --out FILE.json'],
-  about: 'list the sample patterns, or write one',
+  about: t`list the sample patterns, or write one`,
   options: { out: { type: 'string' } },
-  explain: { out: 'the pattern document to write' },
+  explain: { out: t`the pattern document to write` },
   run: async ({ words, options, io }) => {
     const [id] = words;
     const out = textOption(options, 'out');

@@ -64,9 +64,9 @@ function tell(garment: Garment, title: Phrase, show: 'in' | 'cm'): Answer {
 export const seams: Verb = {
   name: 'seams',
   usage: ['seams FITTING.json', 'seams PATTERN.json [--size SIZE]'],
-  about: 'walk every seam: both lengths, what is meant, where they differ',
+  about: t`walk every seam: both lengths, what is meant, where they differ`,
   options: { size: { type: 'string' } },
-  explain: { size: 'which printed size of a pattern; the middle one when not given' },
+  explain: { size: t`which printed size of a pattern; the middle one when not given` },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
     if (file === undefined || words.length > 1)

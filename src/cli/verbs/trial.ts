@@ -1,5 +1,7 @@
 import { answeredBy, answering, observableOf, OBSERVABLES, type Proposal } from '../../alter/index.ts';
 import {
+  called,
+  calledAll,
   writeFitting,
   type Fitting,
   type Observation,
@@ -111,18 +113,18 @@ export const trial: Verb = {
   usage: [
     'trial FITTING.json --saw "LINE, WHERE, DIRECTION[, AMOUNT[, SECOND AMOUNT]]" … [--accept 1,2] [--out FITTING.json]',
   ],
-  about: 'what was seen on the body or form, turned into alterations to accept one by one',
+  about: t`what was seen on the body or form, turned into alterations to accept one by one`,
   options: { saw: { type: 'string', multiple: true }, accept: { type: 'string' }, out: { type: 'string' } },
   explain: {
-    saw: `e.g. "waist line, back, low, 2in, 1 1/4in" (again for each)
-            LINE       ${OBSERVABLES.map((o) => o.name).join(', ')}
-            WHERE      ${WHERE.join(', ')} (all: all round)
-            DIRECTION  ${DIRECTIONS.join(', ')}
-            AMOUNT     how far; SECOND AMOUNT where a line has two: at the centre and at the side seam (of the shoulder at the neck and the
+    saw: t`e.g. ${called('"waist line, back, low, 2in, 1 1/4in"')} (again for each)
+            ${called('LINE')}       ${calledAll(OBSERVABLES.map((o) => o.name))}
+            ${called('WHERE')}      ${calledAll(WHERE)} (${called('all')}: all round)
+            ${called('DIRECTION')}  ${calledAll(DIRECTIONS)}
+            ${called('AMOUNT')}     how far; ${called('SECOND AMOUNT')} where a line has two: at the centre and at the side seam (of the shoulder at the neck and the
                        armhole, of the side seam at the top and the bottom), a length and a width, or a width across and on each half.
-                       Either may be left out ("shoulder seam, all, back, , 1/2in"). Without any it is kept as a note and the amount is asked for`,
-    accept: 'numbers of the proposals to make, in the order given',
-    out: 'the fitting to write, with what was seen and what was accepted',
+                       Either may be left out (${called('"shoulder seam, all, back, , 1/2in"')}). Without any it is kept as a note and the amount is asked for`,
+    accept: t`numbers of the proposals to make, in the order given`,
+    out: t`the fitting to write, with what was seen and what was accepted`,
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;

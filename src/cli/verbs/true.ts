@@ -1,3 +1,4 @@
+import { t, called } from '../../garment/index.ts';
 import type { Fitting } from '../../garment/index.ts';
 import { loadPieces } from '../load.ts';
 import { pairOptions, textOption, textOptions } from '../option.ts';
@@ -13,17 +14,16 @@ function known(fitting: Fitting, seam: string): string {
 export const trueSeams: Verb = {
   name: 'true',
   usage: ['true FITTING.json [--seam SEAM …] [--keep SEAM=a|b …] [--out FITTING.json]'],
-  about:
-    'make joined seams equal, run lines smoothly across them, re-place notches: one step that can be taken back',
+  about: t`make joined seams equal, run lines smoothly across them, re-place notches: one step that can be taken back`,
   options: {
     out: { type: 'string' },
     seam: { type: 'string', multiple: true },
     keep: { type: 'string', multiple: true },
   },
   explain: {
-    out: 'the fitting to write (may be the same file); without it the change is only shown',
-    seam: 'only this seam (again for each); all when not given',
-    keep: 'SEAM=a or SEAM=b  which side of a seam stays as it is',
+    out: t`the fitting to write (may be the same file); without it the change is only shown`,
+    seam: t`only this seam (again for each); all when not given`,
+    keep: t`${called('SEAM=a')} or ${called('SEAM=b')}  which side of a seam stays as it is`,
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;

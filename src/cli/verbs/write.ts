@@ -28,11 +28,11 @@ async function content(pattern: Pattern, format: Format, on: string): Promise<st
 export const write: Verb = {
   name: 'write',
   usage: ['write PATTERN.json|FITTING.json --format dxf|svg|pdf --out FILE'],
-  about: 'a pattern in all its sizes, or a fitting’s own pieces, as DXF, SVG or PDF for other programs',
+  about: t`a pattern in all its sizes, or a fitting’s own pieces, as DXF, SVG or PDF for other programs`,
   options: { format: { type: 'string' }, out: { type: 'string' } },
   explain: {
-    format: 'dxf (the open standard D6673), svg (holds everything) or pdf (a layer per size)',
-    out: 'the file to write',
+    format: t`${called('dxf')} (the open standard D6673), ${called('svg')} (holds everything) or ${called('pdf')} (a layer per size)`,
+    out: t`the file to write`,
   },
   run: async ({ words, options, io, pipeline }) => {
     const [file] = words;
