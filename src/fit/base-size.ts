@@ -1,5 +1,6 @@
 import {
   bodyValue,
+  byHeight,
   called,
   len,
   levelWord,
@@ -161,7 +162,7 @@ function chosenBase(input: PlanInput): Plan['base'] | null {
 }
 
 /** Children's sizes go by height where both the chart and the child have it (EN 13402 practice). */
-function byHeight(input: PlanInput): Plan['base'] | null {
+function sizeByHeight(input: PlanInput): Plan['base'] | null {
   const height = bodyValue(input.body, 'stature');
   const row = input.chart.body.stature === undefined ? null : filled(input.chart.body.stature);
   if (input.body.wearer !== 'child' || height === undefined || row === null) return null;
@@ -186,14 +187,17 @@ function bodyRow(input: PlanInput, level: string): readonly number[] | null {
  * size chart allows; skirts and trousers by the hip; children by height. A size chosen by hand (`choices.size.base`) goes before all.
  */
 export function baseSize(input: PlanInput): Base {
-  const chosen = chosenBase(input) ?? byHeight(input);
+  const chosen = chosenBase(input) ?? sizeByHeight(input);
   if (chosen !== null) return { plan: chosen, fullerBy: null, findings: [] };
+  const height = byHeight(input, input.body.wearer)
+    ? [fitFinding('height-wanted', 'warning', { measure: 'stature' }, {})]
+    : [];
   for (const id of garmentKind(input.garment).sizedBy) {
     const value = bodyValue(input.body, id);
     const row = bodyRow(input, LEVEL_OF[id]!);
     if (value === undefined || row === null) continue;
     const fuller = id === 'bust-girth' ? upperBust(input, value, row) : null;
-    if (fuller === null) return { plan: byGirth(input, id, row, value), fullerBy: null, findings: [] };
+    if (fuller === null) return { plan: byGirth(input, id, row, value), fullerBy: null, findings: height };
     const finding = fitFinding(
       'bust-fuller',
       'note',

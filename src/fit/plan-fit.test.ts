@@ -4,7 +4,6 @@ import {
   DEFAULT_CHOICES,
   EN_CHILDREN,
   EN_WOMEN,
-  US_MEN,
   type Body,
   type Finding,
   type MeasureId,
@@ -67,24 +66,6 @@ describe('ease and target', () => {
     });
     expect(renderPhrase(bust.why.target.sentence, TELL_CM)).toBe('Body 88 cm + 6 cm ease = 94 cm finished.');
     expect(plan().findings).toEqual([]);
-  });
-
-  // US men's sizes by neckband (from memory): 15 1/2 in is size 40. A collar is made half an inch larger than the neck (common practice).
-  it('compares a collar with the neck, not with its base, where the table gives the neck', () => {
-    const men = bodyTableChart(US_MEN);
-    const collar = men.body['neck-girth']!.map((neck) => neck! + 12.7);
-    const neck = { body: 393.7, wantedEase: 12.7, target: 406.4, size: '40', residual: 0 };
-    const of = (more: Partial<Record<MeasureId, number>>): Plan =>
-      plan({
-        chart: { ...men, finished: { neck: collar } },
-        body: body({ 'bust-girth': 1016, 'neck-base-girth': 415, ...more }, { wearer: 'man' }),
-        garment: 'top',
-      });
-    const planned = level(of({ 'neck-girth': 393.7 }), 'neck');
-    for (const [key, value] of Object.entries(neck))
-      if (typeof value === 'number') expect(planned[key as 'body'], key).toBeCloseTo(value, 6);
-      else expect(planned[key as 'size'], key).toBe(value);
-    expect(level(of({}), 'neck')).toBeUndefined();
   });
 
   it('takes the ease asked for by hand', () => {

@@ -119,6 +119,8 @@ export const FIT_WORDS = {
     t`At the ${levelWord(v.level)} ${len(v.ease)} of ease is ${v.chosen ? t`asked for` : t`left by the pattern`}; to breathe, sit and reach a woven needs ${len(v.least)} at least (${called(v.source)}).`,
   'bust-fuller': ({ excess, size }: { excess: number; size: string }) =>
     t`The bust is ${len(excess)} fuller than size ${called(size)} is made for. A bust alteration gives it room where it is needed, and the seams then take that much less; wider side seams would only give room under the arm.`,
+  'height-wanted': () =>
+    t`This pattern's sizes go by height, and the ${measureWord('stature')} was not measured: the girths choose instead. Please measure it.`,
   'base-unknown': () =>
     t`No measure that both the body and the size chart have can choose a size: measure the ${levelWord('bust')} (or the hip for skirts and trousers), or choose a size.`,
   'outside-sizes': ({ level, over, end }: At & { over: number; end: 'largest' | 'smallest' }) =>

@@ -27,6 +27,7 @@ export * from './told-error.ts';
 export * from './measure/question.ts';
 export * from './measure/question-table.ts';
 export * from './measure/measure-word.ts';
+export { byHeight, firstMeasures, askedOf } from './first-measures.ts';
 export * from './measure/read-length.ts';
 export { LENGTH_WORDS } from './measure/length-word-table.ts';
 export * from './words/length-unit.ts';

@@ -46,7 +46,10 @@ function focusWork(event: React.MouseEvent): void {
 }
 
 function Simple({ route }: { route: Route }) {
-  if (route.at === 'people') return <PeopleScreen {...(route.id ? { id: route.id } : {})} />;
+  if (route.at === 'people') {
+    const { id, wanted } = route;
+    return <PeopleScreen {...(id ? { id } : {})} {...(wanted ? { wanted } : {})} />;
+  }
   if (route.at === 'patterns' && route.id === 'from-a-photo') return <PhotoScreen />;
   if (route.at === 'patterns') return <PatternsScreen {...(route.id ? { id: route.id } : {})} />;
   return <StartScreen worked={route.at === 'start' && route.worked === true} />;

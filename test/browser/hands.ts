@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
 /** What a person does, in their words, for the tests to read as stories. */
@@ -71,16 +71,15 @@ export async function beginFitting(page: Page, name = 'Odile Fenn', pattern = 'S
   await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
 }
 
-/** A fitting of the child's smock for the person whose sheet is open. */
-export async function beginSmock(page: Page, name: string): Promise<void> {
+/** The child's smock for the person whose sheet is open, up to the button that begins the fitting. */
+export async function chooseSmock(page: Page, name: string): Promise<Locator> {
   await page.getByRole('link', { name: `Next: choose a pattern for ${name}` }).click();
   await page
     .getByRole('listitem')
     .filter({ hasText: 'Chorus smock' })
     .getByRole('button', { name: 'Put it in the cupboard' })
     .click();
-  await page.getByRole('button', { name: 'Begin the fitting' }).click();
-  await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
+  return page.getByRole('button', { name: 'Begin the fitting' });
 }
 
 /** Answers what only a person can say of a drawing that was brought in: stitching lines, a woven, for a woman. */

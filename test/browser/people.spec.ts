@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addPerson, beginSmock, settled, takeMeasure, walkTo } from './hands.ts';
+import { addPerson, chooseSmock, settled, takeMeasure, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 
 describe('whoever is measured', () => {
@@ -27,7 +27,15 @@ describe('whoever is measured', () => {
       ['hip', '27'],
     ] as const)
       await takeMeasure(page, measure, typed);
-    await beginSmock(page, 'Nell Fenn');
+    const smock = await chooseSmock(page, 'Nell Fenn');
+    await page.getByText('Not measured yet of Nell Fenn, and wanted here: back waist length.').waitFor();
+    await page.getByRole('link', { name: 'Measure for this pattern' }).click();
+    await page.getByRole('heading', { name: 'For “Chorus smock”' }).waitFor();
+    await takeMeasure(page, 'back waist length', '11');
+    await page.getByRole('link', { name: 'Next: “Chorus smock” for Nell Fenn' }).click();
+    await smock.waitFor();
+    await smock.click();
+    await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor();
     for (const station of ['Fit', 'To settle', 'Record', 'Paper']) {
       await walkTo(page, station);
       await settled(page);

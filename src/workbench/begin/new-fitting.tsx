@@ -1,7 +1,7 @@
 import { tellTrouble } from '../words/fault.ts';
 import { pageTell } from '../station/page-tell.ts';
 import { useState } from 'react';
-import { bodyValue, type Fitting } from '../../garment/index.ts';
+import { bodyValue, firstMeasures, measureName, type Fitting } from '../../garment/index.ts';
 import { lastPerson } from '../station/last-person.ts';
 import { go, hrefTo } from '../station/route.ts';
 import { store, useList } from '../store/use-store.ts';
@@ -16,12 +16,17 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
   const [person, setPerson] = useState('');
   const [pattern, setPattern] = useState('');
   const what = given ?? (pattern || patterns[0]?.id || SAMPLE_CARDS[0]!.id);
-  const wearer = patterns.find((p) => p.id === what)?.doc.wearer;
+  const chosen = patterns.find((p) => p.id === what)?.doc;
+  const wearer = chosen?.wearer;
   // The person whose sheet was open last, else one the pattern is drawn for.
   const likely = people.find((p) => p.id === lastPerson()) ?? people.find((p) => p.doc.wearer === wearer);
   const who = givenPerson ?? (person || (likely ?? people[0])?.id);
   const body = people.find((p) => p.id === who)?.doc;
   const measured = body && (bodyValue(body, 'bust-girth') ?? bodyValue(body, 'hip-girth'));
+  const lacking =
+    body && chosen
+      ? firstMeasures(body.wearer, chosen).filter((id) => bodyValue(body, id) === undefined)
+      : [];
 
   async function begin(): Promise<void> {
     if (!body || !what) return;
@@ -89,7 +94,15 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
           </button>
           {!measured && body && (
             <p className="small">
-              {body.name} has no bust or hip measure yet: <a href={hrefTo('people', body.id)}>take one</a>.
+              {body.name} has no {measureName('bust-girth', body.wearer)} or hip measure yet:{' '}
+              <a href={hrefTo('people', body.id)}>take one</a>.
+            </p>
+          )}
+          {measured && lacking.length > 0 && chosen && (
+            <p className="small">
+              Not measured yet of {body.name}, and wanted here:{' '}
+              {lacking.map((id) => measureName(id, body.wearer)).join(', ')}.{' '}
+              <a href={hrefTo('people', body.id, { for: chosen.id })}>Measure for this pattern</a>
             </p>
           )}
         </form>

@@ -1,4 +1,4 @@
-import type { Body, MeasureId, Wearer } from '../../garment/index.ts';
+import { askedOf, firstMeasures, type Body, type MeasureId, type Pattern } from '../../garment/index.ts';
 
 interface Group {
   readonly name: string;
@@ -6,28 +6,6 @@ interface Group {
   readonly ids: readonly MeasureId[];
   readonly open: boolean;
 }
-
-/** What a first plan is made from. A child's size goes by its height; a bust is measured where there is one. */
-export const FIRST_MEASURES: Readonly<Record<Wearer, readonly MeasureId[]>> = {
-  woman: [
-    'bust-girth',
-    'upper-bust-girth',
-    'waist-girth',
-    'hip-girth',
-    'back-waist-length',
-    'front-waist-length',
-  ],
-  man: ['bust-girth', 'waist-girth', 'hip-girth', 'back-waist-length', 'arm-length', 'neck-girth'],
-  child: ['stature', 'bust-girth', 'waist-girth', 'hip-girth', 'back-waist-length', 'arm-length'],
-};
-
-/** Taken of a bust only. */
-const OF_A_BUST: ReadonlySet<MeasureId> = new Set([
-  'under-bust-girth',
-  'bust-height',
-  'bust-spread',
-  'front-waist-length',
-]);
 
 /** By part of the body, what is not among the first. */
 const PARTS: readonly Omit<Group, 'open'>[] = [
@@ -37,8 +15,11 @@ const PARTS: readonly Omit<Group, 'open'>[] = [
     ids: [
       'neck-girth',
       'neck-base-girth',
+      'bust-girth',
       'under-bust-girth',
+      'waist-girth',
       'high-hip-girth',
+      'hip-girth',
       'upper-bust-girth',
       'upper-arm-girth',
       'elbow-girth',
@@ -101,15 +82,25 @@ const PARTS: readonly Omit<Group, 'open'>[] = [
   },
 ];
 
-/** The order of one tape session: what nearly every garment for this wearer needs first, then by part of the body. What was taken is always shown. */
-export function measureGroups({ wearer, readings }: Pick<Body, 'wearer' | 'readings'>): readonly Group[] {
-  const first = FIRST_MEASURES[wearer];
+/**
+ * The order of one tape session: what nearly every garment for this wearer needs first, or what one pattern needs, then by part of the
+ * body. What was taken is always shown.
+ */
+export function measureGroups(
+  { wearer, readings }: Pick<Body, 'wearer' | 'readings'>,
+  pattern?: Pattern,
+): readonly Group[] {
+  const first = firstMeasures(wearer, pattern);
   const wanted = (id: MeasureId): boolean =>
-    !first.includes(id) && (wearer === 'woman' || !OF_A_BUST.has(id) || readings[id] !== undefined);
+    !first.includes(id) && (id === 'upper-bust-girth' || askedOf(id, wearer) || readings[id] !== undefined);
   return [
     {
-      name: 'To begin with',
-      say: 'Tie a cord round the waist first and leave it on: lengths begin and end at it. Six measures are enough for a first plan. Tape snug, not tight; over what will be worn underneath.',
+      name: pattern ? `For “${pattern.name}”` : 'To begin with',
+      say: `Tie a cord round the waist first and leave it on: lengths begin and end at it. ${
+        pattern
+          ? 'These choose the size and say where it hangs.'
+          : 'Six measures are enough for a first plan.'
+      } Tape snug, not tight; over what will be worn underneath.`,
       ids: first,
       open: true,
     },

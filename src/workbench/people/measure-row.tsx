@@ -145,7 +145,12 @@ function Comes({ id, body, taken }: { id: MeasureId; body: Body; taken: Taken })
   const days = byDay(body.readings[id] ?? []);
   const [last, before] = [days.at(-1), days.at(-2)];
   // Nobody read it: a slope comes from the drop of the shoulder.
-  if (!last) return <small>{say(taken.value)} by the {measureName('shoulder-drop')}</small>;
+  if (!last)
+    return (
+      <small>
+        {say(taken.value)} by the {measureName('shoulder-drop')}
+      </small>
+    );
   return (
     <small>
       {taken.from > 1 && (

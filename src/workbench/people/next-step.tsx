@@ -1,17 +1,20 @@
 import { useState } from 'react';
-import { measureName, type Body, type MeasureId, type Question } from '../../garment/index.ts';
+import { measureName, type Body, type MeasureId, type Pattern, type Question } from '../../garment/index.ts';
 import { hrefTo } from '../station/route.ts';
 
 interface Props {
   readonly body: Body;
+  /** What they are measured for, where that is said. */
+  readonly pattern: Pattern | undefined;
   readonly open: readonly Question[];
   /** Girths read once. */
   readonly once: readonly MeasureId[];
 }
 
 /** On to the patterns. What is still asked about the measures is said before, with the way to each. */
-export function NextStep({ body, open, once }: Props) {
+export function NextStep({ body, pattern, open, once }: Props) {
   const [stopped, setStopped] = useState(false);
+  const next = hrefTo('patterns', pattern?.id);
   const names = (ids: readonly MeasureId[]): string =>
     ids.map((id) => measureName(id, body.wearer)).join(', ');
   return (
@@ -25,14 +28,14 @@ export function NextStep({ body, open, once }: Props) {
       <p>
         <a
           className="act main"
-          href={hrefTo('patterns')}
+          href={next}
           onClick={(event) => {
             if (open.length === 0) return;
             event.preventDefault();
             setStopped(true);
           }}
         >
-          Next: choose a pattern for {body.name}
+          {pattern ? `Next: “${pattern.name}” for ${body.name}` : `Next: choose a pattern for ${body.name}`}
         </a>
       </p>
       <div role="alert">
@@ -46,7 +49,7 @@ export function NextStep({ body, open, once }: Props) {
               <button type="button" className="act" onClick={() => goToMeasure(open[0]!.measure)}>
                 Answer {open.length === 1 ? 'it' : 'the first'}
               </button>
-              <a className="act quiet" href={hrefTo('patterns')}>
+              <a className="act quiet" href={next}>
                 Go on all the same
               </a>
             </div>

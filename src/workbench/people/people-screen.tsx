@@ -10,9 +10,10 @@ import { newPerson } from './new-person.ts';
 import { PersonSheet } from './person-sheet.tsx';
 
 /** Everybody one sews for; one of them opened. */
-export function PeopleScreen({ id }: { id?: string }) {
+export function PeopleScreen({ id, wanted }: { id?: string; wanted?: string }) {
   const person = useDoc('person', id);
-  if (id && person) return <PersonSheet held={person} />;
+  const pattern = useDoc('pattern', wanted);
+  if (id && person) return <PersonSheet key={wanted} held={person} pattern={pattern?.doc} />;
   return <Everybody missing={Boolean(id)} />;
 }
 

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import {
+  firstMeasures,
   measureHow,
   measureName,
   MEASURES,
@@ -7,6 +8,7 @@ import {
   tellOf,
   type Body,
   type MeasureId,
+  type Pattern,
   type Question,
   type Wearer,
 } from '../../garment/index.ts';
@@ -17,17 +19,17 @@ import { UndoRow } from '../parts/undo-row.tsx';
 import type { Held } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
 import { rememberPerson } from '../station/last-person.ts';
-import { FIRST_MEASURES, measureGroups } from './measure-groups.ts';
+import { measureGroups } from './measure-groups.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { PersonData } from './person-data.tsx';
 import { answer } from './answer.ts';
 import { NextStep } from './next-step.tsx';
-import { askedOf, QuestionAsked, questionKey } from './question-asked.tsx';
+import { measuresOf, QuestionAsked, questionKey } from './question-asked.tsx';
 
 /** One person: who they are, where the tape goes, what was read, and what we would ask about it. */
-export function PersonSheet({ held }: { held: Held<Body> }) {
+export function PersonSheet({ held, pattern }: { held: Held<Body>; pattern: Pattern | undefined }) {
   const body = held.doc;
-  const [lit, setLit] = useState<MeasureId>(FIRST_MEASURES[body.wearer][0]!);
+  const [lit, setLit] = useState<MeasureId>(firstMeasures(body.wearer, pattern)[0]!);
   const change = (act: (b: Body) => Body, say: string, merge?: string) =>
     store.change('person', body.id, act, say, merge);
   useEffect(() => rememberPerson(body.id), [body.id]);
@@ -36,7 +38,7 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
   const again = (q: Question): boolean => q.code === 'second-reading';
   const open = questions.filter((q) => !again(q) && !kept.includes(questionKey(q, body)));
   const once = questions.filter(again).map((q) => q.measure);
-  const groups = measureGroups(body);
+  const groups = measureGroups(body, pattern);
   return (
     <div className="stack">
       <div className="row spread">
@@ -83,7 +85,7 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
                       if (!document.activeElement?.closest('.measure')) setLit(id);
                     }}
                     lit={lit === id}
-                    doubted={open.some((q) => askedOf(q).includes(id))}
+                    doubted={open.some((q) => measuresOf(q).includes(id))}
                     asked={open
                       .filter((q) => q.measure === id)
                       .map((q) => (
@@ -103,7 +105,7 @@ export function PersonSheet({ held }: { held: Held<Body> }) {
           <p className="unseen" aria-live="polite">
             {open[0] && sayQuestion(open[0], tellOf(body))}
           </p>
-          <NextStep body={body} open={open} once={once} />
+          <NextStep body={body} pattern={pattern} open={open} once={once} />
           <PersonData body={body} />
         </div>
       </div>

@@ -39,5 +39,5 @@ export function QuestionAsked({ question, body, onYes, onKeep }: Props) {
 }
 
 /** The measures that a doubt speaks of. */
-export const askedOf = ({ measure, other }: Question): readonly MeasureId[] =>
+export const measuresOf = ({ measure, other }: Question): readonly MeasureId[] =>
   other ? [measure, other] : [measure];

@@ -17,7 +17,8 @@ export type Station = (typeof STATIONS)[number]['id'];
 /** Where the page is: `#/people/ID`, `#/patterns/ID`, `#/fitting/ID/pieces?…`. `start` is the first page, `#/worked` the same, which shows the worked example while nothing is kept. */
 export type Route =
   | { readonly at: 'start'; readonly worked?: true }
-  | { readonly at: 'people' | 'patterns'; readonly id?: string }
+  /** `wanted`: the pattern that a person is to be measured for. */
+  | { readonly at: 'people' | 'patterns'; readonly id?: string; readonly wanted?: string }
   | {
       readonly at: Exclude<Station, 'people' | 'patterns'>;
       readonly id: string;
@@ -27,7 +28,9 @@ export type Route =
 function parseRoute(hash: string): Route {
   const [path, query] = hash.replace(/^#\/?/, '').split('?');
   const [first, id, third] = (path ?? '').split('/').map(decodeURIComponent);
-  if (first === 'people' || first === 'patterns') return { at: first, ...(id ? { id } : {}) };
+  const wanted = new URLSearchParams(query).get('for');
+  if (first === 'people' || first === 'patterns')
+    return { at: first, ...(id ? { id } : {}), ...(wanted ? { wanted } : {}) };
   const station = STATIONS.find((s) => s.id === third && 'of' in s);
   if (first === 'fitting' && id) {
     const at = (station?.id ?? 'fit') as Exclude<Station, 'people' | 'patterns'>;
@@ -40,7 +43,7 @@ function parseRoute(hash: string): Route {
 export function hrefTo(station: Station, id?: string, ask?: Record<string, string>): string {
   const query = ask ? `?${new URLSearchParams(ask).toString()}` : '';
   const name = id === undefined ? '' : `/${encodeURIComponent(id)}`;
-  if (station === 'people' || station === 'patterns') return `#/${station}${name}`;
+  if (station === 'people' || station === 'patterns') return `#/${station}${name}${query}`;
   return `#/fitting${name}/${station}${query}`;
 }
 
