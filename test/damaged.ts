@@ -14,7 +14,7 @@ export interface Damaged {
 type Way = readonly (string | number)[];
 
 /** A copy of plain data with another value at a place in it; `undefined` takes it away. */
-export function changed(value: unknown, way: Way, to: unknown): unknown {
+function changed(value: unknown, way: Way, to: unknown): unknown {
   const [step, ...rest] = way;
   if (step === undefined) return to;
   const copy = Array.isArray(value) ? [...(value as unknown[])] : { ...(value as object) };
@@ -27,7 +27,7 @@ export function changed(value: unknown, way: Way, to: unknown): unknown {
 }
 
 /** Everything in it: a woven skirt with darts, two steps and a setting of its cloth. */
-export const sound = (): Fitting => {
+const sound = (): Fitting => {
   const fitting = demoFittings().find(({ pattern }) => pattern.pieces.some((p) => p.darts.length > 0))!;
   const steps: Fitting['steps'] = [
     { id: 'longer', kind: 'alter', entry: 'length-above-waist', params: { back: 20 } },

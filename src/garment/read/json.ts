@@ -11,7 +11,7 @@ const MOST_ENTRIES = 20_000;
 /** Reads one value of a parsed document. `at` is its path. @throws InputError with that path */
 export type Read<T> = (value: unknown, at: string) => T;
 
-export const documentProblem = problemMaker(DOCUMENT_WORDS);
+const documentProblem = problemMaker(DOCUMENT_WORDS);
 
 /** @throws InputError at a path of the document */
 export function wrong<C extends keyof typeof DOCUMENT_WORDS>(
