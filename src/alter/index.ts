@@ -19,6 +19,7 @@ export type { Outcome } from './promise/keep.ts';
 export { PROMISES } from './promise/promise-table.ts';
 export type { Promised, Promises } from './promise/promised.ts';
 export { changeWords, quantityWords } from './words/promise-words.ts';
+export { EVERYDAY } from './entry/everyday.ts';
 export { readParams } from './entry/values.ts';
 export { drawingOf, SCHEMATIC } from './drawn/drawing.ts';
 export type { PieceDrawing } from './drawn/drawing.ts';

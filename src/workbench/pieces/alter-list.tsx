@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { fromShoulder, garmentKind, keyWord, renderPhrase, t } from '../../garment/index.ts';
 import type { Pattern, Phrase, Tell } from '../../garment/index.ts';
 import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import { speaksOf } from './speaks-of.ts';
 
 interface Props {
   readonly catalogue: readonly CatalogueEntry[];
@@ -24,14 +25,8 @@ export function AlterList({ catalogue, pattern, tell, onPick, onLeave }: Props) 
   const [word, setWord] = useState('');
   const say = (words: Phrase): string => renderPhrase(words, tell);
   const groupWord = (group: string): Phrase => t`${keyWord('group', group)}`;
-  const asked = word.trim().toLowerCase();
   const shown = catalogue.filter(
-    (e) =>
-      fits(e, pattern) &&
-      (asked === '' ||
-        say(t`${e.name} ${e.when} ${groupWord(e.group)}`)
-          .toLowerCase()
-          .includes(asked)),
+    (e) => fits(e, pattern) && speaksOf(say(t`${e.name} ${e.when} ${groupWord(e.group)} ${e.alsoCalled}`), word),
   );
   const groups = [...new Set(shown.map((e) => e.group))];
   return (
@@ -61,7 +56,7 @@ export function AlterList({ catalogue, pattern, tell, onPick, onLeave }: Props) 
         </p>
       )}
       {groups.map((group) => (
-        <details key={group} className="chapter" open={asked !== '' || group === 'length'}>
+        <details key={group} className="chapter" open={word.trim() !== '' || group === 'length'}>
           <summary>
             <h3>{say(groupWord(group))}</h3>
           </summary>

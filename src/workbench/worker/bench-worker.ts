@@ -1,5 +1,5 @@
 import { pageError } from '../words/fault.ts';
-import { alterationOf, CATALOGUE, type DrawingRow, type Proposal } from '../../alter/index.ts';
+import { alterationOf, CATALOGUE, EVERYDAY, type DrawingRow, type Proposal } from '../../alter/index.ts';
 import {
   createPipeline,
   newFitting,
@@ -84,8 +84,11 @@ function slopesOf(fitting: Fitting, id: string): readonly Slope[] {
   });
 }
 
-/** The catalogue without its geometry: names, amounts and limits, for the page's list. */
-const catalogue = CATALOGUE.map(({ make: _make, sentence: _sentence, ...rest }) => rest);
+/** The catalogue without its geometry: names, amounts and limits, for the page's list, with what people call each. */
+const catalogue = CATALOGUE.map(({ make: _make, sentence: _sentence, ...rest }) => ({
+  ...rest,
+  alsoCalled: EVERYDAY[rest.id]!,
+}));
 export type CatalogueEntry = (typeof catalogue)[number];
 
 let told: Made | null = null;
