@@ -552,9 +552,12 @@ describe('read and write', () => {
     expect(err).toMatch(/--cloth-stretch: The file does not say whether it is for a woven cloth or a knit\./);
     expect(err).not.toContain('--wearer:');
     const said = ['--included', '0', '--cloth-stretch', '25%', '--wearer', 'child'];
-    expect((await run('read', 'p.dxf', ...said, '--out', 'q.json')).code).toBe(EXIT.fine);
+    const kept = await run('read', 'p.dxf', ...said, '--nightwear', 'yes', '--out', 'q.json');
+    expect(kept.code).toBe(EXIT.fine);
+    expect(kept.out).toMatch(/^Caution, nightwear: [^]*^Caution, cords at the waist: /m);
     expect(readPattern(text('q.json'))).toMatchObject({
       wearer: 'child',
+      nightwear: true,
       cloth: { kind: 'knit', stretch: 0.25 },
     });
   });

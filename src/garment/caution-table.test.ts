@@ -61,6 +61,25 @@ describe('cautions by rule', () => {
     );
   });
 
+  // 16 CFR 1615.1(o): close-fitting is no larger than a table of the body's own girths.
+  it('say of nightwear that is larger than the body that it is not close-fitting', () => {
+    const night = { ...CHILD, nightwear: true } as const;
+    const knit = { ...night, cloth: { kind: 'knit', stretch: 0.3 } } as const;
+    const chart = (finished: number): Pattern['chart'] => ({
+      ...SKIRT.chart,
+      sizes: [{ id: '116', label: '116' }],
+      body: { 'hip-girth': [640] },
+      finished: { hip: [finished] },
+    });
+    const roomy = (made: Of): boolean => codes(made).includes('roomy-nightwear');
+    expect(roomy(of(night))).toBe(true);
+    expect(roomy(of({ ...knit, chart: chart(640) }))).toBe(false);
+    expect(roomy(of({ ...knit, chart: chart(660) }))).toBe(true);
+    expect(roomy(of({ ...knit, chart: chart(640) }, { choices: { ease: { hip: 20 } } }))).toBe(true);
+    expect(roomy(of({ ...night, nightwear: false }))).toBe(false);
+    expect(roomy(of(CHILD))).toBe(false);
+  });
+
   it('of what is tight come with a knit drafted smaller than the body, or of which that is not known', () => {
     const knit = { cloth: { kind: 'knit', stretch: 0.3 } } as const;
     const chart = (finished: number): Pattern['chart'] => ({

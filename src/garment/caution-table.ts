@@ -29,15 +29,27 @@ const forChild = ({ pattern, body }: Made): boolean => pattern.wearer === 'child
 export const nightwearUnsaid = (made: Made): boolean =>
   forChild(made) && made.pattern.nightwear === undefined;
 
-/** Whether a knit is drafted smaller than the body anywhere; where its table does not say, it may be. */
-function smallerThanBody({ cloth, chart }: Made['pattern']): boolean {
-  if (cloth.kind !== 'knit') return false;
-  const pairs = LEVELS.flatMap(({ level, girth }) => {
+/** Finished girth and the body it is drafted for, wherever the table gives both, in every size. */
+const girthPairs = ({ chart }: Made['pattern']): readonly (readonly [finished: number, body: number])[] =>
+  LEVELS.flatMap(({ level, girth }) => {
     const [finished, body] = [chart.finished[level], girth && chart.body[girth]];
     return finished && body ? finished.map((f, i) => [f, body[i] ?? null] as const) : [];
   }).filter((pair): pair is readonly [number, number] => pair[0] !== null && pair[1] !== null);
-  return pairs.length === 0 || pairs.some(([finished, body]) => finished < body);
+
+/** Whether a knit is drafted smaller than the body anywhere; where its table does not say, it may be. */
+function smallerThanBody(pattern: Made['pattern']): boolean {
+  const pairs = girthPairs(pattern);
+  return (
+    pattern.cloth.kind === 'knit' && (pairs.length === 0 || pairs.some(([finished, body]) => finished < body))
+  );
 }
+
+/** Whether it cannot count as close-fitting nightwear: of a woven, larger than the body anywhere, or asked for with ease. */
+const isRoomy = ({ pattern, choices }: Made): boolean =>
+  pattern.cloth.kind === 'woven' ||
+  girthPairs(pattern).some(([finished, body]) => finished > body) ||
+  Object.values(choices?.ease ?? {}).some((ease) => ease > 0) ||
+  !['close', undefined].includes(choices?.category);
 
 /** Made smaller than the body, or asked for as close to it or closer. */
 const isTight = ({ pattern, choices }: Made): boolean =>
@@ -53,6 +65,12 @@ const CAUTIONS: readonly (Caution & { readonly when: (made: Made) => boolean })[
     when: (made) => forChild(made) && made.pattern.nightwear !== false,
     about: t`nightwear`,
     words: t`What a child sleeps or lounges in (nightgown, pyjamas, robe) falls under fire-safety rules in many countries: it must be close-fitting, or of cloth that passes a flame test (in the US 16 CFR 1615 and 1616). Read your country’s rules before you cut, and never add ease to close-fitting nightwear.`,
+  },
+  {
+    code: 'roomy-nightwear',
+    about: t`nightwear with ease`,
+    when: (made) => forChild(made) && made.pattern.nightwear === true && isRoomy(made),
+    words: t`This is larger than the body somewhere, or of a cloth that does not stretch: it does not count as close-fitting nightwear. Make it only of cloth that passes your country’s flame test.`,
   },
   {
     // 16 CFR 1120 and ASTM F1816 (CPSC FAQ: seen); EN 14682 from memory.

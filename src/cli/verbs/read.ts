@@ -11,6 +11,7 @@ import {
   type Proposal,
 } from '../../exchange/index.ts';
 import {
+  cautionsFor,
   area,
   called,
   calledAll,
@@ -35,7 +36,7 @@ import { NIGHTWEAR_WORDS, nightwearSaid, readWearer } from '../choices.ts';
 import { choiceOption, lengthOption, shareOption, textOption } from '../option.ts';
 import { UsageError, type Call, type Verb } from '../verb.ts';
 import { wroteWords } from '../step-words.ts';
-import { table } from '../words.ts';
+import { cautionLines, table } from '../words.ts';
 
 /** The option that answers each question. */
 const ASK_OPTION: Readonly<Record<keyof Asks, string>> = {
@@ -257,11 +258,18 @@ export const read: Verb = {
     if (out !== undefined) await call.io.writeFile(out, writePattern(pattern));
     const all = [...proposal.findings, ...findings];
     return {
-      json: { ...proposalSummary(proposal), findings: all, ...(out === undefined ? {} : { wrote: out }) },
+      json: {
+        ...proposalSummary(proposal),
+        cautions: cautionsFor({ pattern }).map((c) => c.code),
+        findings: all,
+        ...(out === undefined ? {} : { wrote: out }),
+      },
       text: (tell) =>
-        [told(proposal, tell), ...(out === undefined ? [] : [renderPhrase(wroteWords(out), tell)])].join(
-          '\n',
-        ),
+        [
+          told(proposal, tell),
+          ...cautionLines({ pattern }, tell),
+          ...(out === undefined ? [] : [renderPhrase(wroteWords(out), tell)]),
+        ].join('\n'),
       findings: all,
     };
   },

@@ -121,6 +121,17 @@ describe('repeat readings', () => {
     expect(bodyValue(body, 'shoulder-slope', 'right')).toBe(25);
   });
 
+  it('takes the larger of two arms, for both sleeves are cut alike', () => {
+    const body = person({
+      'upper-arm-girth': [
+        { value: 290, side: 'left' },
+        { value: 312, side: 'right' },
+      ],
+    });
+    expect(bodyValue(body, 'upper-arm-girth')).toBe(312);
+    expect(bodyValue(body, 'upper-arm-girth', 'left')).toBe(290);
+  });
+
   it('knows of a side what was said of no side, but nothing of what was taken on the other', () => {
     expect(bodyValue(person({ 'shoulder-slope': [20] }), 'shoulder-slope', 'left')).toBe(20);
     const right = person({ 'shoulder-slope': [{ value: 26, side: 'right' }] });

@@ -64,7 +64,8 @@ function takenOf(readings: readonly Reading[], kind: Measure['kind']): Taken {
 
 /**
  * The measure as it is used: the average of the readings that agree, and whether another is wanted.
- * Where both sides were taken, what they come to together is the mean of the two; a left and a right that differ are no doubt.
+ * Where both sides were taken, what they come to together is the mean of the two, of a limb's girth the larger, for a garment cut alike on
+ * both sides has to go round it; a left and a right that differ are no doubt.
  * @param side one side only: its own readings, or where it has none those of which no side was said
  * Undefined when it was never taken.
  */
@@ -82,7 +83,7 @@ export function bodyReading(body: Body, id: MeasureId, side?: Reading['side']): 
   if (of('left').length === 0 || of('right').length === 0) return takenOf(readings, kind);
   const [left, right] = [takenOf(of('left'), kind), takenOf(of('right'), kind)];
   return {
-    value: (left.value + right.value) / 2,
+    value: kind === 'girth' ? Math.max(left.value, right.value) : (left.value + right.value) / 2,
     from: left.from + right.from,
     ask: left.ask ?? right.ask,
   };
