@@ -26,7 +26,8 @@ export function AlterList({ catalogue, pattern, tell, onPick, onLeave }: Props) 
   const say = (words: Phrase): string => renderPhrase(words, tell);
   const groupWord = (group: string): Phrase => t`${keyWord('group', group)}`;
   const shown = catalogue.filter(
-    (e) => fits(e, pattern) && speaksOf(say(t`${e.name} ${e.when} ${groupWord(e.group)} ${e.alsoCalled}`), word),
+    (e) =>
+      fits(e, pattern) && speaksOf(say(t`${e.name} ${e.when} ${groupWord(e.group)} ${e.alsoCalled}`), word),
   );
   const groups = [...new Set(shown.map((e) => e.group))];
   return (
