@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { make, newFitting } from '../../pipeline/index.ts';
 import { CAST, sample } from '../../samples/index.ts';
-import type { Fitting } from '../../garment/index.ts';
+import type { Fitting, Garment } from '../../garment/index.ts';
+import { nearestPlace, pathAt } from '../../geometry/index.ts';
+import type { Path } from '../../geometry/index.ts';
 import { foreseen, slopeBetween } from './slopes.ts';
 
 const own = newFitting({
@@ -15,15 +17,17 @@ const shortened = (back: number): Fitting => ({
   ...own,
   steps: [{ id: 's', kind: 'alter', entry: 'length-above-waist', params: { back } }],
 });
-const farthest = (a: ReturnType<typeof make>['garment'], b: typeof a): number =>
+/** How far a line of the one lies from the same line of the other, both ways. */
+const SHARES = Array.from({ length: 33 }, (_, i) => i / 32);
+const apart = (a: Path, b: Path): number =>
+  Math.max(...SHARES.map((s) => nearestPlace(b, pathAt(a, s)).distance));
+const farthest = (a: Garment, b: Garment): number =>
   Math.max(
     ...a.pieces.flatMap((piece, i) =>
-      piece.edges.flatMap((e, k) =>
-        e.path.map((p, n) => {
-          const q = b.pieces[i]!.edges[k]!.path[n]!;
-          return Math.hypot(p.x - q.x, p.y - q.y);
-        }),
-      ),
+      piece.edges.map((e, k) => {
+        const path = b.pieces[i]!.edges[k]!.path;
+        return Math.max(apart(e.path, path), apart(path, e.path));
+      }),
     ),
   );
 

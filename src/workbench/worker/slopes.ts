@@ -1,5 +1,15 @@
 import type { Fitting, Garment } from '../../garment/index.ts';
-import type { Point } from '../../geometry/index.ts';
+import {
+  lengthAtPlace,
+  norm,
+  pathLength,
+  placeAtLength,
+  placePoint,
+  placeTangent,
+  redrawPath,
+  writePlace,
+} from '../../geometry/index.ts';
+import type { Path, Point } from '../../geometry/index.ts';
 
 /** How a piece's lines move for each unit of one amount, at every control point: what the page draws from until the reckoning is there. */
 export interface PieceSlope {
@@ -15,6 +25,25 @@ export interface Slope {
 /** Below this a point does not move: rounding and refitting, not the amount. */
 const STILL = 1e-4;
 
+/** The other line with the joints of the first, at the same shares of its length: another amount may be drawn in more cubics or fewer. */
+function jointedAs(path: Path, other: Path): Path {
+  if (other.length === path.length) return other;
+  const rate = pathLength(other) / pathLength(path);
+  const { path: drawn } = redrawPath(
+    path,
+    (cubic, t, _later, out) => {
+      writePlace(path, cubic, t, out);
+      const speed = norm(out.vx, out.vy) * rate;
+      const place = placeAtLength(other, lengthAtPlace(path, { cubic, t }) * rate);
+      const [at, way] = [placePoint(other, place), placeTangent(other, place)];
+      Object.assign(out, { x: at.x, y: at.y, vx: way.x * speed, vy: way.y * speed });
+    },
+    [],
+    Infinity,
+  );
+  return drawn;
+}
+
 /** The slope between two garments that differ by `by` in one amount; pieces that changed their make-up are left out. */
 export function slopeBetween(base: Garment, other: Garment, by: number): readonly PieceSlope[] {
   return base.pieces.flatMap((piece, i): PieceSlope[] => {
@@ -24,8 +53,7 @@ export function slopeBetween(base: Garment, other: Garment, by: number): readonl
     let still = true;
     const edges: Point[][] = [];
     for (const [k, edge] of piece.edges.entries()) {
-      const path = moved.edges[k]!.path;
-      if (path.length !== edge.path.length) return [];
+      const path = jointedAs(edge.path, moved.edges[k]!.path);
       edges.push(
         edge.path.map((p, n) => {
           const slope = { x: (path[n]!.x - p.x) / by, y: (path[n]!.y - p.y) / by };
