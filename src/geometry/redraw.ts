@@ -54,11 +54,18 @@ interface Span {
 
 /**
  * Draws the curve that `to` gives for each place of `path`, as cubics with the exact points and directions at the span ends,
- * halved until they lie within `tolerance` mm of it (measured across the curve). `breaks` are places that become span ends in
+ * halved until they lie within `tolerance` mm of it (measured across the curve; with `places` also along it, so that every place lies
+ * where `to` puts it). `breaks` are places that become span ends in
  * any case, so that they are met exactly. Directions from before and after a span end are averaged, so the drawn curve has no
  * corner inside a cubic of the old path.
  */
-export function redrawPath(path: Path, to: Redraw, breaks: readonly PathPlace[], tolerance: number): Redrawn {
+export function redrawPath(
+  path: Path,
+  to: Redraw,
+  breaks: readonly PathPlace[],
+  tolerance: number,
+  places = false,
+): Redrawn {
   const here = newMoving();
   to(0, 0, true, here);
   const points: Point[] = [{ x: here.x, y: here.y }];
@@ -98,7 +105,7 @@ export function redrawPath(path: Path, to: Redraw, breaks: readonly PathPlace[],
       to(cubic, t0 + (t1 - t0) * u, true, here);
       const speed = norm(here.vx, here.vy);
       const off =
-        speed > 0
+        speed > 0 && !places
           ? Math.abs((x - here.x) * here.vy - (y - here.y) * here.vx) / speed
           : norm(x - here.x, y - here.y);
       if (!(off <= tolerance)) return false;

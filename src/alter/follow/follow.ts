@@ -119,7 +119,10 @@ function partOf(
   const [first, last] = [from, to].map((p) => placeOn(before.path, after.path, p)) as [PathPlace, PathPlace];
   const path = [start, ...pathBetween(after.path, first, last).slice(1, -1), end];
   const old = pathBetween(before.path, from, to);
-  return levelsHeld(own, old.length === path.length ? redrawEdge(own, old, path) : { ...own, path });
+  return levelsHeld(
+    own,
+    old.length === path.length ? redrawEdge(own, { before: old, after: path }) : { ...own, path },
+  );
 }
 
 /** Levels of an edge that became its parent's: where the parent has them. */
@@ -152,7 +155,7 @@ function followEdges(follower: DrawnPiece, pairs: readonly Pair[]): DrawnPiece {
     if (pair) {
       const path = pair.after.path;
       return edge.path.length === path.length
-        ? levelsHeld(edge, redrawEdge(edge, edge.path, path))
+        ? levelsHeld(edge, redrawEdge(edge, { before: edge.path, after: path }))
         : { ...edge, path, crossings: asParent(edge, pair.after) };
     }
     const [start, end] = [corner[i] ?? still, corner[(i + 1) % n] ?? still];

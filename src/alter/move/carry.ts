@@ -18,6 +18,8 @@ import type { Motion, Path, PathPlace, Point } from '../../geometry/index.ts';
 import type { DrawnPiece, Edge, InnerLine } from '../../garment/index.ts';
 import { anchorLevels } from './anchor.ts';
 import { atHeight, crossingPoints } from './crossing.ts';
+import { joinRuns } from './redraw-run.ts';
+import type { Redrawing } from './redraw-run.ts';
 
 /** A hinge this near to an edge lies on it: two stored coordinates may each be off by STORED_MM. */
 export const ON_EDGE_MM = 0.05;
@@ -41,8 +43,8 @@ export interface Carriage {
   readonly hinges: readonly Point[];
   /** Whether a level crossing at this point is far enough from the cut to hold the redrawn run. */
   readonly holds: (point: Point) => boolean;
-  /** The run from a point of part `a` to a point of part `b`, redrawn. Same number of points. */
-  readonly bridge: (run: Path, a: number, b: number) => Path;
+  /** The run from a point of part `a` to a point of part `b`, redrawn. */
+  readonly bridge: (run: Path, a: number, b: number) => Redrawing;
 }
 
 interface Node {
@@ -53,17 +55,8 @@ interface Node {
 
 const moved = (path: Path, motion: Motion | undefined): Path => (motion ? pathMove(path, motion) : path);
 
-function joined(runs: readonly Path[]): Path {
-  const out: Point[] = [...runs[0]!];
-  for (let i = 1; i < runs.length; i++) for (let k = 1; k < runs[i]!.length; k++) out.push(runs[i]![k]!);
-  return out;
-}
-
-/**
- * An edge with its path redrawn: notches and level crossings keep their place on the cloth.
- * `before` and `after` have the same cubics one to one; `before` is the old path, perhaps cut into more cubics.
- */
-export function redrawEdge(edge: Edge<'one'>, before: Path, after: Path): Edge<'one'> {
+/** An edge with its path redrawn: notches and level crossings keep their place on the cloth. */
+export function redrawEdge(edge: Edge<'one'>, { before, after }: Redrawing): Edge<'one'> {
   // Most edges have no notch and no level: nothing is measured for them.
   if (edge.crossings.length === 0 && edge.notches.length === 0) return { ...edge, path: after };
   const old = pathLength(before);
@@ -140,16 +133,13 @@ function carryEdge(edge: Edge<'one'>, from: number, to: number, c: Carriage): Ed
     ...innerNodes(edge, c),
     { place: { cubic: (path.length - 1) / 3 - 1, t: 1 }, part: isHinge(pathEnd(path)) ? undefined : to },
   ];
-  const before: Path[] = [];
-  const after: Path[] = [];
-  for (let i = 1; i < nodes.length; i++) {
-    const run = pathBetween(path, nodes[i - 1]!.place, nodes[i]!.place);
-    const a = nodes[i - 1]!.part ?? nodes[i]!.part ?? 0;
-    const b = nodes[i]!.part ?? a;
-    before.push(run);
-    after.push(a === b ? moved(run, c.motions[a]) : c.bridge(run, a, b));
-  }
-  return redrawEdge(edge, before.length === 1 ? path : joined(before), joined(after));
+  const runs = nodes.slice(1).map((node, i) => {
+    const run = nodes.length === 2 ? path : pathBetween(path, nodes[i]!.place, node.place);
+    const a = nodes[i]!.part ?? node.part ?? 0;
+    const b = node.part ?? a;
+    return a === b ? { before: run, after: moved(run, c.motions[a]) } : c.bridge(run, a, b);
+  });
+  return redrawEdge(edge, joinRuns(runs));
 }
 
 function carryLine(line: InnerLine<'one'>, c: Carriage): InnerLine<'one'> {
@@ -164,7 +154,7 @@ function carryLine(line: InnerLine<'one'>, c: Carriage): InnerLine<'one'> {
     return motion ? { ...line, path: uprightGrain(line.path, motion) } : line;
   }
   if (a === b) return motion ? { ...line, path: pathMove(line.path, motion) } : line;
-  return { ...line, path: c.bridge(line.path, a, b) };
+  return { ...line, path: c.bridge(line.path, a, b).after };
 }
 
 /** A grainline goes along with its part but never turns: the part that stays says how the piece lies on the cloth. */

@@ -129,7 +129,7 @@ export function hingePart(piece: DrawnPiece, slash: Hinge): DrawnPiece {
       return r * (Math.abs(a) + (turns ? Math.min(0, slash.angle) : 0)) >= HOLD_MM;
     },
     bridge: (run, a, b) => {
-      const inside = run.some((p) => distance(p, hinge) < 1);
+      const inside = nearestPlace(run, hinge).distance < 1;
       return inside
         ? mixRun(run, a === 1 ? motion : undefined, b === 1 ? motion : undefined)
         : turnRun(run, hinge, angle, a === 0);

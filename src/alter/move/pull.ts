@@ -1,5 +1,9 @@
 import {
+  SAME_MM,
+  length,
+  lengthAtPlace,
   lerp,
+  norm,
   pathBetween,
   pathEnd,
   pathLength,
@@ -11,6 +15,8 @@ import type { Path, PathPlace, Point } from '../../geometry/index.ts';
 import type { DrawnPiece, Edge, EdgeId } from '../../garment/index.ts';
 import { anchorLevels } from './anchor.ts';
 import { levelsHeld, redrawEdge } from './carry.ts';
+import { joinRuns, redrawRun } from './redraw-run.ts';
+import type { Redrawing } from './redraw-run.ts';
 
 /** One place of the outline drawn elsewhere: share `at` (0..1) of an edge's length, moved by a vector in mm. A corner belongs to both its edges. */
 export interface Pull {
@@ -30,8 +36,13 @@ export interface PullNode {
 
 const STILL: Point = { x: 0, y: 0 };
 
-/** Smooth share with end slopes m0 and m1 (cubic Hermite); both 1 is the even share u. */
+/**
+ * Smooth share with end slopes m0 and m1 (cubic Hermite); both 1 is the even share u. Beyond the ends it goes on evenly with the slope it has there:
+ * a run that bulges past its end must not be moved by more and more.
+ */
 function eased(u: number, m0: number, m1: number): { value: number; slope: number } {
+  if (u <= 0) return { value: u * m0, slope: m0 };
+  if (u >= 1) return { value: 1 + (u - 1) * m1, slope: m1 };
   const u2 = u * u;
   const u3 = u2 * u;
   return {
@@ -45,33 +56,38 @@ function eased(u: number, m0: number, m1: number): { value: number; slope: numbe
  * height, a hem by width. Even spreading keeps straight lines straight; a smooth end keeps its direction. The opposite pull undoes it exactly as long as the same axis
  * stays the longer one (a chord near 45 degrees may flip: then to second order).
  */
-function pullRun(run: Path, from: PullNode, to: PullNode): Path {
+function pullRun(run: Path, from: PullNode, to: PullNode): Redrawing {
   const a = pathStart(run);
   const b = pathEnd(run);
   const chord = sub(b, a);
+  const change = sub(to.by, from.by);
   const tall = Math.abs(chord.y) >= Math.abs(chord.x);
   const span = tall ? chord.y : chord.x;
-  const value = (p: Point): number => (tall ? p.y - a.y : p.x - a.x) / span;
   const m0 = from.smooth ? 0 : 1;
   const m1 = to.smooth ? 0 : 1;
-  const by = (u: number): Point => lerp(from.by, to.by, eased(u, m0, m1).value);
-  const change = sub(to.by, from.by);
-  const out: Point[] = [];
-  for (let i = 0; i < run.length; i++) {
-    const p = run[i]!;
-    const knot = run[Math.round(i / 3) * 3]!;
-    const u = i === 0 ? 0 : i === run.length - 1 ? 1 : span === 0 ? i / (run.length - 1) : value(knot);
-    const d = by(u);
-    if (i % 3 === 0) {
-      out.push({ x: p.x + d.x, y: p.y + d.y });
-      continue;
-    }
-    // A control point keeps the curve's direction of change: displacement of its knot plus the slope times its step along the axis.
-    const step = span === 0 ? 0 : value(p) - value(knot);
-    const s = eased(u, m0, m1).slope * step;
-    out.push({ x: p.x + d.x + change.x * s, y: p.y + d.y + change.y * s });
+  if (change.x === 0 && change.y === 0)
+    return { before: run, after: run.map((p) => ({ x: p.x + from.by.x, y: p.y + from.by.y })) };
+  const share = (p: Point): number => (tall ? p.y - a.y : p.x - a.x) / span;
+  const closed = Math.abs(span) < SAME_MM;
+  if (m0 === 1 && m1 === 1 && !closed) {
+    const after = run.map((p, i) => {
+      const by = lerp(from.by, to.by, i === 0 ? 0 : i === run.length - 1 ? 1 : share(p));
+      return { x: p.x + by.x, y: p.y + by.y };
+    });
+    return { before: run, after };
   }
-  return out;
+  // From a point back to the same point no axis tells the places apart: spread along the line itself.
+  const size = closed ? pathLength(run) : 0;
+  return redrawRun(run, length(change), (here, place) => {
+    const u = closed ? lengthAtPlace(run, place) / size : share(here);
+    const { value, slope } = eased(u, m0, m1);
+    const by = lerp(from.by, to.by, value);
+    const step = slope * (closed ? norm(here.vx, here.vy) / size : (tall ? here.vy : here.vx) / span);
+    here.x += by.x;
+    here.y += by.y;
+    here.vx += change.x * step;
+    here.vy += change.y * step;
+  });
 }
 
 /** One edge drawn through its pulled nodes (first at 0, last at 1, increasing); the same object when nothing moves. */
@@ -79,19 +95,15 @@ export function pullEdge(edge: Edge<'one'>, nodes: readonly PullNode[]): Edge<'o
   if (nodes.every((n) => n.by.x === 0 && n.by.y === 0)) return edge;
   const { path } = edge;
   if (nodes.length === 2) {
-    return levelsHeld(edge, redrawEdge(edge, path, pullRun(path, nodes[0]!, nodes[1]!)));
+    return levelsHeld(edge, redrawEdge(edge, pullRun(path, nodes[0]!, nodes[1]!)));
   }
   const size = pathLength(path);
   const places: PathPlace[] = nodes.map((n) => placeAtLength(path, n.at * size));
-  const before: Point[] = [pathStart(path)];
-  const after: Point[] = [];
-  for (let i = 1; i < nodes.length; i++) {
-    const run = pathBetween(path, places[i - 1]!, places[i]!);
-    const drawn = pullRun(run, nodes[i - 1]!, nodes[i]!);
-    before.push(...run.slice(1));
-    after.push(...(i === 1 ? drawn : drawn.slice(1)));
-  }
-  return levelsHeld(edge, redrawEdge(edge, before, after));
+  const runs = nodes.slice(1).map((node, i) => {
+    const run = pathBetween(path, places[i]!, places[i + 1]!);
+    return pullRun(run, nodes[i]!, node);
+  });
+  return levelsHeld(edge, redrawEdge(edge, joinRuns(runs)));
 }
 
 /** What each corner and inner node of the outline is pulled by, edge by edge, corners shared. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { make, newFitting } from '../../pipeline/index.ts';
 import { CAST, sample } from '../../samples/index.ts';
 import type { Fitting, Garment } from '../../garment/index.ts';
-import { nearestPlace, pathAt } from '../../geometry/index.ts';
+import { cubicCount, nearestPlace, pathAt } from '../../geometry/index.ts';
 import type { Path } from '../../geometry/index.ts';
 import { foreseen, slopeBetween } from './slopes.ts';
 
@@ -40,6 +40,15 @@ describe('what is drawn before the reckoning is there', () => {
     const moved = farthest(base.garment, far.garment);
     expect(moved).toBeGreaterThan(8);
     expect(farthest(guess, far.garment)).toBeLessThan(moved * 0.1);
+  });
+
+  it('moves lines that are drawn in more cubics by one amount than by the other', () => {
+    const cubics = ({ garment }: typeof base): readonly number[] =>
+      garment.pieces.flatMap((p) => p.edges.map((e) => cubicCount(e.path)));
+    expect(cubics(far)).not.toEqual(cubics(base));
+    const whole = [{ param: 'back', pieces: slopeBetween(base.garment, far.garment, -12) }];
+    const guess = foreseen(base.garment, whole, 's', shortened(-10), shortened(-22));
+    expect(farthest(guess, far.garment)).toBeLessThan(0.5); // as wide as the line is drawn
   });
 
   it('is the garment itself where no amount differs, and touches nothing that does not move', () => {
