@@ -9,8 +9,6 @@ import type { Outline } from './imported-case.ts';
 
 /** Girths, lengths and walks of the two agree within this, mm. */
 const EQUAL_MM = 0.5;
-/** The house's bound for a finished measure against its target: nothing differs by more without a word. */
-export const HOUSE_MM = 3;
 
 /** Two amounts for every entry, of both signs where it takes them; pieces, edges and darts are left to the entry where it can choose. */
 function amounts(entry: Alteration, which: 0 | 1): Record<string, ParamValue> {

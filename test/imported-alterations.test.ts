@@ -14,7 +14,7 @@ import type { Proposal } from '../src/exchange/index.ts';
 import { tiledPdf } from '../src/exchange/tiled.test-case.ts';
 import type { Pattern } from '../src/garment/index.ts';
 import { SAMPLES, sample } from '../src/samples/index.ts';
-import { compare, HOUSE_MM } from './altered-alike.ts';
+import { compare } from './altered-alike.ts';
 import type { Count } from './altered-alike.ts';
 import { findAgain, rightAnswers } from './imported-case.ts';
 
@@ -31,7 +31,6 @@ const FORMATS: Readonly<Record<string, (pattern: Pattern) => Promise<Uint8Array>
 const sum = (counts: readonly Count[], of: (count: Count) => number): number =>
   counts.reduce((all, one) => all + of(one), 0);
 
-// Where the two differ at all, the file's curves have other joints than the draft: what is pulled between two still places runs a little otherwise.
 describe.each(['with nobody answering anything', 'with every question answered rightly'])(
   'alterations on samples written and read back, %s',
   (way) => {
@@ -46,11 +45,11 @@ describe.each(['with nobody answering anything', 'with every question answered r
         const { pattern } = patternFrom(proposal, { chart: native.chart, ...answers });
         const count = compare(native, pattern);
         counts.push(count);
-        expect(count.silent.filter((one) => one.mm > HOUSE_MM).map((one) => one.words)).toEqual([]);
+        expect(count.silent).toEqual([]);
       },
     );
 
-    it('are the same as on the sample itself in at least 97 of 100 cases', () => {
+    it('are the same as on the sample itself, every one', () => {
       const cases = sum(counts, (one) => one.cases);
       const silent = counts.flatMap((one) => one.silent);
       if (process.env['PINTRUE_SAY'])
@@ -58,17 +57,16 @@ describe.each(['with nobody answering anything', 'with every question answered r
           `${way}: ${cases} cases, ${sum(counts, (one) => one.equal)} equal, ${sum(counts, (one) => one.asked)} asked, ${sum(counts, (one) => one.told)} told, ${silent.length} silent\n${silent.map((one) => one.words).join('\n')}\n`,
         );
       expect(cases).toBeGreaterThan(900);
-      expect(sum(counts, (one) => one.equal) / cases).toBeGreaterThanOrEqual(0.97);
-      expect(silent.length).toBeLessThanOrEqual(8);
+      expect(sum(counts, (one) => one.equal)).toBe(cases);
     });
   },
 );
 
 /** Names of pieces as far as shape and company do without them: how much is the same, least share of the cases (docs/formats.md). */
 const CALLED: readonly (readonly [string, (pattern: Pattern) => Proposal, number])[] = [
-  ['in German', (pattern) => asLines(renamed(pattern, NAMES.de)), 0.97],
-  ['in Dutch', (pattern) => asLines(renamed(pattern, NAMES.nl)), 0.97],
-  ['nothing', (pattern) => asLines(pattern, true), 0.85],
+  ['in German', (pattern) => asLines(renamed(pattern, NAMES.de)), 1],
+  ['in Dutch', (pattern) => asLines(renamed(pattern, NAMES.nl)), 1],
+  ['nothing', (pattern) => asLines(pattern, true), 0.88],
 ];
 
 function asLines(pattern: Pattern, blank = false): Proposal {
