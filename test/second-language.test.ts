@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { applyStep, CATALOGUE, OBSERVABLES, observe } from '../src/alter/index.ts';
+import { applyStep, CATALOGUE, OBSERVABLES, observe, seenAmounts, seenWords } from '../src/alter/index.ts';
 import { plausible } from '../src/fit/index.ts';
 import {
   cautionLine,
@@ -312,6 +312,7 @@ describe('no sentence escapes the tables', () => {
     expectAllSaid(
       [
         ...phrasesIn(observe(seen, garment), met),
+        ...phrasesIn([seen.map(seenWords), seen.map(seenAmounts)], met),
         ...SAMPLES.flatMap(({ id }) => phrasesIn(notions(garmentAtSize(sample(id), 1)), met)),
         ...phrasesIn(
           cautionsFor({

@@ -36,6 +36,15 @@ describe('a note against the tape', () => {
     );
   });
 
+  it('knows the height of the bust point: hers is 30 mm lower than the pattern has it', () => {
+    expect(told(long, { line: 'bust', direction: 'low', where: 'front', centre: 12 })).toMatch(
+      /bust height is 3 cm too short now, and would be 4\.2 cm too short after this/,
+    );
+    expect(told(long, { line: 'bust', direction: 'high', where: 'front', centre: 12 })).not.toMatch(
+      /measured/,
+    );
+  });
+
   it('says a girth that was right and would not be', () => {
     expect(told(short, { line: 'waist', direction: 'tight', centre: 30 })).toMatch(
       /the waist is right now, and would be 3 cm too wide after this/,

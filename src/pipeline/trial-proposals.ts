@@ -15,29 +15,37 @@ const centre = (half: 'front' | 'back'): Quantity => ({
   above: 'waist',
 });
 
-/** What of the pieces changes as that length of the body would have it. */
-const ON_PIECES: Readonly<Partial<Record<MeasureId, readonly Quantity[]>>> = {
-  'back-waist-length': [centre('back')],
-  'front-waist-length': [centre('front')],
-  'centre-front-length': [centre('front')],
-  'shoulder-length': [{ is: 'length', role: 'shoulder', half: 'back', as: 'along' }],
-  'across-back': [{ is: 'across', half: 'back' }],
-  'across-front': [{ is: 'across', half: 'front' }],
-  'arm-length': [{ is: 'cap-height' }, { is: 'length', role: 'underarm', half: 'back', as: 'up' }],
-  'crotch-depth': [{ is: 'length', role: 'rise', half: 'front', as: 'up' }],
-  'inside-leg-length': [{ is: 'length', role: 'inseam', half: 'front', as: 'up' }],
+/** What of the pieces makes up that length of the body, each so many times: across and spread are measured from the centre, a low bust point is a long way down. */
+const ON_PIECES: Readonly<Partial<Record<MeasureId, readonly (readonly [times: number, of: Quantity])[]>>> = {
+  'back-waist-length': [[1, centre('back')]],
+  'front-waist-length': [[1, centre('front')]],
+  'centre-front-length': [[1, centre('front')]],
+  'shoulder-length': [[1, { is: 'length', role: 'shoulder', half: 'back', as: 'along' }]],
+  'across-back': [[2, { is: 'across', half: 'back' }]],
+  'across-front': [[2, { is: 'across', half: 'front' }]],
+  'bust-height': [[-1, { is: 'bust-point', as: 'up' }]],
+  'bust-spread': [[2, { is: 'bust-point', as: 'out' }]],
+  'arm-length': [
+    [1, { is: 'cap-height' }],
+    [1, { is: 'length', role: 'underarm', half: 'back', as: 'up' }],
+  ],
+  'hip-depth': [[1, { is: 'length', role: 'side', half: 'back', as: 'up', below: 'waist', above: 'hip' }]],
+  'crotch-depth': [[1, { is: 'length', role: 'rise', half: 'front', as: 'up' }]],
+  'inside-leg-length': [[1, { is: 'length', role: 'inseam', half: 'front', as: 'up' }]],
 };
-/** Across is measured from the centre: half of what the tape gives. */
-const TWICE: readonly MeasureId[] = ['across-back', 'across-front'];
 
-/** Of the two sides of the body the one that changed more, mm; undefined where the garment has no such thing. */
-function changed(before: Garment, after: Garment, quantities: readonly Quantity[]): number | undefined {
+/** By how much the length changes, mm; of the two sides of the body the one that changes more. Undefined where the garment has no such thing. */
+function changed(
+  before: Garment,
+  after: Garment,
+  parts: readonly (readonly [times: number, of: Quantity])[],
+): number | undefined {
   let sum = 0;
-  for (const of of quantities) {
+  for (const [times, of] of parts) {
     const [then, now] = [measure(before, of), measure(after, of)];
     if (isMissing(then) || isMissing(now)) return undefined;
     const [left, right] = [now.left - then.left, now.right - then.right];
-    sum += Math.abs(left) > Math.abs(right) ? left : right;
+    sum += times * (Math.abs(left) > Math.abs(right) ? left : right);
   }
   return sum;
 }
@@ -71,11 +79,8 @@ function lengthsAgainst({ plan, planned, garment }: Made, after: Garment, neck: 
     if (!of || (neck && BY_CENTRE.includes(id))) return [];
     const [sofar, more] = [changed(planned, garment, of), changed(garment, after, of)];
     if (sofar === undefined || more === undefined) return [];
-    const times = TWICE.includes(id) ? 2 : 1;
-    const is = times * sofar - length.residual;
-    return worse(is, is + times * more)
-      ? [against(t`${measureWord(id)}`, is, is + times * more, t`long`, t`short`)]
-      : [];
+    const is = sofar - length.residual;
+    return worse(is, is + more) ? [against(t`${measureWord(id)}`, is, is + more, t`long`, t`short`)] : [];
   });
 }
 
