@@ -1,5 +1,6 @@
 import {
   doubts,
+  isAnswered,
   MEASURES,
   MM_PER,
   bodyValue,
@@ -169,7 +170,7 @@ export function plausible(body: Body): readonly Question[] {
   const first = doubts(body);
   if (body.wearer === 'child') {
     const asked = new Set(first.map((q) => (q.code === 'second-reading' ? null : q.measure)));
-    return [...first, ...childQuestions(body).filter((q) => !asked.has(q.measure))];
+    return [...first, ...childQuestions(body).filter((q) => !asked.has(q.measure) && !isAnswered(body, q))];
   }
   const survey = body.wearer === 'man' ? MEN : WOMEN;
   const already = new Set(
@@ -178,7 +179,8 @@ export function plausible(body: Body): readonly Question[] {
       .flatMap((q) => [q.measure, ...(q.other === undefined ? [] : [q.other])]),
   );
   const more = bySurvey(survey, expected(body, first, survey), body.wearer).filter(
-    (q) => !already.has(q.measure) && !(q.other !== undefined && already.has(q.other)),
+    (q) =>
+      !already.has(q.measure) && !(q.other !== undefined && already.has(q.other)) && !isAnswered(body, q),
   );
   const entries = first.filter((q) => q.code !== 'second-reading');
   return [...entries, ...more, ...first.filter((q) => q.code === 'second-reading')];

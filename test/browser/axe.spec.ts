@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drawingSvg, patternSheet } from '../../src/exchange/index.ts';
 import { sample } from '../../src/samples/index.ts';
-import { addPerson, beginFitting, settled, walkTo } from './hands.ts';
+import { addPerson, beginFitting, chooseSmock, settled, takeMeasure, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 import { photograph } from './skirt-photograph.ts';
 
@@ -95,13 +95,16 @@ for (const light of ['day', 'night'] as const) {
       const { page } = opened;
       await addPerson(page, 'Nell Fenn');
       await page.getByLabel('Body').selectOption('child');
-      await sound();
-      await page.getByRole('link', { name: 'Next: choose a pattern for Nell Fenn' }).click();
+      await takeMeasure(page, 'waist', '60');
       await page
-        .getByRole('listitem')
-        .filter({ hasText: 'Chorus smock' })
-        .getByRole('button', { name: 'Put it in the cupboard' })
-        .click();
+        .locator('.ask')
+        .getByText(/Was it in centimetres/)
+        .waitFor();
+      await page.getByRole('link', { name: 'Next: choose a pattern for Nell Fenn' }).click();
+      await page.getByText('One question is still open').waitFor();
+      await sound();
+      await page.getByRole('button', { name: /^Yes/ }).click();
+      await chooseSmock(page, 'Nell Fenn');
       const cautions = page.getByRole('region', { name: 'Cautions for this garment' });
       await cautions
         .getByText(/EN 14682/)

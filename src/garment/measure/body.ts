@@ -9,6 +9,8 @@ export interface Reading {
   readonly on?: string;
   /** The side of the body it was taken on; absent where not said, or where there is but one. */
   readonly side?: 'left' | 'right';
+  /** It was doubted, and whoever took it said that it is right. */
+  readonly sure?: true;
 }
 
 export interface Body {

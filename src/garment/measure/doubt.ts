@@ -94,6 +94,10 @@ function doubtReading(body: Body, id: MeasureId): Question | null {
   return question('third-reading', id, { measure: id, within: REPEAT_WITHIN[MEASURES[id].kind] });
 }
 
+/** Whether a doubt was answered with “it is right”: of every reading that it speaks of, as it stands last. */
+export const isAnswered = (body: Body, { measure, other }: Question): boolean =>
+  [measure, ...(other === undefined ? [] : [other])].every((id) => body.readings[id]?.at(-1)?.sure === true);
+
 /** Everything doubtful about a body's entries taken by themselves and in pairs; see `plausible` in fit for what survey data add. */
 export function doubts(body: Body): readonly Question[] {
   const taken = MEASURE_IDS.filter((id) => bodyValue(body, id) !== undefined);
@@ -103,5 +107,7 @@ export function doubts(body: Body): readonly Question[] {
     ...ORDER.map((pair) => doubtPair(body, pair)),
     doubtParts(body),
     ...taken.map((id) => doubtReading(body, id)),
-  ].filter((q) => q !== null);
+  ]
+    .filter((q) => q !== null)
+    .filter((q) => q.code === 'second-reading' || !isAnswered(body, q));
 }

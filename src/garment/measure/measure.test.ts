@@ -220,6 +220,20 @@ describe('a doubtful entry', () => {
       expect(said).not.toMatch(/\ba (upper|bust|waist|hip)|unlikely|anyone|abnormal/i);
   });
 
+  it('a reading said to be right is not doubted again; a new one beside it is', () => {
+    const sure = { value: 400, sure: true } as const;
+    const codes = (body: Body): string[] => doubts(body).map((q) => q.code);
+    expect(codes(person({ 'bust-girth': [400] }))).toContain('unit-doubtful');
+    expect(codes(person({ 'bust-girth': [sure] }))).toEqual(['second-reading']);
+    expect(codes(person({ 'bust-girth': [sure, 402] }))).toContain('unit-doubtful');
+    // Of a pair both have to be: the other may be the one that is wrong.
+    const pair = (waist: Reading, hip: Reading): string[] =>
+      codes(person({ 'waist-girth': [waist, waist], 'hip-girth': [hip, hip] }));
+    const [waist, hip] = [{ value: 1010 }, { value: 800 }];
+    expect(pair({ ...waist, sure: true }, hip)).toEqual(['swapped']);
+    expect(pair({ ...waist, sure: true }, { ...hip, sure: true })).toEqual([]);
+  });
+
   it('girths read once are asked for a second time', () => {
     expect(doubts(person({ 'bust-girth': [920], 'back-waist-length': [400] })).map((q) => q.code)).toEqual([
       'second-reading',

@@ -147,7 +147,10 @@ describe('documents', () => {
     expect(readFitting(writeFitting(fitting))).toEqual(fitting);
     expect(readPattern(writePattern(square))).toEqual(square);
     expect(readBody(writeBody(fitting.body))).toEqual(fitting.body);
-    const sided = { ...fitting.body, readings: { 'shoulder-slope': [{ value: 20, side: 'left' as const }] } };
+    const sided = {
+      ...fitting.body,
+      readings: { 'shoulder-slope': [{ value: 20, sure: true as const, side: 'left' as const }] },
+    };
     expect(readBody(writeBody(sided))).toEqual(sided);
   });
 

@@ -13,6 +13,7 @@ import {
   parseJson,
   record,
   text,
+  yes,
   type Read,
 } from './json.ts';
 import { MEASURE_IDS } from '../measure/measure-id.ts';
@@ -26,6 +27,7 @@ const readReading = fields<Reading>({
   typed: maybe(text(200)),
   on: maybe(date),
   side: maybe(oneOf('left', 'right')),
+  sure: maybe(yes),
 });
 
 const bodyFields = {

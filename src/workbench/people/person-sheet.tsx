@@ -23,8 +23,9 @@ import { measureGroups } from './measure-groups.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { PersonData } from './person-data.tsx';
 import { answer } from './answer.ts';
+import { saySure } from './readings.ts';
 import { NextStep } from './next-step.tsx';
-import { measuresOf, QuestionAsked, questionKey } from './question-asked.tsx';
+import { measuresOf, QuestionAsked } from './question-asked.tsx';
 
 /** One person: who they are, where the tape goes, what was read, and what we would ask about it. */
 export function PersonSheet({ held, pattern }: { held: Held<Body>; pattern: Pattern | undefined }) {
@@ -34,9 +35,8 @@ export function PersonSheet({ held, pattern }: { held: Held<Body>; pattern: Patt
     store.change('person', body.id, act, say, merge);
   useEffect(() => rememberPerson(body.id), [body.id]);
   const questions = useMemo(() => plausible(body), [body]);
-  const [kept, setKept] = useState<readonly string[]>([]);
   const again = (q: Question): boolean => q.code === 'second-reading';
-  const open = questions.filter((q) => !again(q) && !kept.includes(questionKey(q, body)));
+  const open = questions.filter((q) => !again(q));
   const once = questions.filter(again).map((q) => q.measure);
   const groups = measureGroups(body, pattern);
   return (
@@ -90,11 +90,16 @@ export function PersonSheet({ held, pattern }: { held: Held<Body>; pattern: Patt
                       .filter((q) => q.measure === id)
                       .map((q) => (
                         <QuestionAsked
-                          key={questionKey(q, body)}
+                          key={`${q.code} ${q.other ?? ''}`}
                           question={q}
                           body={body}
                           onYes={answer(body)}
-                          onKeep={() => setKept([...kept, questionKey(q, body)])}
+                          onKeep={() =>
+                            change(
+                              (b) => saySure(b, measuresOf(q)),
+                              `Said that the ${measureName(q.measure, body.wearer)} is right`,
+                            )
+                          }
                         />
                       ))}
                   />

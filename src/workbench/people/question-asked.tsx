@@ -7,10 +7,6 @@ import {
   type Question,
 } from '../../garment/index.ts';
 
-/** A doubt by what it is about and by what was read: answered once, it is asked again only of other readings. */
-export const questionKey = ({ code, measure, other }: Question, body: Body): string =>
-  `${code}/${measure}/${other ?? ''}/${JSON.stringify(body.readings[measure])}`;
-
 interface Props {
   readonly question: Question;
   readonly body: Body;

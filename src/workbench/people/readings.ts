@@ -32,3 +32,12 @@ export function dropReading(body: Body, id: MeasureId, n: number): Body {
   const { [id]: _gone, ...rest } = body.readings;
   return { ...body, readings: next.length ? { ...rest, [id]: next } : rest };
 }
+
+/** Keeps with the last readings of these measures that they were doubted and are right. */
+export function saySure(body: Body, ids: readonly MeasureId[]): Body {
+  const sure = ids.map((id) => {
+    const readings = body.readings[id] ?? [];
+    return [id, readings.map((r, i): Reading => (i === readings.length - 1 ? { ...r, sure: true } : r))];
+  });
+  return { ...body, readings: { ...body.readings, ...Object.fromEntries(sure) } };
+}
