@@ -11,10 +11,11 @@ import {
   type Plan,
   type SizeChart,
   renderPhrase,
+  sayFinding,
   TELL_CM,
 } from '../garment/index.ts';
 import { PLAIN_DRESS } from './plain-input.test-case.ts';
-import { planFit, spread, type PlanInput } from './index.ts';
+import { FIT_WORDS, planFit, spread, type PlanInput } from './index.ts';
 
 /** Sizes 80 to 104 of EN 13402-3 women, garment 60/40/80 mm larger at bust, waist and hip (our own figures). */
 const en = bodyTableChart(EN_WOMEN);
@@ -162,6 +163,18 @@ describe('levels and hem', () => {
       severity: 'warning',
     });
     expect(finding(plan(), 'which-waist')).toBeUndefined();
+  });
+
+  it('no figure is said for how far the two waists lie apart: none is published', () => {
+    // The open survey has the natural waist and the navel's (74 mm and 66 mm apart on average); ISO 8559-1 puts its waist above the navel.
+    for (const [found, of] of [
+      ['which-waist', plan({ chart: { ...chart, waist: 'unsaid' } })],
+      ['waists-differ', plan({ body: { ...standard, waist: 'iso' } })],
+    ] as const) {
+      const sentence = sayFinding(FIT_WORDS, finding(of, found)!, TELL_CM);
+      expect(sentence).not.toMatch(/\d/);
+      expect(sentence).toContain('how much differs from body to body');
+    }
   });
 
   it('children go by height', () => {

@@ -10,7 +10,7 @@ export interface Size {
 /** The maker's table. Rows are mm per size; a null where the table is silent for that size. */
 export interface SizeChart {
   readonly sizes: readonly Size[];
-  /** Which waist the table means (they differ by about 7 cm in height); `unsaid` makes the plan ask. */
+  /** Which waist the table means (they lie at different heights); `unsaid` makes the plan ask. */
   readonly waist: 'natural' | 'iso' | 'unsaid';
   readonly body: Readonly<Partial<Record<MeasureId, readonly (number | null)[]>>>;
   /** Finished garment girths by level, all round. */
