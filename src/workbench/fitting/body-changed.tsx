@@ -1,11 +1,12 @@
 import { useDoc } from '../store/use-store.ts';
 import type { Bench } from '../station/bench.ts';
+import { sameBody } from './same-body.ts';
 
 /** The person was measured again since this fitting took their measures: nothing changes under anyone's scissors, it is offered. */
 export function BodyChanged({ bench }: { bench: Bench }) {
   const { body } = bench.fitting;
   const person = useDoc('person', body.id)?.doc;
-  if (!person || person === body || JSON.stringify(person) === JSON.stringify(body)) return null;
+  if (!person || sameBody(person, body)) return null;
   return (
     <div className="ask">
       <p>
