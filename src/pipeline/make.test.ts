@@ -202,6 +202,16 @@ describe('what is offered', () => {
     expect(finding(make(fittingOf(long, [TRUE, ...told.remedy!.steps])), 'length-differs')).toBeUndefined();
   });
 
+  it('the amount is said of the length that asks for it: the front’s under the front’s name', () => {
+    const told = finding(
+      make(fittingOf(middle({ 'back-waist-length': 12, 'front-waist-length': 30 }), [TRUE])),
+      'length-differs',
+    )!;
+    expect(told.where.measure).toBe('front-waist-length');
+    expect(told.values).toMatchObject({ measure: 'front-waist-length' });
+    expect(told.amount).toBeWithinMm(30, 1);
+  });
+
   it('half of it given: the other half', () => {
     const long = middle({ 'back-waist-length': 20, 'front-waist-length': 20 });
     const given = make(fittingOf(long, [LONGER, TRUE]));

@@ -103,11 +103,8 @@ const settles = (how: ByLength | undefined, { fitting }: Case): how is ByLength 
   fromShoulder(fitting.pattern.garment) === (how.entry !== 'crotch-depth') &&
   fitting.pattern.levels.some((l) => l.level === how.needs && l.pieces.length > 0);
 
-/** What one alteration should give, by its amounts, and the first length that asks for it. */
-interface Wanted {
-  readonly length: LengthPlan;
-  readonly params: Readonly<Record<string, number>>;
-}
+/** What one alteration should give, by its amounts, and the length that asks for each. */
+type Wanted = Readonly<Record<string, { readonly length: LengthPlan; readonly mm: number }>>;
 
 /** Lengths of one alteration together: back and front of the waist are one step. Amounts nobody measured go with the first that was. */
 function wantedLengths(it: Case): ReadonlyMap<string, Wanted> {
@@ -116,20 +113,23 @@ function wantedLengths(it: Case): ReadonlyMap<string, Wanted> {
     const how = LENGTHS[length.measure as MeasureId];
     if (!settles(how, it)) continue;
     const had = wanted.get(how.entry);
-    const own = Object.fromEntries(how.params.map((id) => [id, length.residual / how.parts]));
-    wanted.set(how.entry, { length: had?.length ?? length, params: { ...own, ...had?.params } });
+    const own = Object.fromEntries(how.params.map((id) => [id, { length, mm: length.residual / how.parts }]));
+    wanted.set(how.entry, { ...own, ...had });
   }
   return wanted;
 }
 
 function lengthFindings(it: Case): Finding[] {
-  return [...wantedLengths(it)].flatMap(([entry, { length, params }]) => {
-    const first = Object.values(params)[0]!;
-    const all = entry === WAIST.entry ? { back: first, front: first, ...params } : params;
+  return [...wantedLengths(it)].flatMap(([entry, asked]) => {
+    const first = Object.values(asked)[0]!;
+    // Where only one of front and back was measured, the other goes with it.
+    const all = entry === WAIST.entry ? { back: first, front: first, ...asked } : asked;
     const left = Object.fromEntries(
-      Object.entries(all).map(([id, mm]) => [id, half(mm - given(it.fitting, entry, id))]),
+      Object.entries(all).map(([id, { mm }]) => [id, half(mm - given(it.fitting, entry, id))]),
     );
-    const most = Object.values(left).reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a), 0);
+    // The amount is said of the length that asks for it: the front's under the front's name.
+    const [id, most] = Object.entries(left).reduce((a, b) => (Math.abs(b[1]) > Math.abs(a[1]) ? b : a));
+    const { length } = all[id]!;
     const amount = most * LENGTHS[length.measure as MeasureId]!.parts;
     if (Math.abs(amount) <= FINISHED_MM) return [];
     const measure = length.measure as MeasureId;
