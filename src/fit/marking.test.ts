@@ -51,6 +51,13 @@ describe('marking a plan on tissue', () => {
     ]);
   });
 
+  it('leaves out what is less than a pencil line', () => {
+    // Size 14 is made for 36 in: 9/32 in over 12 cut edges is 0.6 mm at each, less than 1/32 in.
+    expect(words({ 'bust-girth': 36 + 9 / 32, 'waist-girth': 28 })).toContain(
+      'Bust: mark on the line of size 14 at every edge.',
+    );
+  });
+
   it('says how far on the way between two sizes a fraction lies', () => {
     expect(words({ 'bust-girth': 37, 'waist-girth': 28 }, 'part')).toContain(
       'Bust: mark on the line of size 14, 50 % of the way to 16, at every edge.',

@@ -6,6 +6,7 @@ import {
   levelWord,
   listOf,
   measureWord,
+  MM_PER,
   percent,
   t,
   type LevelPlan,
@@ -15,8 +16,8 @@ import {
   type Plan,
 } from '../garment/index.ts';
 
-/** A change smaller than this is less than a pencil line's width and is left out, mm. */
-const PENCIL = 0.5;
+/** A change smaller than this is about a pencil line's width and would be written as 0 in: it is left out. mm */
+const PENCIL = MM_PER.in / 32;
 
 /** Levels that only a garment with a neck or an armhole has. */
 const UPPER = new Set(['upper-bust', 'bust', 'upper-arm', 'neck']);

@@ -35,6 +35,12 @@ describe('figures that are to add up', () => {
     ]);
   });
 
+  it('never writes a share that is there as nothing', () => {
+    // 1/16 in over four edges is 1/64 in at each: less than the 1/32 in that is still written as 1/16.
+    expect(texts(addUp(IN / 16, [{ mm: IN / 64, times: 4 }], SIXTEENTHS))).toEqual(['1/16 in', '< 1/32 in']);
+    expect(texts(addUp(1, [{ mm: 0.25, times: 4 }], 'cm'))).toEqual(['0.1 cm', '< 0.05 cm']);
+  });
+
   it('keeps to centimetres by the millimetre, and to signs', () => {
     expect(texts(addUp(-10, [{ mm: -10 / 4, times: 4 }], 'cm'))).toEqual(['-1 cm', '≈ -0.2 cm']);
     expect(texts(addUp(-12, [{ mm: -3, times: 4 }], 'cm'))).toEqual(['-1.2 cm', '-0.3 cm']);

@@ -1,4 +1,4 @@
-import { shownLength, writeLength, type LengthStyle } from './write-length.ts';
+import { shownLength, writeLength, writeLeast, type LengthStyle } from './write-length.ts';
 
 /** One figure of a sum: so many times so many mm; once when not said. */
 export interface Term {
@@ -6,7 +6,7 @@ export interface Term {
   readonly times?: number;
 }
 
-/** A figure as it is shown. `about`: as written it is not exact, and the text begins with `≈`. */
+/** A figure as it is shown. `about`: as written it is not exact, and the text begins with `≈`, or with `<` where it would be nothing as written. */
 export interface Shown {
   readonly text: string;
   readonly about: boolean;
@@ -37,7 +37,8 @@ export function addUp(
     total: { text: writeLength(total, style), about: false },
     terms: terms.map(({ mm }) => {
       const about = !exact && Math.abs(shown(mm) - mm) >= SAME;
-      return { text: `${about ? '≈ ' : ''}${writeLength(mm, style)}`, about };
+      const text = writeLength(mm, style);
+      return { text: !about ? text : shown(mm) === 0 ? `< ${writeLeast(style)}` : `≈ ${text}`, about };
     }),
   };
 }

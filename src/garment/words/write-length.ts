@@ -29,6 +29,10 @@ function inchFraction(mm: number, parts: 8 | 16): string {
   return (mm < 0 && total > 0 ? '-' : '') + words.join(' ');
 }
 
+/** Half of what is rounded to: what is less than this would be written as nothing. `1/32 in`, `0.05 cm`. */
+export const writeLeast = (style: LengthStyle): string =>
+  typeof style === 'string' ? (style === 'cm' ? '0.05 cm' : '0.5 mm') : `1/${style.in * 2} in`;
+
 /** The length that `writeLength` writes, mm: what whoever reads it reckons with. */
 export function shownLength(mm: number, style: LengthStyle): number {
   const step = typeof style === 'string' ? 1 : MM_PER.in / style.in;

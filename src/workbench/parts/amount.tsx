@@ -1,6 +1,6 @@
 /** Lengths as a sewist writes them: whole, a true fraction, the unit set small. */
 
-import { MM_PER } from '../../garment/index.ts';
+import { lengthStyle, MM_PER, writeLeast } from '../../garment/index.ts';
 
 export interface AmountParts {
   readonly sign: '' | '+' | '−';
@@ -52,7 +52,7 @@ export function amountText(
   return `${p.sign}${[p.whole, p.fraction].filter(Boolean).join(' ')} ${p.unit}`;
 }
 
-/** @param props.about as written it is not exact: `≈` before it, so that nobody takes a rounding for a sum */
+/** @param props.about as written it is not exact: `≈` before it, so that nobody takes a rounding for a sum; `<` where it would be nothing as written */
 export function Amount(props: {
   mm: number;
   show: 'in' | 'cm';
@@ -64,6 +64,8 @@ export function Amount(props: {
     ...(props.signed ? { signed: true } : {}),
     in: props.in ?? 8,
   });
+  if (props.about && p.whole === '0' && !p.fraction)
+    return <span className="amount">{`< ${writeLeast(lengthStyle(props.show, props.in ?? 8))}`}</span>;
   return (
     <span className="amount">
       {props.about && '≈ '}
