@@ -72,6 +72,9 @@ it('the sheet of a size table alone prints how to mark it by hand, and its figur
   expect(hip).toBe('Let out 3/4 in all round = 3/8 in at each of 2 seams = 3/16 in at each of 4 cut edges');
   const words = await printed(page);
   expect(words).toContain('Hip: mark 3/16 in outside the line of size 14');
+  // Nothing was trued: there are no pieces.
+  expect(await page.locator('.record').textContent()).not.toContain('True all seams');
+  expect(words).not.toContain('Alterations');
   for (const station of ['Pieces', 'Trial', 'To settle', 'Paper', 'Cloth'] as const) {
     await walkTo(page, station);
     await settled(page);

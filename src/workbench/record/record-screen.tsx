@@ -7,6 +7,7 @@ import type { DocKey, Version } from '../store/kinds.ts';
 import { store } from '../store/use-store.ts';
 import { sizesSentence } from './sizes-sentence.ts';
 import { PersonSheetPrint } from './sheet-print.tsx';
+import { stepsToTell } from './steps-to-tell.ts';
 
 /** Everything decided, as sentences; back to any of them; named versions; the printable sheet. */
 export default function RecordScreen({ bench }: { bench: ReadyBench }) {
@@ -70,7 +71,7 @@ function Decided({ bench }: { bench: ReadyBench }) {
   return (
     <ol className="decided">
       <li>{sizesSentence(made.plan, fitting.pattern, fitting.body.wearer)}</li>
-      {made.steps.map((s) => (
+      {stepsToTell(made.steps).map((s) => (
         <li key={s.step.id}>
           {s.step.off ? <s>{renderPhrase(s.sentence, tell)}</s> : renderPhrase(s.sentence, tell)}
           {s.step.kind === 'alter' && s.step.answers && <small> — from the trial notes</small>}

@@ -16,12 +16,14 @@ import type { ReadyBench } from '../station/bench.ts';
 import { Amount } from '../parts/amount.tsx';
 import { HandMarks } from '../parts/by-hand.tsx';
 import { EachEdge } from '../parts/each-edge.tsx';
+import { stepsToTell } from './steps-to-tell.ts';
 
 /** The sheet that goes to the cutting table with the pieces: black on white, one person, one garment. */
 export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
   const { fitting, made, show } = bench;
   const { body, pattern } = fitting;
   const label = (id: string): string => pattern.chart.sizes.find((s) => s.id === id)?.label ?? id;
+  const done = stepsToTell(made.steps).filter((s) => !s.step.off);
   const taken = MEASURE_IDS.filter((id) => bodyValue(body, id) !== undefined);
   return (
     <section className="sheet print-sheet stack tight" aria-label="The printable sheet">
@@ -88,14 +90,16 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
           <PieceAmounts bench={bench} />
         </div>
       </div>
-      <h3>Alterations, in this order</h3>
-      <ol className="decided">
-        {made.steps
-          .filter((s) => !s.step.off)
-          .map((s) => (
-            <li key={s.step.id}>{renderPhrase(s.sentence, tellOf(body))}</li>
-          ))}
-      </ol>
+      {done.length > 0 && (
+        <>
+          <h3>Alterations, in this order</h3>
+          <ol className="decided">
+            {done.map((s) => (
+              <li key={s.step.id}>{renderPhrase(s.sentence, tellOf(body))}</li>
+            ))}
+          </ol>
+        </>
+      )}
       <h3>To check on the test garment</h3>
       <ul className="checks">
         {checksFor(bench).map((c) => (
