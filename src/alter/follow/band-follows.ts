@@ -8,7 +8,7 @@ import {
   perp,
   scale,
 } from '../../geometry/index.ts';
-import { chainLength } from '../../garment/index.ts';
+import { chainLength, edgeAt } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, PieceId, Seam } from '../../garment/index.ts';
 import { lengthThen } from './length-then.ts';
 import { cut, tell } from './change.ts';
@@ -19,6 +19,24 @@ import { slidePart } from '../move/slide.ts';
 const LEAST_MM = 0.05;
 
 /**
+ * A chain by the edges it had: where a dart was opened in an edge, the part that was not there before is counted with the one beside it that was
+ * (`splitRefs` walks the old part first, or last where the edge is walked backwards).
+ */
+function asTheyWere(before: Garment, chain: readonly EdgeRef[]): EdgeRef[][] {
+  const out: EdgeRef[][] = [];
+  let early: EdgeRef[] = [];
+  for (const ref of chain) {
+    const last = out[out.length - 1];
+    if (edgeAt(before, ref)) {
+      out.push([...early, ref]);
+      early = [];
+    } else if (ref.backwards) early.push(ref);
+    else if (last?.[0]!.piece === ref.piece) last.push(ref);
+  }
+  return out;
+}
+
+/**
  * Where along the chain its length changed, as shares, and by how much: at the seam where the changed edge meets the next piece (the side notch, trade.md 5.3),
  * else at the middle of the edge.
  */
@@ -26,10 +44,11 @@ function changes(before: Garment, after: Garment, chain: readonly EdgeRef[]): { 
   const whole = lengthThen(before, chain);
   const out: { at: number; by: number }[] = [];
   let gone = 0;
-  for (const [i, ref] of chain.entries()) {
-    const old = lengthThen(before, [ref]);
-    const by = chainLength(after, [ref]) - old;
-    const beside = (k: number): boolean => chain[k] !== undefined && chain[k]!.piece !== ref.piece;
+  const all = asTheyWere(before, chain);
+  for (const [i, refs] of all.entries()) {
+    const old = lengthThen(before, refs);
+    const by = chainLength(after, refs) - old;
+    const beside = (k: number): boolean => all[k] !== undefined && all[k]![0]!.piece !== refs[0]!.piece;
     const at = beside(i + 1) ? old : beside(i - 1) ? 0 : old / 2;
     if (old > 0 && Math.abs(by) > LEAST_MM) out.push({ at: (gone + at) / whole, by });
     gone += old;
