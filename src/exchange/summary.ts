@@ -1,6 +1,6 @@
 import { reasons } from './words/evidence-table.ts';
 import { seamRole, pieceAt } from '../garment/index.ts';
-import type { EdgeRole, Finding, Half, Phrase, PieceHalf, PieceRole } from '../garment/index.ts';
+import type { BodySide, EdgeRole, Finding, Half, Phrase, PieceHalf, PieceRole } from '../garment/index.ts';
 import type { Asks } from './find/ask.ts';
 import type { Proposal } from './find/proposal.ts';
 
@@ -15,6 +15,8 @@ export interface ProposalSummary {
     readonly role?: PieceRole;
     readonly half?: PieceHalf;
     readonly confidence?: number;
+    /** The side of the body it is worn on, where its words say that it is one only. */
+    readonly side?: BodySide;
     readonly sizes: readonly {
       readonly size: string;
       readonly area: number;
@@ -85,6 +87,7 @@ export function proposalSummary(proposal: Proposal): ProposalSummary {
     pieces: proposal.pieces.map((piece) => ({
       name: piece.name,
       ...rolesOf(piece),
+      ...(piece.side === undefined ? {} : { side: piece.side }),
       sizes: proposal.sizes.map((size, k) => ({
         size: size.label,
         area: round(piece.areas[k]!),

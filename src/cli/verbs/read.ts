@@ -149,6 +149,7 @@ function side(proposal: Proposal, refs: Proposal['seams'][number]['a']): Phrase 
 }
 
 const UNKNOWN = t`not known`;
+const WORN = { left: t`, worn on the left`, right: t`, worn on the right` };
 const DOUBT = t`Edges in doubt: say what they are with ${called('pintrue roles')}, or bring the file in on the page`;
 const HEAD = [t`piece`, t`what it is`, t`sizes`, t`area`, t`edges`, t`notches`, t`grain`];
 
@@ -178,7 +179,7 @@ function told(proposal: Proposal, tell: Tell): string {
     say(
       p.role === undefined
         ? UNKNOWN
-        : t`${inDoubt(p) ? t`perhaps ` : null}${word('piece', p.role, PIECE_NAMES[p.role])}`,
+        : t`${inDoubt(p) ? t`perhaps ` : null}${word('piece', p.role, PIECE_NAMES[p.role])}${p.side ? WORN[p.side] : null}`,
     ),
     String(p.sizes.length),
     say(t`${area(p.sizes[middle]?.area ?? 0)}`),

@@ -4,7 +4,7 @@ import type { Ring } from '../../geometry/index.ts';
 import type { BodySide, Cloth } from '../../garment/index.ts';
 import type { DrawnText } from '../drawing/drawing.ts';
 import type { Evidence } from './proposal.ts';
-import { cutCount, isLevelName, says, sizeInWords } from './words/label-words.ts';
+import { cutCount, isLevelName, says, sideInWords, sizeInWords } from './words/label-words.ts';
 
 export interface PieceLabel {
   readonly name: string;
@@ -56,7 +56,7 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
   const pair = says('pair', all);
   // “Cut 2” is taken for a left and a right one.
   const alike = !pair && says('alike', all);
-  const side = sideSaid(name, all);
+  const side = sideInWords(name, words);
   const n = Math.min(20, Math.max(1, count?.count ?? (onFold || side ? 1 : 2)));
   const number = inside.find((text) => text.fromShape)?.text;
   return {
@@ -79,14 +79,6 @@ export function readLabel(rings: readonly Ring[], texts: readonly DrawnText[]): 
         ? SAY['no-words-on']()
         : SAY['number-from-shape']({ number }),
   };
-}
-
-/** `Left front`, `for the left side of the body`; both or none said is no side. The right side of the cloth is none of the body. */
-function sideSaid(name: string, all: string): BodySide | undefined {
-  const body = /for the (left|right) side of the body/i.exec(all)?.[1]?.toLowerCase();
-  if (body === 'left' || body === 'right') return body;
-  const [left, right] = [/\bleft\b/i.test(name), /\bright\b/i.test(name)];
-  return left === right ? undefined : left ? 'left' : 'right';
 }
 
 /** The middle of the words as they stand on the sheet, mm. */

@@ -212,6 +212,77 @@ export const LABEL_WORDS = {
     sv: ['ingar', 'inkluderad(?:e)?', 'inklusive', 'med', 'inkl'],
     pl: ['wliczon\\w*', 'uwzgledni\\w*', 'zawiera\\w*', 'z'],
   },
+  /** The wearer's left and right; what looks like it and is none stands in `noSide`. */
+  left: {
+    en: ['left'],
+    de: ['links', 'linke[rsnm]?'],
+    fr: ['gauches?'],
+    es: ['izquierd[oa]s?', 'izq'],
+    it: ['sinistr[oaie]', 'sx'],
+    nl: ['links', 'linker\\w*'],
+    pt: ['esquerd[oa]s?'],
+    sv: ['vanster', 'vanstra'],
+    pl: ['lew(?:y|a|e|ego|ej)'],
+  },
+  right: {
+    en: ['right'],
+    de: ['rechts', 'rechte[rsnm]?'],
+    fr: ['droite?s?'],
+    es: ['derech[oa]s?', 'dch[oa]'],
+    it: ['destr[oaie]', 'dx'],
+    nl: ['rechts', 'rechter\\w*'],
+    pt: ['direit[oa]s?'],
+    sv: ['hoger', 'hogra'],
+    pl: ['praw(?:y|a|e|ego|ej)'],
+  },
+  ofBody: {
+    en: ['of (?:the |your )?body'],
+    de: ['des korpers', 'am korper', 'korperseite'],
+    fr: ['du corps'],
+    es: ['del cuerpo'],
+    it: ['del corpo'],
+    nl: ['van het lichaam'],
+    pt: ['do corpo'],
+    sv: ['av kroppen', 'kroppens'],
+    pl: ['ciala'],
+  },
+  /** The right side of the cloth, cloth laid right sides together, what is straight or at right angles, the side (seam) of a whole piece: none of them a side that it is worn on. */
+  noSide: {
+    en: [
+      'left[ -](?:hand )?sides?(?= (?:seam|edge))',
+      'right[ -](?:hand )?sides?(?! (?:of (?:the |your )?body|front|back|panel))',
+      'right[ -](?:angles?|way|here|up)',
+    ],
+    de: [
+      '(?:linke|rechte)[rsnm]? (?:stoff|waren)?seiten?(?! (?:des|am) korper)',
+      '(?:links|rechts) (?:auf|an|gegen) (?:links|rechts)',
+      'rechte[nr]? winkel',
+    ],
+    fr: [
+      'droit[- ]?fil',
+      '(?:jupe|robe|coupe|ligne|ceinture|pantalon|encolure|bord|couture|piqure|point|angle) droite?s?',
+    ],
+    es: [
+      'lado derecho(?! del cuerpo)',
+      'derechos? (?:con|contra) derechos?',
+      '(?:al )?derecho (?:de la tela|del tejido)',
+      'angulos? rectos?',
+    ],
+    it: ['angol[oi] rett[oi]'],
+    nl: [
+      'rechte (?:rok|broek|mouw|pijp|jurk|lijn|naad|zoom|kant|hals)',
+      'rechterkant van de stof',
+      'hoger (?:taille|model|gesloten)',
+    ],
+    pt: [
+      'lado direito(?! do corpo)',
+      'direito (?:com|contra) direito',
+      'direito do tecido',
+      '(?:saia|calca|gola) direita',
+    ],
+    sv: ['hoger sida (?:av|pa) tyget'],
+    pl: ['(?:lew|praw)(?:a|ej|e) stron\\w*(?! ciala)', '(?:lewymi|prawymi) (?:stronami )?do siebie'],
+  },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 
 /** Names of the body's levels as they stand beside lines, the more particular first. */

@@ -1,5 +1,6 @@
 import { LABEL_WORDS, LEVEL_NAMES } from './label-table.ts';
 import { plainWords } from './plain.ts';
+import type { BodySide } from '../../../garment/index.ts';
 
 export type LabelMeaning = keyof typeof LABEL_WORDS;
 
@@ -37,6 +38,28 @@ export function cutCount(text: string): { readonly count: number; readonly words
     if (found && Number(found[1]) > 0) return { count: Number(found[1]), words: found[0].trim() };
   }
   return null;
+}
+
+const NO_SIDE = new RegExp(anyOf(of('noSide')), 'g');
+const SIDE_ALONE = new RegExp(`^\\W*${anyOf([...of('left'), ...of('right')])}\\W*$`);
+
+/** The one side of the body that words name; null where they name none or both. */
+function sideNamed(text: string): BodySide | null {
+  const plain = plainWords(text).replace(NO_SIDE, ' ');
+  const [left, right] = [says('left', plain), says('right', plain)];
+  return left === right ? null : left ? 'left' : 'right';
+}
+
+/**
+ * Where a piece is worn, if on one side only: as its name says (`Left front`, `Vorderteil links`), else as its other words do (`links` alone,
+ * `Cut 1, for the left side of the body`). Both or none is no side; the right side of the cloth is none of the body.
+ */
+export function sideInWords(name: string, lines: readonly string[]): BodySide | null {
+  const body = lines.filter((line) => says('ofBody', line));
+  const own = plainWords(name).replace(NO_SIDE, ' ');
+  const labels = lines.filter((line) => cutCount(line) !== null || SIDE_ALONE.test(plainWords(line)));
+  if (body.length > 0) return sideNamed(body.join('\n'));
+  return says('left', own) || says('right', own) ? sideNamed(name) : sideNamed(labels.join('\n'));
 }
 
 const LEVELS = LEVEL_NAMES.map(([level, words]) => [level, wholeWord(words)] as const);
