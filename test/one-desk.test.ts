@@ -18,7 +18,7 @@ import {
   type LaySettings,
 } from '../src/garment/index.ts';
 import { runCli } from '../src/cli/index.ts';
-import { cuttingPieces, lay, type Placement } from '../src/layout/index.ts';
+import { askFor, cuttingPieces, lay, purchase, type Placement } from '../src/layout/index.ts';
 import { printPages, readPaper, sheet, svg } from '../src/paper/index.ts';
 import { createPipeline, newFitting } from '../src/pipeline/index.ts';
 import { sample } from '../src/samples/index.ts';
@@ -29,6 +29,7 @@ import {
   laySaid,
   laySettings,
   openBytes,
+  paperOf,
   putLaySettings,
   tablePattern,
   type Opened,
@@ -252,6 +253,37 @@ describe('what a fitting keeps of cloth and paper', () => {
     expect(line.length).toBe(page.length);
     expect(line.placements).toEqual(page.placements);
     expect(line.width).toBeWithinMm((kept.width ?? 1400) * (1 - (kept.shrinkWidth ?? 0)), 1e-6);
+  });
+
+  it.each([
+    ['in', 'letter', 54 * 25.4, 'yard', /yards +metres/],
+    ['cm', 'a4', 1400, 'metre', /metres +yards/],
+  ] as const)('begins in the person’s own unit on every face: %s', async (show, paper, width, per, head) => {
+    const fitting: Fitting = { ...plain, body: { ...body, show } };
+    expect(paperOf(fitting)).toBe(paper);
+    expect(laySettings(fitting, 'shell')).toMatchObject({ width, pricePer: per });
+    const print = async (f: Fitting, ...more: string[]): Promise<unknown> => {
+      const { out } = await run(f, 'print', 'f.json', '--pieces', piece, '--out', 'p.pdf', '--json', ...more);
+      return (JSON.parse(out) as { paper: string }).paper;
+    };
+    expect(await print(fitting)).toBe(paper);
+    // What somebody chose is kept, whatever the unit.
+    const chosen = readFitting(writeFitting({ ...fitting, paper: { ...fitting.paper, paper: 'a3' } }));
+    expect([paperOf(chosen), await print(chosen)]).toEqual(['a3', 'a3']);
+    expect(await print(chosen, '--paper', 'a0')).toBe('a0');
+    const { out } = await run(fitting, 'cloth', 'f.json', '--width', '1400mm', '--sweeps', '1');
+    expect(out).toMatch(head);
+  });
+
+  it('says first what the shop sells by, and what is left over of that', () => {
+    const needed = 1301;
+    const [inch, metric] = (['yard', 'metre'] as const).map((per) =>
+      purchase('shell', 1400, needed, { per }),
+    );
+    expect(askFor(inch!, 'yard')).toEqual(['1 1/2 yd', '1.35 m']);
+    expect(askFor(metric!, 'metre')).toEqual(['1.35 m', '1 1/2 yd']);
+    expect(inch!.remnant).toBeWithinMm(1.5 * 914.4 - needed, 1e-6);
+    expect(metric!.remnant).toBeWithinMm(1350 - needed, 1e-6);
   });
 
   it('gives way to what is typed, and leaves out pins of another lay, telling so', async () => {

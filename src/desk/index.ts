@@ -7,4 +7,5 @@ export { answersFrom, asTaken } from './roles-said.ts';
 export { DESK_WORDS } from './desk-words.ts';
 export { laySaid, laySettings, putLaySettings } from './lay-settings.ts';
 export { clothChoice, layJob, offerOf } from './lay-job.ts';
+export { paperOf, usualIn } from './usual.ts';
 export { fittingSheet, patternSheet } from './fitting-sheet.ts';

@@ -19,10 +19,13 @@ function repeatOf(s: LaySettings): Repeat | null {
 }
 
 /** What the shop arithmetic asks of a cloth: how it shrinks, what it costs. */
-export const offerOf = (s: LaySettings): Pick<ClothChoice, 'shrinkLength' | 'shrinkWidth' | 'price'> => ({
+export const offerOf = (
+  s: LaySettings,
+): Pick<ClothChoice, 'shrinkLength' | 'shrinkWidth' | 'price' | 'per'> => ({
   shrinkLength: s.shrinkLength,
   shrinkWidth: s.shrinkWidth,
-  ...(s.price > 0 ? { price: { per: s.pricePer, amount: s.price } } : {}),
+  per: s.pricePer,
+  ...(s.price > 0 ? { price: s.price } : {}),
 });
 
 /** One cloth as the settings say, for laying and for buying: at its own width and fold unless others are to be tried. */

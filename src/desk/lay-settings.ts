@@ -1,17 +1,10 @@
-import {
-  MM_PER,
-  type Cloth,
-  type Fabric,
-  type Finding,
-  type Fitting,
-  type LaySettings,
-} from '../garment/index.ts';
+import type { Cloth, Fabric, Finding, Fitting, LaySettings } from '../garment/index.ts';
 import { DEFAULT_GAP, DEFAULT_SELVAGE } from '../layout/index.ts';
 import { deskFinding } from './desk-words.ts';
+import { usualIn } from './usual.ts';
 
-/** How a cloth is laid when nobody has said: the same on every face. Widths are what cloth is commonly sold in (common practice). */
-const USUAL: LaySettings = {
-  width: 1400,
+/** How a cloth is laid when nobody has said, whatever the unit: the same on every face. */
+const USUAL: Omit<LaySettings, 'width' | 'pricePer'> = {
   fold: 'lengthwise',
   // When in doubt one way: cloth laid so is never ruined by its nap (docs/cloth.md).
   nap: 'one-way',
@@ -25,20 +18,19 @@ const USUAL: LaySettings = {
   shrinkLength: 0,
   shrinkWidth: 0,
   price: 0,
-  pricePer: 'metre',
   tool: 'shears',
   fibre: 'unknown',
 };
-/** The same width where cloth is sold by the inch, mm. */
-const USUAL_INCH_MM = 54 * MM_PER.in;
 
 /** How a cloth of this garment is laid: what the fitting keeps, the rest as usual. */
 export function laySettings(fitting: Fitting, cloth: Cloth): LaySettings {
   // What the fitting says of the cloth the garment is made of goes for the shell until a washed square says otherwise.
   const fabric: Partial<Fabric> = cloth === 'shell' ? fitting.fabric : {};
+  const { width, pricePer } = usualIn(fitting.body.show);
   return {
     ...USUAL,
-    width: fitting.body.show === 'in' ? USUAL_INCH_MM : USUAL.width,
+    width,
+    pricePer,
     fold: cloth === 'shell' || cloth === 'lining' ? USUAL.fold : 'none',
     shrinkLength: fabric.shrinkLength ?? 0,
     shrinkWidth: fabric.shrinkWidth ?? 0,

@@ -78,7 +78,8 @@ export interface Observation {
 }
 
 export interface PaperChoices {
-  readonly paper: string;
+  /** By its name, e.g. `a4`, as far as that was decided; else what is at hand where the person's unit is used. */
+  readonly paper?: string;
   readonly allowances: boolean;
   readonly nest: 'faint' | 'off';
   readonly pieces?: readonly string[];
@@ -104,8 +105,8 @@ export interface Fitting {
   readonly notes: string;
 }
 
-/** Paper when nobody has said: what is at hand everywhere, with all that the maker drew. */
-export const DEFAULT_PAPER: PaperChoices = { paper: 'a4', allowances: true, nest: 'faint' };
+/** Paper when nobody has said: all that the maker drew. */
+export const DEFAULT_PAPER: PaperChoices = { allowances: true, nest: 'faint' };
 
 export const DEFAULT_CHOICES: PlanChoices = {
   ease: {},

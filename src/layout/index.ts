@@ -16,7 +16,7 @@ export { unfold, type CutPart } from './job/unfold.ts';
 export { openedOutline } from './job/cutting-outline.ts';
 export { garmentMatches, type Match } from './job/garment-matches.ts';
 export { cuttingPieces } from './job/cutting-pieces.ts';
-export { beforeWashing, purchase, yardsUp, type ClothOffer, type Purchase } from './shop/buy.ts';
+export { askFor, beforeWashing, purchase, yardsUp, type ClothOffer, type Purchase } from './shop/buy.ts';
 export { clothNeeds, jobFor, stripeFindings, type ClothChoice, type ClothNeed } from './shop/cloth-needs.ts';
 export { notions, type Notion } from './shop/notions.ts';
 export { bundles, cuttingOrder, type Bundle, type CuttingLine } from './shop/cutting-list.ts';

@@ -1,4 +1,4 @@
-import { DEFAULT_CHOICES, MM_PER } from '../garment/index.ts';
+import { DEFAULT_CHOICES, DEFAULT_PAPER, MM_PER } from '../garment/index.ts';
 import type { Body, Fabric, Fitting, Observation, PlanChoices, Step } from '../garment/index.ts';
 import { CAST } from './cast-table.ts';
 import { sample } from './catalogue.ts';
@@ -127,7 +127,7 @@ function fittingOf(part: Part): Fitting {
     choices: { ...DEFAULT_CHOICES, ...part.choices },
     steps: [...(part.steps ?? []), { id: 'true', kind: 'true' }],
     observations: part.observations ?? [],
-    paper: { paper: 'a4', allowances: true, nest: 'faint' },
+    paper: DEFAULT_PAPER,
     notes: part.notes,
   };
 }

@@ -111,6 +111,10 @@ describe('the cloth, from what to buy to the cutting table', () => {
 
   it('reckons every width with its price, and names the notions', async () => {
     const { page } = opened;
+    const per = page.locator('label', { hasText: 'for a' }).locator('select');
+    // Who reads inches is sold cloth by the yard, until they say otherwise.
+    expect(await per.inputValue()).toBe('yard');
+    await per.selectOption('metre');
     await page.getByLabel('Price', { exact: true }).fill('10');
     await page.getByRole('button', { name: 'How much at every width?' }).click();
     await page.locator('.needs tbody tr').nth(3).waitFor({ timeout: 120_000 });

@@ -163,9 +163,9 @@ describe('from a tape measure to paper', () => {
     if (!hasPoppler()) skip('pdftoppm is not installed');
     const facts = pdfFacts(bytes);
     expect(facts.pages).toBe(previewed);
-    // A4 is 210 × 297 mm (ISO 216), a point 1/72 in.
-    expect(facts.width).toBeCloseTo((210 / 25.4) * 72, 1);
-    expect(facts.height).toBeCloseTo((297 / 25.4) * 72, 1);
+    // Whoever reads inches prints on Letter, 8 1/2 by 11 in (ANSI/ASME Y14.1), unless they say otherwise; a point is 1/72 in.
+    expect(facts.width).toBeCloseTo(8.5 * 72, 1);
+    expect(facts.height).toBeCloseTo(11 * 72, 1);
     // The test squares, 50 mm and 2 in, as an independent renderer draws them at 300 dpi: true to 0.1 % across and up.
     for (const side of [50, 50.8]) {
       const square = measuredSquare(bytes, 1, side);

@@ -1,4 +1,4 @@
-import { clothChoice, laySaid, laySettings } from '../../desk/index.ts';
+import { clothChoice, laySaid, laySettings, usualIn } from '../../desk/index.ts';
 import {
   type Cloth,
   CLOTHS,
@@ -30,12 +30,11 @@ import { lengthWord, pairOptions, shareOption, textOption, textOptions } from '.
 import { UsageError, type Options, type Verb } from '../verb.ts';
 import { table } from '../words.ts';
 
-/** Widths that cloth is commonly sold in: 45, 54 and 60 in. mm */
-const WIDTHS = [1143, 1371.6, 1524];
 /** Search per cloth, width and fold when nothing is said, seconds. */
 const SECONDS = 3;
 
-function price(options: Options): ClothChoice['price'] {
+/** What is typed of a price, and what it is of. */
+function price(options: Options): { readonly amount: number; readonly per: 'metre' | 'yard' } | undefined {
   const word = textOption(options, 'price');
   if (word === undefined) return undefined;
   const m = /^(\d+(?:[.,]\d+)?)\/(m|metre|yd|yard)$/i.exec(word);
@@ -46,7 +45,7 @@ function price(options: Options): ClothChoice['price'] {
   };
 }
 
-/** Widths for one cloth: those said for it, else those said for all, else the one that is kept, else the common ones. */
+/** Widths for one cloth: those said for it, else those said for all, else the one that is kept, else those that cloth is commonly sold in. */
 function widthsFor(options: Options, fitting: Fitting, cloth: Cloth): readonly number[] {
   const kept = fitting.lay?.[cloth]?.width;
   const words = textOptions(options, 'width');
@@ -55,7 +54,13 @@ function widthsFor(options: Options, fitting: Fitting, cloth: Cloth): readonly n
   if (stray !== undefined) throw new UsageError('cloth-unknown', { given: stray[0], known: CLOTHS });
   const mine = own.filter(([name]) => name === cloth).map(([, w]) => lengthWord(w, '--width'));
   const all = words.filter((w) => !w.includes('=')).map((w) => lengthWord(w, '--width'));
-  return mine.length > 0 ? mine : all.length > 0 ? all : kept === undefined ? WIDTHS : [kept];
+  return mine.length > 0
+    ? mine
+    : all.length > 0
+      ? all
+      : kept === undefined
+        ? usualIn(fitting.body.show).widths
+        : [kept];
 }
 
 function choicesFor(
@@ -104,7 +109,9 @@ function plain({ purchase: p, lay, repeatCost }: ClothNeed) {
   };
 }
 
-const HEAD = [t`cloth`, t`width`, t`fold`, t`yards`, t`metres`, t`used`, t`left over`];
+const HEAD = [t`cloth`, t`width`, t`fold`];
+const SOLD_BY = { in: [t`yards`, t`metres`], cm: [t`metres`, t`yards`] } as const;
+const REST = [t`used`, t`left over`];
 
 /** What to clip and to mark on a piece once it is cut, a line each. */
 const marking = ({ notches, centres, marks }: CuttingLine): Phrase[] =>
@@ -129,7 +136,7 @@ export const cloth: Verb = {
     ...LAY_OPTIONS,
   },
   explain: {
-    width: t`a width, or ${called('CLOTH=WIDTH')} (again for each); as the fitting keeps it, else 45, 54 and 60 in`,
+    width: t`a width, or ${called('CLOTH=WIDTH')} (again for each); as the fitting keeps it, else those that cloth is commonly sold in`,
     fold: t`a way to fold (again for each); as the fitting keeps it, else the shorter of lengthwise and none`,
     shrink: t`share lost lengthwise in washing, from a test square, e.g. ${called('5%')}`,
     price: t`${called('12.50/m')} or ${called('9/yd')}`,
@@ -157,18 +164,18 @@ export const cloth: Verb = {
     const small = notions(garment, Object.fromEntries(elastic));
     const parts = bundles(garment.pieces);
     const priced = buy.some((n) => n.cost !== undefined);
+    const { show, wearer } = fitting.body;
     const rows = (tell: Tell): string[][] =>
       buy.map((n) => [
         renderPhrase(t`${keyWord('cloth', n.cloth)}`, tell),
         tellLength(n.width, tell),
         renderPhrase(t`${keyWord('fold', n.fold)}`, tell),
-        n.yards,
-        n.metres,
+        ...(show === 'in' ? [n.yards, n.metres] : [n.metres, n.yards]),
         `${(n.density * 100).toFixed(0)} %`,
         tellLength(n.remnant, tell),
         ...(priced ? [n.cost?.toFixed(2) ?? ''] : []),
       ]);
-    const head = priced ? [...HEAD, t`cost`] : HEAD;
+    const head = [...HEAD, ...SOLD_BY[show], ...REST, ...(priced ? [t`cost`] : [])];
     const text = (tell: Tell): string =>
       [
         table(
@@ -188,8 +195,8 @@ export const cloth: Verb = {
     return {
       json: { buy, notions: small, cutting: parts, findings },
       text,
-      show: fitting.body.show,
-      wearer: fitting.body.wearer,
+      show,
+      wearer,
       findings,
     };
   },

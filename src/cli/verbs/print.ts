@@ -1,4 +1,4 @@
-import { fittingSheet, patternSheet } from '../../desk/index.ts';
+import { fittingSheet, paperOf, patternSheet, usualIn } from '../../desk/index.ts';
 import {
   DEFAULT_PAPER,
   type Finding,
@@ -50,7 +50,12 @@ async function jobOf(call: Call, file: string): Promise<Job> {
     // One printed size: the others are asked for.
     const paper = paperSaid(call, { ...DEFAULT_PAPER, nest: 'off' });
     const choices = patternSheet(pattern, index, paper, call.io.today());
-    return { garment: garmentAtSize(pattern, index), choices, paper: paper.paper, findings: [] };
+    return {
+      garment: garmentAtSize(pattern, index),
+      choices,
+      paper: paper.paper ?? usualIn(call.tell().unit === 'in' ? 'in' : 'cm').paper,
+      findings: [],
+    };
   }
   if (size !== undefined) throw new UsageError('size-of-fitting');
   const fitting = { ...document.fitting, paper: paperSaid(call, document.fitting.paper) };
@@ -58,7 +63,7 @@ async function jobOf(call: Call, file: string): Promise<Job> {
   return {
     garment: made.garment,
     choices: fittingSheet(fitting, made.plan),
-    paper: fitting.paper.paper,
+    paper: paperOf(fitting),
     findings: made.findings.filter((f) => f.severity === 'error'),
   };
 }
@@ -128,7 +133,7 @@ export const print: Verb = {
   },
   explain: {
     out: t`the PDF to write; a name in ${called('.svg')} gives one sheet as SVG`,
-    paper: t`${called('a4')}, ${called('letter')}, ${called('a3')}, ${called('a2')}, ${called('a1')}, ${called('a0')}, ${called('roll-36')} or another roll, or ${called('WIDTHxHEIGHT')} in mm (${called('900x1500')})`,
+    paper: t`${called('a4')}, ${called('letter')}, ${called('a3')}, ${called('a2')}, ${called('a1')}, ${called('a0')}, ${called('roll-36')} or another roll, or ${called('WIDTHxHEIGHT')} in mm (${called('900x1500')}); as the fitting keeps it, else ${called('letter')} for inches and ${called('a4')} for centimetres`,
     pieces: t`only these pieces, e.g. ${called('front,back')}`,
     nest: t`${called('faint')} or ${called('off')}: the other sizes’ lines`,
     'no-allowances': t`the stitching line only`,

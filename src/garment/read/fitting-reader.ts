@@ -109,7 +109,7 @@ const readObservation = fields<Observation>({
 });
 
 const readPaper = fields<PaperChoices>({
-  paper: name,
+  paper: maybe(name),
   allowances: flag,
   nest: oneOf('faint', 'off'),
   pieces: maybe(list(name)),

@@ -18,7 +18,7 @@ describe('what to buy', () => {
     expect(metresUp(1350).text).toBe('1.35 m');
   });
   it('tells cost and what is left', () => {
-    const p = purchase('shell', 1400, 1900, { shrinkLength: 0.05, price: { per: 'metre', amount: 12 } });
+    const p = purchase('shell', 1400, 1900, { shrinkLength: 0.05, per: 'metre', price: 12 });
     expect(p.metres.text).toBe('2.00 m');
     expect(p.cost).toBe(24);
     expect(p.remnant).toBeCloseTo(0, 6);

@@ -9,8 +9,10 @@ const YARD_MM = 914.4;
 export interface ClothOffer {
   readonly shrinkLength?: number;
   readonly shrinkWidth?: number;
-  /** Price of a metre or a yard, in the person's own money. */
-  readonly price?: { readonly per: 'metre' | 'yard'; readonly amount: number };
+  /** What it is bought by; a metre when nobody says. */
+  readonly per?: 'metre' | 'yard';
+  /** Price of so much, in the person's own money. */
+  readonly price?: number;
 }
 
 /** What to ask for in the shop, for one cloth at one width. All mm unless said. */
@@ -25,7 +27,7 @@ export interface Purchase {
   readonly yards: { readonly eighths: number; readonly text: string; readonly mm: number };
   /** Rounded up to 5 cm. */
   readonly metres: { readonly centimetres: number; readonly text: string; readonly mm: number };
-  /** Left over after cutting, if bought by the metre, after washing. */
+  /** Left over after cutting, of what was bought, after washing. */
   readonly remnant: number;
   readonly cost?: number;
 }
@@ -48,6 +50,12 @@ export function yardsUp(mm: number): { eighths: number; text: string; mm: number
   };
 }
 
+/** What to ask for in the shop, the unit it is bought by first. */
+export const askFor = (
+  { yards, metres }: Pick<Purchase, 'yards' | 'metres'>,
+  per: 'metre' | 'yard',
+): readonly [string, string] => (per === 'yard' ? [yards.text, metres.text] : [metres.text, yards.text]);
+
 /** Metres up to the next 5 cm: `1.35 m`. */
 export function metresUp(mm: number): { centimetres: number; text: string; mm: number } {
   const centimetres = Math.max(0, Math.ceil((mm - STEP_SLACK_MM) / 50)) * 5;
@@ -59,7 +67,7 @@ export function purchase(cloth: Cloth, width: number, needed: number, offer: Clo
   const before = beforeWashing(needed, offer.shrinkLength ?? 0);
   const yards = yardsUp(before);
   const metres = metresUp(before);
-  const bought = offer.price?.per === 'yard' ? yards.mm : metres.mm;
+  const bought = offer.per === 'yard' ? yards.mm : metres.mm;
   return {
     cloth,
     width,
@@ -69,11 +77,7 @@ export function purchase(cloth: Cloth, width: number, needed: number, offer: Clo
     metres,
     remnant: bought * (1 - (offer.shrinkLength ?? 0)) - needed,
     ...(offer.price
-      ? {
-          cost:
-            Math.round((bought / (offer.price.per === 'yard' ? YARD_MM : 1000)) * offer.price.amount * 100) /
-            100,
-        }
+      ? { cost: Math.round((bought / (offer.per === 'yard' ? YARD_MM : 1000)) * offer.price * 100) / 100 }
       : {}),
   };
 }

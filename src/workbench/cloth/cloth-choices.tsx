@@ -1,3 +1,4 @@
+import { usualIn } from '../../desk/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
 import type { ChoicesProps } from './choices-props.ts';
@@ -5,7 +6,6 @@ import { FOLDS, NAPS } from './lay-words.ts';
 import { percent } from './percent.ts';
 import { SpoiltPlaces } from './spoilt-places.tsx';
 import { WashedSquare } from './washed-square.tsx';
-import { WIDTHS } from './widths.ts';
 
 /** How the cloth lies, and what is particular to it. */
 export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
@@ -16,7 +16,8 @@ export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
       ? [`shrinks ${percent(shrinkLength)} along, ${percent(shrinkWidth)} across`]
       : []),
   ];
-  const usual = WIDTHS[show].includes(settings.width);
+  const { widths } = usualIn(show);
+  const usual = widths.includes(settings.width);
   return (
     <section className="sheet stack tight" aria-label={`How the ${cloth} lies`}>
       <div className="row about">
@@ -29,7 +30,7 @@ export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
               put({ width: Number(e.target.value), pins: [] }, `width ${e.target.selectedOptions[0]!.text}`)
             }
           >
-            {WIDTHS[show].map((w) => (
+            {widths.map((w) => (
               <option key={w} value={w}>
                 {amountText(w, show)}
               </option>

@@ -3,7 +3,7 @@ import { CLOTHS, tellIn } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useMemo, useState } from 'react';
 import type { Cloth, LaySettings } from '../../garment/index.ts';
-import { purchase } from '../../layout/index.ts';
+import { askFor, purchase } from '../../layout/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
 import { Sign } from '../parts/sign.tsx';
@@ -132,10 +132,12 @@ function layWords(fold: LaySettings['fold']): string {
 /** What to ask for in the shop for the lay as it is now. */
 function Bought({ cloth, settings, length }: { cloth: Cloth; settings: LaySettings; length: number }) {
   if (settings.remnant.length >= 3) return <p>It fits the piece of cloth you have.</p>;
-  const { yards, metres, cost } = purchase(cloth, settings.width, length, offerOf(settings));
+  const bought = purchase(cloth, settings.width, length, offerOf(settings));
+  const [first, second] = askFor(bought, settings.pricePer);
+  const { cost } = bought;
   return (
     <p>
-      Buy <strong>{yards.text}</strong> or <strong>{metres.text}</strong>
+      Buy <strong>{first}</strong> or <strong>{second}</strong>
       {settings.shrinkLength > 0 ? ', before washing' : ''}
       {cost === undefined ? '' : `; it costs ${cost.toFixed(2)}`}
     </p>

@@ -3,7 +3,8 @@ import { tellIn, renderPhrase } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useState } from 'react';
 import type { Cloth, Finding, LaySettings } from '../../garment/index.ts';
-import { notions } from '../../layout/index.ts';
+import { askFor, notions } from '../../layout/index.ts';
+import { usualIn } from '../../desk/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { amountText } from '../parts/amount.tsx';
 import { Sign } from '../parts/sign.tsx';
@@ -12,7 +13,6 @@ import { Caller } from '../call/index.ts';
 import { FOLDS, layKey } from './lay-words.ts';
 import type { LayDoings, Need } from './lay-worker.ts';
 import { startLayer } from './use-lay.ts';
-import { WIDTHS } from './widths.ts';
 
 interface Props {
   readonly bench: ReadyBench;
@@ -41,7 +41,7 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
   function reckon(): void {
     setShare(0);
     setNeeds([]);
-    const widths = [...new Set([...WIDTHS[show], settings.width])].sort((a, b) => a - b);
+    const widths = [...new Set([...usualIn(show).widths, settings.width])].sort((a, b) => a - b);
     layer
       .call('needs', { garment: made.garment, cloth, settings, widths }, (told) => {
         setShare(told.share);
@@ -79,8 +79,11 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
             value={settings.pricePer}
             onChange={(e) => put({ pricePer: e.target.value as 'metre' }, `price for a ${e.target.value}`)}
           >
-            <option value="metre">metre</option>
-            <option value="yard">yard</option>
+            {(show === 'in' ? ['yard', 'metre'] : ['metre', 'yard']).map((per) => (
+              <option key={per} value={per}>
+                {per}
+              </option>
+            ))}
           </select>
         </label>
         {share === null && (
@@ -127,8 +130,11 @@ export function WhatToBuy({ bench, cloth, settings, put }: Props) {
                     {repeatCost ? `; stripes cost ${amountText(repeatCost, show)}` : ''}
                   </td>
                   <td className="amount">{amountText(p.needed, show)}</td>
-                  <td className="amount">{p.yards.text}</td>
-                  <td className="amount">{p.metres.text}</td>
+                  {askFor(p, settings.pricePer).map((text) => (
+                    <td key={text} className="amount">
+                      {text}
+                    </td>
+                  ))}
                   <td className="amount">{amountText(Math.max(0, p.remnant), show)}</td>
                   {settings.price > 0 && <td className="amount">{p.cost?.toFixed(2) ?? ''}</td>}
                 </tr>

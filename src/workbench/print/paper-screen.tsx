@@ -3,6 +3,7 @@ import { tellOf } from '../../garment/index.ts';
 import { findingSentence } from '../../pipeline/index.ts';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Finding, PaperChoices } from '../../garment/index.ts';
+import { paperOf } from '../../desk/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { saveFile } from '../parts/save-file.ts';
 import { Sign } from '../parts/sign.tsx';
@@ -64,7 +65,8 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
 
   const put = (part: Partial<PaperChoices>, say: string) =>
     change((f) => ({ ...f, paper: { ...f.paper, ...part } }), say);
-  const own = PAPER_NAMES.some((p) => p.id === paper.paper) ? '' : paper.paper;
+  const chosen = paperOf(fitting);
+  const own = PAPER_NAMES.some((p) => p.id === chosen) ? '' : chosen;
 
   function save(kind: 'pdf' | 'svg'): void {
     setBusy(true);
@@ -96,7 +98,7 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
         <label className="field">
           <span className="label">Paper</span>
           <select
-            value={own ? 'own' : paper.paper}
+            value={own ? 'own' : chosen}
             onChange={(e) =>
               put(
                 { paper: e.target.value === 'own' ? '900x1500' : e.target.value },

@@ -1,7 +1,7 @@
 import type { Fitting, Finding, Garment, Plan } from '../../garment/index.ts';
 import { pageSvg, pdf, printPages, readPaper, sheet, svg, type SheetChoices } from '../../paper/index.ts';
 import { answerCalls } from '../call/index.ts';
-import { fittingSheet } from '../../desk/index.ts';
+import { fittingSheet, paperOf } from '../../desk/index.ts';
 
 /** What is to be printed: the made garment and how the person wants it on paper. */
 export interface PrintAsk {
@@ -20,8 +20,7 @@ export interface PagePicture {
 const choicesOf = ({ fitting, plan }: PrintAsk): SheetChoices => fittingSheet(fitting, plan);
 
 /** The same pages are drawn for the preview and written to the PDF: there is no second way. */
-const pagesOf = (ask: PrintAsk) =>
-  printPages(ask.garment, choicesOf(ask), readPaper(ask.fitting.paper.paper));
+const pagesOf = (ask: PrintAsk) => printPages(ask.garment, choicesOf(ask), readPaper(paperOf(ask.fitting)));
 
 const doings = {
   preview: (
@@ -45,7 +44,7 @@ const doings = {
     pdf(pagesOf(ask).pages, choicesOf(ask)),
   svg: (ask: PrintAsk): string => {
     const choices = choicesOf(ask);
-    return svg(sheet(ask.garment, choices, readPaper(ask.fitting.paper.paper).width), choices);
+    return svg(sheet(ask.garment, choices, readPaper(paperOf(ask.fitting)).width), choices);
   },
 };
 export type PaperDoings = typeof doings;
