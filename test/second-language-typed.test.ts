@@ -17,6 +17,7 @@ import {
   SHEET_WORDS,
   type Tell,
 } from '../src/garment/index.ts';
+import { ROOM_WORDS } from '../src/pipeline/index.ts';
 import { PAPER_WORDS } from '../src/paper/index.ts';
 import { writeSvg } from '../src/exchange/index.ts';
 import { sample, SAMPLES } from '../src/samples/index.ts';
@@ -71,6 +72,8 @@ const TYPED = [
   ...CATALOGUE.flatMap(({ id, params }) => [id, ...params.map((p) => p.id)]),
   ...[...SAMPLES, ...OBSERVABLES].map(({ id }) => id),
   ...LEVELS.map(({ level }) => level),
+  // A finding is answered by its code.
+  ...ROOM_WORDS.flatMap((table) => Object.keys(table)),
   ...[CLOTHS, FOLDS, NAPS, PIECE_ROLES, EDGE_ROLES, PIECE_HALVES, MEASURE_IDS].flat(),
   'pintrue help VERB units name=value mm cm in m yd a4 letter roll-WIDTH WIDTHxHEIGHT both whole part',
   'LINE WHERE DIRECTION AMOUNT SECOND front back all left right',

@@ -78,7 +78,7 @@ function report(answer: Answer, options: Options, io: Io): number {
   else io.out(`${answer.text(tell)}\n`);
   const findings = tellFindings(answer.findings, tell);
   if (findings !== '') io.err(`${findings}\n`);
-  return answer.findings.some((f) => f.severity === 'error') ? EXIT.error : EXIT.fine;
+  return answer.findings.some((f) => f.severity === 'error' && !f.answered) ? EXIT.error : EXIT.fine;
 }
 
 function help(name: string | undefined, io: Io, tell: Tell): number {

@@ -103,6 +103,13 @@ export const USAGE_WORDS = {
   'step-unknown': ({ step, known }: { step: string; known: readonly string[] }) =>
     t`There is no step "${called(step)}"; there are ${known.length === 0 ? t`none` : calledAll(known)}.`,
 
+  'answers-of-fitting': () =>
+    t`Only what is found of a fitting can be answered, and only a fitting is written.`,
+  'answer-form': ({ given }: { given: string }) =>
+    t`What is meant so reads ${called('CODE=REASON')} or ${called('CODE/PLACE=REASON')}, not "${called(given)}".`,
+  'answer-unknown': ({ given, known }: { given: string; known: readonly string[] }) =>
+    t`Nothing was found that "${called(given)}" could be about; ${known.length === 0 ? t`nothing can be answered here` : t`it may be ${calledAll(known, 'or')}`}.`,
+
   'role-unknown': (of: {
     given: string;
     what: keyof typeof ROLES;

@@ -1,4 +1,5 @@
 import {
+  called,
   cautionLine,
   cautionsFor,
   keyWord,
@@ -36,15 +37,21 @@ export const lines =
 
 const RANK = { error: 0, warning: 1, note: 2 } as const;
 
-/** Findings, worst first, one a line: `warning [sizes-far-apart] …`. Empty text without any. */
+const MEANT = t`meant so`;
+
+/** One line: `warning [sizes-far-apart] …`; what was answered, with the reason: `meant so [sizes-far-apart] …`. */
+function tellFinding(f: Finding, tell: Tell): string {
+  const sort = f.answered ? MEANT : t`${keyWord('severity', f.severity)}`;
+  const why = f.answered ? ` ${renderPhrase(t`The reason: ${called(f.answered.reason)}`, tell)}` : '';
+  return `${renderPhrase(sort, tell)} [${f.code}] ${say(f, tell)}${why}`;
+}
+
+/** Findings, worst first, what was answered last. Empty text without any. */
 export function tellFindings(findings: readonly Finding[], tell: Tell): string {
-  const sorted = findings
-    .map((f, i) => ({ f, i }))
-    .sort((a, b) => RANK[a.f.severity] - RANK[b.f.severity] || a.i - b.i);
-  return sorted
-    .map(
-      ({ f }) => `${renderPhrase(t`${keyWord('severity', f.severity)}`, tell)} [${f.code}] ${say(f, tell)}`,
-    )
+  const rank = (f: Finding): number => (f.answered ? 3 : RANK[f.severity]);
+  return findings
+    .toSorted((a, b) => rank(a) - rank(b))
+    .map((f) => tellFinding(f, tell))
     .join('\n');
 }
 

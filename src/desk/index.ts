@@ -4,6 +4,7 @@ export { kindOfChart, tablePattern } from './table-pattern.ts';
 export * from './edit-pattern.ts';
 export * from './edit-steps.ts';
 export { answersFrom, asTaken } from './roles-said.ts';
+export { askAgain, meantSo } from './answer-finding.ts';
 export { DESK_WORDS } from './desk-words.ts';
 export { laySaid, laySettings, putLaySettings } from './lay-settings.ts';
 export { clothChoice, layJob, offerOf } from './lay-job.ts';

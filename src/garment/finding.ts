@@ -31,4 +31,6 @@ export interface Finding {
   readonly values: FindingValues;
   /** Steps that would settle it, and the words for the button. */
   readonly remedy?: { readonly say: Phrase; readonly steps: readonly Step[] };
+  /** It is meant so, and why: see `withAnswers`. */
+  readonly answered?: { readonly reason: string; readonly on: string };
 }

@@ -77,6 +77,18 @@ export interface Observation {
   readonly photos?: readonly string[];
 }
 
+/** A finding that is meant so: which one, by its kind, place and amounts, so that it is asked again when it changes; and why. */
+export interface Meant {
+  readonly code: string;
+  readonly where: Readonly<
+    Partial<Record<'piece' | 'edge' | 'seam' | 'level' | 'measure' | 'step' | 'size', string>>
+  >;
+  readonly amounts: readonly number[];
+  readonly reason: string;
+  /** ISO date, given by the face. */
+  readonly on: string;
+}
+
 export interface PaperChoices {
   /** By its name, e.g. `a4`, as far as that was decided; else what is at hand where the person's unit is used. */
   readonly paper?: string;
@@ -99,6 +111,8 @@ export interface Fitting {
   readonly choices: PlanChoices;
   readonly steps: readonly Step[];
   readonly observations: readonly Observation[];
+  /** Findings that were answered; none where absent. */
+  readonly meant?: readonly Meant[];
   readonly paper: PaperChoices;
   /** How its cloths are laid, as far as that was decided. */
   readonly lay?: KeptLay;

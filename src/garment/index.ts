@@ -16,6 +16,7 @@ export * from './chain.ts';
 export * from './size-middle.ts';
 export * from './measure/measure-id.ts';
 export * from './finding.ts';
+export { isAbout, isOpen, mayBeMeant, meantOf, withAnswers } from './meant.ts';
 export * from './chart.ts';
 export * from './pattern.ts';
 export * from './measure/body.ts';

@@ -2,6 +2,7 @@ import { blend, shiftForPlan } from '../alter/index.ts';
 import { checkGarment, walkAll } from '../check/index.ts';
 import {
   garmentAtSize,
+  withAnswers,
   type Finding,
   type Fitting,
   type Garment,
@@ -94,7 +95,7 @@ export function createPipeline(): Pipeline {
       steps,
       girths,
       seams,
-      findings: withRemedies(all, { fitting, plan, planned, garment }),
+      findings: withAnswers(withRemedies(all, { fitting, plan, planned, garment }), fitting),
     };
   };
   return { make, planFor };

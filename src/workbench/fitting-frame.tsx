@@ -1,6 +1,6 @@
 import { tellTrouble } from './words/fault.ts';
 import { lazy, useEffect, useMemo, useState } from 'react';
-import { tellOf, type Fitting } from '../garment/index.ts';
+import { isOpen, tellOf, type Fitting } from '../garment/index.ts';
 import { AnswersSaid } from './fitting/answers-said.tsx';
 import { BodyChanged } from './fitting/body-changed.tsx';
 import type { Bench } from './station/bench.ts';
@@ -62,7 +62,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
       attempt: (act) => setTrying(act ? act(held.doc) : null),
     };
   }, [held, fitting, made, of, route.ask, step]);
-  const open = made?.findings.filter((f) => f.severity !== 'note').length ?? 0;
+  const open = made?.findings.filter(isOpen).length ?? 0;
   const Screen = SCREENS[route.at];
   const byHand = made?.garment.pieces.length === 0 && ON_PIECES.has(route.at);
   return (

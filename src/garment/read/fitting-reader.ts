@@ -1,5 +1,5 @@
 import type { Body, Reading } from '../measure/body.ts';
-import type { Fabric, Fitting, Observation, PaperChoices, PlanChoices, Step } from '../fitting.ts';
+import type { Fabric, Fitting, Meant, Observation, PaperChoices, PlanChoices, Step } from '../fitting.ts';
 import {
   byKind,
   date,
@@ -108,6 +108,22 @@ const readObservation = fields<Observation>({
   photos: maybe(list(text(4_000_000), 0, 20)),
 });
 
+const readMeant = fields<Meant>({
+  code: name,
+  where: fields<Meant['where']>({
+    piece: maybe(name),
+    edge: maybe(name),
+    seam: maybe(name),
+    level: maybe(name),
+    measure: maybe(name),
+    step: maybe(name),
+    size: maybe(text(200)),
+  }),
+  amounts: list(number(), 0, 40),
+  reason: text(2_000),
+  on: date,
+});
+
 const readPaper = fields<PaperChoices>({
   paper: maybe(name),
   allowances: flag,
@@ -127,6 +143,7 @@ const readShape: Read<Fitting> = fields<Fitting>({
   choices: readChoices,
   steps: list(readStep, 0, 1_000),
   observations: list(readObservation, 0, 1_000),
+  meant: maybe(list(readMeant, 0, 1_000)),
   paper: readPaper,
   lay: maybe(readLay),
   notes: text(200_000),

@@ -1,5 +1,5 @@
 import { memo, useState } from 'react';
-import { cutWords, renderPhrase } from '../../garment/index.ts';
+import { cutWords, isOpen, renderPhrase } from '../../garment/index.ts';
 import { notchTeeth } from '../../cut/index.ts';
 import type { DrawnPiece, Finding, Pattern, Tell } from '../../garment/index.ts';
 import { add, pathLength, scale } from '../../geometry/index.ts';
@@ -44,7 +44,7 @@ function beforeD(before: DrawnPiece, now: DrawnPiece): string {
 
 /** What a screen reader says of a piece. */
 export function pieceWords(piece: DrawnPiece, findings: readonly Finding[], tell: Tell): string {
-  const open = findings.filter((f) => f.where.piece === piece.id && f.severity !== 'note').length;
+  const open = findings.filter((f) => f.where.piece === piece.id && isOpen(f)).length;
   return `${piece.number} ${piece.name}. ${renderPhrase(cutWords(piece), tell)}${open ? `, ${open} to settle` : ''}`;
 }
 

@@ -106,6 +106,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
           <li key={c}>{c}</li>
         ))}
       </ul>
+      <MeantSo bench={bench} />
       <Cautions fitting={fitting} />
       {fitting.notes && (
         <>
@@ -114,6 +115,25 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
         </>
       )}
     </section>
+  );
+}
+
+/** What was looked at and is meant so, with the reason. */
+function MeantSo({ bench }: { bench: ReadyBench }) {
+  const tell = tellOf(bench.fitting.body);
+  const answered = bench.made.findings.filter((f) => f.answered);
+  if (answered.length === 0) return null;
+  return (
+    <>
+      <h3>Meant so</h3>
+      <ul>
+        {answered.map((f, i) => (
+          <li key={`${f.code}/${i}`}>
+            {findingSentence(f, tell)} Meant so: {f.answered!.reason}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 
@@ -206,7 +226,7 @@ function checksFor(bench: ReadyBench): string[] {
       ? ['Each altered line: balance marks meet, nothing strains or folds.']
       : []),
     ...findings
-      .filter((f) => f.severity === 'warning')
+      .filter((f) => f.severity === 'warning' && !f.answered)
       .map((f) => findingSentence(f, tellOf(bench.fitting.body))),
     'Sit, reach forward, raise both arms, breathe in fully. Stop altering if the same level keeps changing, and measure again.',
   ];

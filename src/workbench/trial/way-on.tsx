@@ -1,10 +1,10 @@
-import type { Step } from '../../garment/index.ts';
+import { isOpen, type Step } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { hrefTo } from '../station/route.ts';
 
 /** Where the work goes on once an alteration was accepted: to its pieces, and to what is open. */
 export function WayOn({ bench: { fitting, made }, step }: { bench: ReadyBench; step: Step }) {
-  const open = made.findings.filter((f) => f.severity !== 'note').length;
+  const open = made.findings.filter(isOpen).length;
   return (
     <p className="row">
       <span>Next:</span>
