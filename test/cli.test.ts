@@ -634,7 +634,16 @@ describe('lay and cloth', () => {
     expect(lay.density).toBeGreaterThan(0.3);
     for (const key of ['piece', 'copy', 'x', 'y', 'rotation', 'mirrored'])
       expect(lay.placements[0]).toHaveProperty(key);
-    for (const file of ['lay.svg', 'beam.svg', 'beam-calibrate.svg']) expect(text(file)).toMatch(/^<svg/);
+    for (const file of ['lay.svg', 'beam.svg', 'beam-test-page.svg']) expect(text(file)).toMatch(/^<svg/);
+  });
+
+  it('writes a projector’s test page by itself where asked', async () => {
+    const { run, wrote, text } = await fresh();
+    const files = ['--out', 'lay.svg', '--test-page', 'test.svg'];
+    const { code } = await run('lay', 'f.json', '--sweeps', '1', ...files);
+    expect(code).toBe(EXIT.fine);
+    expect(wrote).toEqual(['f.json', 'lay.svg', 'test.svg']);
+    expect(text('test.svg')).toContain('Test page');
   });
 
   it('tells at once when a piece is wider than the cloth, with the width that would do; nothing is written', async () => {

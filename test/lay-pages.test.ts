@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { writeDxfStrokes } from '../src/exchange/index.ts';
-import { garmentAtSize, renderPhrase, TELL_BOTH, TELL_CM } from '../src/garment/index.ts';
+import { garmentAtSize, renderPhrase, TELL_BOTH, TELL_CM, TELL_IN } from '../src/garment/index.ts';
 import { pointsBox } from '../src/geometry/index.ts';
 import type { Point } from '../src/geometry/index.ts';
 import {
@@ -85,13 +85,21 @@ describe('the picture of a lay', () => {
 
 describe('projector pages', () => {
   const pages = projectorPages(job, lay, TELL_CM);
-  it('calibrate by squares of 100 mm and equal diagonals', () => {
-    const { w, vw } = header(pages.calibration);
+  it('are tested by squares of 100 mm and equal diagonals', () => {
+    const { w, vw } = header(pages.testPage);
     expect(w).toBe(vw);
-    const xs = [...pages.calibration.matchAll(/d="M(\d+) 0V/g)].map((m) => Number(m[1]));
+    const xs = [...pages.testPage.matchAll(/d="M(\d+) 0V/g)].map((m) => Number(m[1]));
     expect(xs.length).toBeGreaterThan(3);
     xs.forEach((x, i) => expect(x).toBe(100 * i));
-    expect(pages.calibration).toMatch(/M0 0L(\d+) \1M\1 0L0 \1/);
+    expect(pages.testPage).toMatch(/M0 0L(\d+) \1M\1 0L0 \1/);
+  });
+  it('are tested by squares of 4 in for a tape in inches', () => {
+    const { testPage } = projectorPages(job, lay, TELL_IN);
+    const xs = [...testPage.matchAll(/d="M([\d.]+) 0V/g)].map((m) => Number(m[1]));
+    expect(xs.length).toBeGreaterThan(3);
+    // An inch is 25.4 mm (international yard and pound agreement, 1959).
+    xs.forEach((x, i) => expect(x).toBeCloseTo(4 * 25.4 * i, 3));
+    expect(testPage).toContain('Each square 4 in');
   });
   it('show the lay at true scale, white on black, every piece with its number', () => {
     const { w, h, vw, vh } = header(pages.lay);

@@ -350,7 +350,7 @@ describe('no sentence escapes the tables', () => {
       return (['in', 'cm'] as const).flatMap((unit) => {
         const pages = projectorPages(job, found, accented(unit));
         const svg = laySvg(job, found, { measures: true, tell: accented(unit) });
-        return [svg, pages.calibration, pages.lay].flatMap(drawnTexts).map((text) => ({ text, unit }));
+        return [svg, pages.testPage, pages.lay].flatMap(drawnTexts).map((text) => ({ text, unit }));
       });
     });
     expect(said.length).toBeGreaterThan(100);

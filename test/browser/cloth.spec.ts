@@ -130,7 +130,7 @@ describe('the cloth, from what to buy to the cutting table', () => {
     for (const [button, words] of [
       ['with measures', / from cut end</],
       ['outlines only', /<path/],
-      ['test page for a projector', /Each square (10 cm|3 15\/16 in)/],
+      ['test page for a projector', /Each square (10 cm|4 in)/],
       ['full size for a projector', /#fff/],
     ] as const) {
       const download = page.waitForEvent('download');

@@ -204,10 +204,8 @@ async function run(call: Call): Promise<Answer> {
   };
   const fitting = await loadPieces(io, file);
   const projector = textOption(options, 'projector');
-  const wrote = [
-    out,
-    ...(projector === undefined ? [] : [projector, projector.replace(/(\.svg)?$/i, '-calibrate.svg')]),
-  ];
+  const testPage = textOption(options, 'test-page') ?? projector?.replace(/(\.svg)?$/i, '-test-page.svg');
+  const wrote = [out, projector, testPage].filter((path) => path !== undefined);
   for (const path of wrote) await io.mustBeWritable(path);
   const { job, settings, findings } = jobOf(fitting, pipeline.make(fitting).garment, cloth, said);
   try {
@@ -227,10 +225,10 @@ async function run(call: Call): Promise<Answer> {
         ? writeDxfStrokes(drawLay(job, found).strokes)
         : laySvg(job, found, { measures: true, tell: tellIn(fitting.body.show) }),
     );
-    if (projector !== undefined) {
+    if (testPage !== undefined) {
       const pages = projectorPages(job, found, tellIn(fitting.body.show));
-      await io.writeFile(wrote[1]!, pages.lay);
-      await io.writeFile(wrote[2]!, pages.calibration);
+      if (projector !== undefined) await io.writeFile(projector, pages.lay);
+      await io.writeFile(testPage, pages.testPage);
     }
     return tell(
       job,
@@ -258,6 +256,7 @@ export const lay: Verb = {
     cloth: { type: 'string' },
     fold: { type: 'string' },
     projector: { type: 'string' },
+    'test-page': { type: 'string' },
     ...LAY_OPTIONS,
   },
   explain: {
@@ -265,7 +264,8 @@ export const lay: Verb = {
     out: t`the lay to write, true to scale: ${called('LAY.svg')} with measurements, or ${called('LAY.dxf')} with lines by layer for a plotter or cutter`,
     cloth: t`${called('shell')} (default), ${called('lining')}, ${called('interfacing')} or ${called('contrast')}`,
     fold: t`${called('none')}, ${called('lengthwise')}, ${called('crosswise')}, ${called('partial')} or ${called('double')}; as the fitting keeps it, else shell and lining lengthwise, the others none`,
-    projector: t`${called('FILE.svg')}  a sheet for a projector, and beside it ${called('FILE-calibrate.svg')}`,
+    projector: t`${called('FILE.svg')}  the lay in full size for a projector, and beside it its test page, ${called('FILE-test-page.svg')}`,
+    'test-page': t`${called('FILE.svg')}  the test page for a projector under a name of its own, with the lay or alone`,
     ...LAY_WORDS,
     seconds: t`how long to search, ${SECONDS} when not said`,
   },

@@ -69,9 +69,9 @@ export const layHead = ({ cloth, width, length }: Spread): Phrase =>
 export const layHow = (fold: Fold, nap: Nap, gap: number): Phrase =>
   t`${capital(LIES[fold])}; ${NAPS[nap]}; ${len(gap)} between pieces`;
 
-/** The two lines over the grid that a projector is set by. @param side of a square, mm */
-export const calibrationWords = (side: number): readonly Phrase[] => [
+/** The two lines over the grid of the test page. @param side of a square, mm */
+export const testPageWords = (side: number): readonly Phrase[] => [
   t`Each square ${len(side)}`,
   t`Both dashed lines equally long`,
 ];
-export const PROJECTOR_TITLES = { calibration: t`Calibration`, lay: t`Lay` } as const;
+export const PROJECTOR_TITLES = { testPage: t`Test page`, lay: t`Lay` } as const;

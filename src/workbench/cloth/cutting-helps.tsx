@@ -15,7 +15,7 @@ const AS = { single: 'one', pair: 'a pair', 'on-fold': 'on the fold', opened: 'o
 const FILES: readonly (readonly [LayFile, string])[] = [
   ['measured', 'with measures'],
   ['plain', 'outlines only'],
-  ['calibration', 'test page for a projector'],
+  ['test page', 'test page for a projector'],
   ['projector', 'full size for a projector'],
 ];
 

@@ -61,7 +61,7 @@ export interface Need {
 }
 
 /** The four files a lay can be saved as. */
-export type LayFile = 'measured' | 'plain' | 'projector' | 'calibration';
+export type LayFile = 'measured' | 'plain' | 'projector' | 'test page';
 
 let job: LayJob | null = null;
 let best: Lay | null = null;
@@ -172,7 +172,7 @@ const doings = {
     if (!job || !best) throw pageError('lay-missing');
     if (kind === 'measured' || kind === 'plain')
       return laySvg(job, best, { measures: kind === 'measured', tell: tellIn(show) });
-    return projectorPages(job, best, tellIn(show))[kind === 'projector' ? 'lay' : 'calibration'];
+    return projectorPages(job, best, tellIn(show))[kind === 'projector' ? 'lay' : 'testPage'];
   },
   /** What to buy at each width, open or folded as is shorter, told width by width. */
   needs: (
