@@ -27,6 +27,13 @@ function compared(): readonly MeasureId[] {
   return MEASURE_IDS.filter((id) => MEASURES[id].kind === 'length' && !NO_GARMENT_LENGTH.has(id));
 }
 
+/** Taken to the floor, while a pattern's own ends at its hem. */
+const TO_THE_FLOOR: readonly MeasureId[] = ['inside-leg-length', 'outside-leg-length'];
+
+/** Whether the pattern gives a leg to its hem and not the leg it is meant for: how far above the floor it ends is then known to nobody. */
+const endsUnknown = ({ chart }: PlanInput, id: MeasureId): boolean =>
+  TO_THE_FLOOR.includes(id) && chart.body[id] === undefined;
+
 /** Published ease in a length, mm, with its source; used only where the pattern does not print both body and finished length. */
 function lengthEase(input: PlanInput, id: MeasureId): { ease: number; source: string | null } {
   if (id === 'crotch-depth') {
@@ -47,7 +54,7 @@ function lengthPlan(input: PlanInput, id: MeasureId, index: number): LengthPlan 
   };
   const finished = at(input.chart.finishedLengths[id]);
   const chart = at(input.chart.body[id]);
-  if (body === undefined || (finished === null && chart === null)) return null;
+  if (body === undefined || (finished === null && chart === null) || endsUnknown(input, id)) return null;
   const published = lengthEase(input, id);
   const own = finished !== null && chart !== null;
   const ease = own ? finished - chart : published.ease;
@@ -97,6 +104,15 @@ function askFor(input: PlanInput): Finding | null {
   return fitFinding('length-missing', 'note', { measure: id }, { measure: id });
 }
 
+/** Legs that are not compared, because the one ends at the floor and the other at a hem. */
+const legsApart = (input: PlanInput): readonly Finding[] =>
+  TO_THE_FLOOR.filter(
+    (id) =>
+      endsUnknown(input, id) &&
+      input.chart.finishedLengths[id] !== undefined &&
+      bodyValue(input.body, id) !== undefined,
+  ).map((id) => fitFinding('floor-and-hem', 'note', { measure: id }, { measure: id }));
+
 /**
  * Every length that both the body and the pattern have, compared from the same points at the base size:
  * residual = body + ease − pattern; lengthen when positive.
@@ -108,5 +124,8 @@ export function planLengths(
   const lengths = compared()
     .map((id) => lengthPlan(input, id, index))
     .filter((p) => p !== null);
-  return { lengths, findings: [sidesDiffer(lengths), askFor(input)].filter((f) => f !== null) };
+  return {
+    lengths,
+    findings: [...[sidesDiffer(lengths), askFor(input)].filter((f) => f !== null), ...legsApart(input)],
+  };
 }

@@ -68,6 +68,8 @@ export const FIT_WORDS = {
     t`The size chart has no body ${levelWord(level)}; ${assumedEase(assumed)} is assumed there.`,
   'front-back-length': ({ off }: { off: number }) =>
     t`Front and back change in length by amounts ${len(Math.abs(off))} apart, so their side edges would end at different heights. Taper the change along the side edges or take it in a wedge, and walk the side seam again.`,
+  'floor-and-hem': ({ measure }: { measure: MeasureId }) =>
+    t`The ${measureWord(measure)} of the body goes to the floor, the pattern’s to its hem, and nothing says how far above the floor that is: the two are not compared. Measure trousers that are worn as long as these should be.`,
   'length-missing': ({ measure }: { measure: MeasureId }) =>
     t`The ${measureWord(measure)} was not measured. Girths say next to nothing about lengths (survey data: correlation below 0.2): please take it.`,
   'measure-missing': ({ level, size }: At & { size: string }) =>
