@@ -6,24 +6,26 @@ import { sameTopology } from './topology.ts';
 
 /** What one half of a cut edge is. */
 export interface Half {
+  readonly id?: string;
   readonly kind: EdgeKind;
   readonly evidence: Evidence;
 }
 
-/** Cuts an edge in two where no corner shows it, at a share of its length per size. The first half keeps the edge's id, the second gets a new one. */
+/** Cuts an edge in two where no corner shows it, at a share of its length per size. A half without an id of its own: the first keeps the edge's, the second gets a new one. */
 export function cutEdge(
   piece: ProposedPiece,
   edge: ProposedEdge,
   at: readonly number[],
   halves: readonly [Half, Half],
 ): { piece: ProposedPiece; ids: readonly [string, string] } {
-  const ids = [edge.id, `edge-${piece.edges.length + 1}`] as const;
+  const ids = [halves[0].id ?? edge.id, halves[1].id ?? `edge-${piece.edges.length + 1}`] as const;
   const made = halves.map((half, i): ProposedEdge => {
     const span = at.map((share): [number, number] => (i === 0 ? [0, share] : [share, 1]));
     const { paths, off } = sameTopology(edge.paths.map((path, k) => pathPart(path, ...span[k]!)));
     return {
       ...edge,
-      ...half,
+      kind: half.kind,
+      evidence: half.evidence,
       id: ids[i]!,
       paths,
       lengths: paths.map(pathLength),

@@ -153,13 +153,6 @@ export interface ScaleFound {
   readonly proven: boolean;
 }
 
-/** An edge that ran on as an underlap: it kept its id for the half that comes first. `sewn`: the half that is sewn. */
-export interface UnderlapCut {
-  readonly piece: string;
-  readonly edge: string;
-  readonly sewn: string;
-}
-
 /** All that was found in a file; nothing of it is final until a person has looked. */
 export interface Proposal {
   readonly name: string;
@@ -172,11 +165,8 @@ export interface Proposal {
   readonly pieces: readonly ProposedPiece[];
   readonly seams: readonly ProposedSeam[];
   readonly followers: readonly ProposedFollower[];
-  /**
-   * The pieces before it was looked for what they are and what is sewn together, and the underlaps that were then cut off: from these it is found
-   * again. Absent where their maker wrote it.
-   */
-  readonly begun?: { readonly pieces: readonly ProposedPiece[]; readonly cuts: readonly UnderlapCut[] };
+  /** The pieces before it was looked for what they are and what is sewn together: from these it is found again. Absent where their maker wrote it. */
+  readonly begun?: readonly ProposedPiece[];
   /** What only a person can say, and what the file says of it. */
   readonly asks: Asks;
   /** The pattern as its maker wrote it, when the file carries it (our own files). */

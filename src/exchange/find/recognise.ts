@@ -124,7 +124,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
   budget.look();
   const mouthed = withPocketMouths(pieces);
   const split = splitAtOpenings(mouthed, findFollowers(mouthed));
-  const { pieces: joined, seams, cuts } = findTogether(split.pieces, split.followers);
+  const { pieces: joined, seams } = findTogether(split.pieces, split.followers);
   budget.report('seams', 1, 1);
   return {
     name: drawing.name,
@@ -136,7 +136,7 @@ export function recognise(read: Drawing, options: RecogniseOptions = {}): Propos
     pieces: joined,
     seams,
     followers: split.followers,
-    begun: { pieces: split.pieces, cuts },
+    begun: split.pieces,
     asks: findAsks(sheet, allowance),
     findings,
   };

@@ -1,5 +1,6 @@
 import { EVIDENCE_WORDS as SAY, reasons } from '../words/evidence-table.ts';
-import type { Proposal, ProposedFollower, ProposedPiece, UnderlapCut } from './proposal.ts';
+import { saidNow } from './lap-half.ts';
+import type { Proposal, ProposedFollower, ProposedPiece } from './proposal.ts';
 import { findRoles } from './role/find-roles.ts';
 import type { RolesTold } from './role/find-roles.ts';
 import { findSeams } from './seams.ts';
@@ -7,32 +8,26 @@ import { splitUnderlaps } from './underlap.ts';
 
 /**
  * What pieces and edges are, and which are sewn together. What edges are says what may be sewn together, and what is sewn together what they are:
- * each is asked twice. What a person said stands. `shown`: the underlaps that were cut off when the pieces were shown, whose halves are spoken of.
+ * each is asked twice. What a person said stands, of an edge as of the half of it that is sewn.
  */
 export function findTogether(
   pieces: readonly ProposedPiece[],
   followers: readonly ProposedFollower[],
   told: RolesTold = {},
-  shown: readonly UnderlapCut[] = [],
-): Pick<Proposal, 'pieces' | 'seams'> & { readonly cuts: readonly UnderlapCut[] } {
-  const first = findRoles(pieces, findSeams(pieces, followers), followers, ofWhole(told, shown));
-  const { pieces: cut, seams, cuts } = splitUnderlaps(first, findSeams(first, followers));
-  const gone = shown.filter(
-    ({ piece, sewn }) => !cuts.some((one) => one.piece === piece && one.sewn === sewn),
-  );
-  return { pieces: findRoles(settleKinds(cut, seams), seams, followers, ofWhole(told, gone)), seams, cuts };
+): Pick<Proposal, 'pieces' | 'seams'> {
+  const first = findRoles(pieces, findSeams(pieces, followers), followers, toldNow(pieces, told));
+  const { pieces: cut, seams } = splitUnderlaps(first, findSeams(first, followers));
+  return { pieces: findRoles(settleKinds(cut, seams), seams, followers, toldNow(cut, told)), seams };
 }
 
-/** What was said of the half that is sewn is said of the whole edge while it is not cut. */
-function ofWhole(told: RolesTold, cuts: readonly UnderlapCut[]): RolesTold {
-  const out: Record<string, RolesTold[string]> = { ...told };
-  for (const { piece, edge, sewn } of cuts) {
-    const { [edge]: _, ...others } = out[piece]?.edges ?? {};
-    const said = out[piece]?.edges?.[sewn];
-    if (out[piece]) out[piece] = { ...out[piece], edges: said ? { ...others, [edge]: said } : others };
-  }
-  return out;
-}
+/** What was said of edges, by the edges as they stand: cut or whole. */
+export const toldNow = (pieces: readonly ProposedPiece[], told: RolesTold): RolesTold =>
+  Object.fromEntries(
+    Object.entries(told).map(([id, said]) => {
+      const edges = pieces.find((piece) => piece.id === id)?.edges ?? [];
+      return [id, said.edges ? { ...said, edges: saidNow(edges, said.edges) } : said];
+    }),
+  );
 
 /** Edges that no seam takes: the lowest one across the grain is a hem, the others are free. */
 function settleKinds(pieces: readonly ProposedPiece[], seams: Proposal['seams']): ProposedPiece[] {

@@ -25,7 +25,7 @@ import type { MadePiece } from './piece.ts';
 import { liesAs, uprightMotion } from './pose.ts';
 import { roundChains } from './round-chain.ts';
 import { withRiseParts } from './rise-parts.ts';
-import { rolesAsTold } from './told.ts';
+import { rolesAsTold, saidOfEdgesNow } from './told.ts';
 
 /** A plain seam's sides differ by less in every size, mm. */
 const PLAIN_MM = 0.75;
@@ -41,7 +41,8 @@ export function patternFrom(
 ): { pattern: Pattern; findings: readonly Finding[] } {
   if (given.whole && saysNothingNew(said, given.whole))
     return { pattern: { ...given.whole, name: said.name ?? given.whole.name }, findings: [] };
-  const halved = withCapHalves(rolesAsTold(given, said), said);
+  const told = rolesAsTold(given, said);
+  const halved = withCapHalves(told, saidOfEdgesNow(told, said));
   const { proposal, said: whole } = withRiseParts(halved.proposal, halved.said);
   const corrections = withWhatFileSays(whole, proposal.asks);
   const findings: Finding[] = askFindings(said, proposal.asks);

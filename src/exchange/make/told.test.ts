@@ -6,6 +6,7 @@ import { sample } from '../../samples/index.ts';
 import { recognise } from '../find/recognise.ts';
 import { patternSheet } from '../write/sheet.ts';
 import { patternFrom } from './pattern.ts';
+import type { PieceCorrection } from './corrections.ts';
 import { rolesAsTold } from './told.ts';
 
 const TEE = sample('knit-tee');
@@ -100,6 +101,62 @@ describe('the seams', () => {
     expect(firsts(told)).toEqual(firsts(proposal));
     const ids = told.seams.map((seam) => seam.id);
     expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+// The sample's band begins its long edge with the underlap; drawn mirrored, it ends with it.
+describe.each([
+  ['as drawn', false],
+  ['mirrored', true],
+])('the underlap of a waistband %s', (_, mirrored) => {
+  const { drawing } = patternSheet(sample('a-line-skirt'), { semantics: false });
+  const wide = drawing.pages[0]!.width;
+  const skirt = recognise(
+    mirrored
+      ? {
+          ...drawing,
+          texts: drawing.texts.map((one) => ({ ...one, at: { ...one.at, x: wide - one.at.x - one.width } })),
+          strokes: drawing.strokes.map((one) => ({
+            ...one,
+            path: one.path.map(({ x, y }) => ({ x: wide - x, y })),
+          })),
+        }
+      : drawing,
+  );
+  const bandOf = ({ pieces }: typeof skirt) => pieces.find((piece) => piece.role === 'waistband')!;
+  const band = bandOf(skirt);
+  const [sewn, over] = ['-sewn', '-over'].map((end) => band.edges.find((edge) => edge.id.endsWith(end))!);
+  const whole = sewn!.id.replace('-sewn', '');
+  const told = (is: typeof skirt, edges: PieceCorrection['edges'] & {}) =>
+    bandOf(rolesAsTold(is, { pieces: { [band.id]: { edges } } }));
+
+  it('has an id for each half, and none that means the whole as well', () => {
+    expect([sewn!.role, over!.role]).toEqual(['attached', 'opening']);
+    expect(over!.id).toBe(`${whole}-over`);
+    const [first, second] = mirrored ? [sewn, over] : [over, sewn];
+    expect(band.edges[(band.edges.indexOf(first!) + 1) % band.edges.length]).toBe(second);
+    expect(over!.lengths.every((long) => long < 60)).toBe(true);
+    expect(band.edges.map((edge) => edge.id)).not.toContain(whole);
+  });
+
+  it('is cut off again where the edge was answered as a whole: the answer is the sewn half’s', () => {
+    const { edges } = told(skirt, { [whole]: { role: 'attached' } });
+    expect(edges.find((edge) => edge.id === sewn!.id)).toMatchObject({ role: 'attached', confidence: 1 });
+    expect(edges.find((edge) => edge.id === over!.id)).toMatchObject({ role: 'opening' });
+    expect(edges.find((edge) => edge.id === over!.id)!.told).toBeUndefined();
+  });
+
+  it('is no more where the half that was sewn is said to be sewn to nothing: the answer is the whole edge’s', () => {
+    const { edges } = told(skirt, { [sewn!.id]: { role: 'outer' } });
+    expect(edges.map((edge) => edge.id)).not.toContain(over!.id);
+    expect(edges.find((edge) => edge.id === whole)).toMatchObject({ role: 'outer', confidence: 1 });
+  });
+
+  it('takes with it what else was said of the edge, to the half that is sewn', () => {
+    const said = { pieces: { [band.id]: { edges: { [whole]: { allowance: 23 } } } } } as const;
+    const { pattern } = patternFrom(skirt, { ...said, garment: 'skirt' });
+    const edges = pattern.pieces.find((piece) => piece.role === 'waistband')!.edges;
+    expect(edges.filter((edge) => edge.allowance === 23).map((edge) => edge.role)).toEqual(['attached']);
   });
 });
 

@@ -2,7 +2,10 @@ import { asTold, findRoles } from '../find/role/find-roles.ts';
 import type { RolesTold } from '../find/role/find-roles.ts';
 import type { Proposal, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
 import { seamEdges } from '../find/seams.ts';
-import { findTogether } from '../find/together.ts';
+import { pieceAt } from '../../garment/index.ts';
+import type { EdgeRef } from '../../garment/index.ts';
+import { edgeNow, saidNow, wholeEdge } from '../find/lap-half.ts';
+import { findTogether, toldNow } from '../find/together.ts';
 import type { Corrections } from './corrections.ts';
 
 /**
@@ -26,12 +29,41 @@ export function rolesAsTold(proposal: Proposal, { pieces = {}, notFollowers = []
   // What is found with the answers that say otherwise may go against others; each round takes in more of them.
   for (let more = otherwise(now, told); more; more = otherwise(now, told, against)) {
     against = together(against, more);
-    const again = findTogether(begun.pieces, followers, against, begun.cuts);
+    const again = findTogether(begun, followers, against);
     now = { ...proposal, pieces: again.pieces, seams: again.seams.map(sameNames(proposal.seams)) };
   }
-  const surer = findRoles(now.pieces, now.seams, followers, told);
+  const said = toldNow(now.pieces, told);
+  const surer = findRoles(now.pieces, now.seams, followers, said);
   const same = taken(surer) === taken(now.pieces);
-  return { ...now, pieces: same ? surer : now.pieces.map((piece) => asTold(piece, told[piece.id])) };
+  return { ...now, pieces: same ? surer : now.pieces.map((piece) => asTold(piece, said[piece.id])) };
+}
+
+/** What a person said, by the edges as they stand in the proposal: an underlap may have been cut off since, or no longer be. */
+export function saidOfEdgesNow(proposal: Proposal, said: Corrections): Corrections {
+  const edgesOf = (id: string) => pieceAt(proposal, id)?.edges ?? [];
+  const chain = (refs: readonly EdgeRef[]): EdgeRef[] =>
+    refs.map((ref) => ({ ...ref, edge: edgeNow(edgesOf(ref.piece), ref.edge) ?? ref.edge }));
+  return {
+    ...said,
+    ...(said.pieces
+      ? {
+          pieces: Object.fromEntries(
+            Object.entries(said.pieces).map(([id, own]) => [
+              id,
+              own.edges ? { ...own, edges: saidNow(edgesOf(id), own.edges) } : own,
+            ]),
+          ),
+        }
+      : {}),
+    ...(said.seams?.add
+      ? {
+          seams: {
+            ...said.seams,
+            add: said.seams.add.map((seam) => ({ ...seam, a: chain(seam.a), b: chain(seam.b) })),
+          },
+        }
+      : {}),
+  };
 }
 
 type Said = NonNullable<RolesTold[string]>;
@@ -45,7 +77,8 @@ const agrees = (found: Is | undefined, { role, half }: Is): boolean =>
   (role === undefined || role === found?.role) && (half === undefined || half === found?.half);
 
 /** Answers that what was found goes against, without those that were heeded: of pieces, and where none is left of edges. Undefined where there are none. */
-function otherwise({ pieces }: Proposal, told: RolesTold, heeded: RolesTold = {}): RolesTold | undefined {
+function otherwise({ pieces }: Proposal, all: RolesTold, before: RolesTold = {}): RolesTold | undefined {
+  const [told, heeded] = [toldNow(pieces, all), toldNow(pieces, before)];
   const own: Record<string, Said> = {};
   const edges: Record<string, Said> = {};
   for (const [id, said] of Object.entries(told)) {
@@ -89,11 +122,15 @@ const taken = (pieces: readonly ProposedPiece[]): string =>
     ]),
   );
 
-/** Names a seam as it was named before, a new one by its edges: what it is called does not hang on what else was found. */
+/** Names a seam as it was named before, also where an underlap has been cut off an edge of it or no longer is, a new one by its edges: what it is called does not hang on what else was found. */
 function sameNames(before: readonly ProposedSeam[]): (seam: ProposedSeam) => ProposedSeam {
-  const ids = new Map(before.map((seam) => [seamEdges(seam), seam.id]));
+  const edgesOf = ({ a, b }: ProposedSeam): string => {
+    const whole = (refs: ProposedSeam['a']) => refs.map((ref) => ({ ...ref, edge: wholeEdge(ref.edge) }));
+    return seamEdges({ a: whole(a), b: whole(b) });
+  };
+  const ids = new Map(before.map((seam) => [edgesOf(seam), seam.id]));
   return (seam) => {
-    const edges = seamEdges(seam);
+    const edges = edgesOf(seam);
     return { ...seam, id: ids.get(edges) ?? `seam of ${edges}` };
   };
 }
