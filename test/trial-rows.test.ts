@@ -365,6 +365,29 @@ const ROWS: readonly Row[] = [
       [up('side', halfOf(where).half!), 0],
     ],
   },
+  {
+    // Trousers pulled down over the seat lack length in the crotch seam.
+    of: 'waist low high',
+    on: ['trousers'],
+    places: ['back'],
+    kind: 'centre',
+    changes: (_, centre, side) => [[along('rise', 'back'), centre === side ? centre : centre - side]],
+  },
+  {
+    of: 'waist folds',
+    on: ['trousers'],
+    places: ['back'],
+    kind: 'one',
+    changes: (_, mm) => [[along('rise', 'back'), mm]],
+  },
+  {
+    // A hem that rises at the back is drawn up by it.
+    of: 'hem low high',
+    on: ['trousers'],
+    places: ['back'],
+    kind: 'one',
+    changes: (_, mm) => [[along('rise', 'back'), -mm]],
+  },
   { of: 'waist low high', on: ['skirt'], places: ['left', 'right'], kind: 'one', changes: oneHip(1) },
   {
     of: 'waist low high',
