@@ -13,7 +13,6 @@ export type { StripRun } from './search/strip-run.ts';
 export { LayImpossible, layoutFinding, LAYOUT_WORDS } from './words/words-table.ts';
 export { proveLay } from './lay/prove-lay.ts';
 export { unfold, type CutPart } from './job/unfold.ts';
-export { openedOutline } from './job/cutting-outline.ts';
 export { garmentMatches, type Match } from './job/garment-matches.ts';
 export { cuttingPieces } from './job/cutting-pieces.ts';
 export { askFor, beforeWashing, purchase, yardsUp, type ClothOffer, type Purchase } from './shop/buy.ts';
@@ -21,6 +20,7 @@ export { clothNeeds, jobFor, stripeFindings, type ClothChoice, type ClothNeed } 
 export { notions, type Notion } from './shop/notions.ts';
 export { bundles, cuttingOrder, type Bundle, type CuttingLine } from './shop/cutting-list.ts';
 export { cuttingCautions } from './shop/cutting-cautions.ts';
+export { placeWords, type Block } from './drawn/lay-label.ts';
 export { layMeasures, longEdges, measureWords, type GrainEnd } from './drawn/lay-measures.ts';
 export {
   drawLay,

@@ -67,11 +67,14 @@ describe('the cloth, from what to buy to the cutting table', () => {
     const { page } = opened;
     // One way, as cloth is laid when nobody has said, no piece may be turned.
     await page
-      .locator('label', { hasText: 'Pieces may lie' })
+      .locator('label', { hasText: 'Which way the pieces may point' })
       .locator('select')
-      .selectOption({ label: 'either way up' });
+      .selectOption({ label: 'tops either way (no nap)' });
     // A search would lay it elsewhere between the look and the press.
     await page.getByRole('button', { name: 'Look further' }).waitFor();
+    // Pieces are called by their names where they lie, not by numbers alone.
+    const called = await page.locator('.lying > text').allTextContents();
+    expect(called.filter((text) => /^\d+ \p{L}/u.test(text)).length).toBeGreaterThan(3);
     const piece = page.locator('.lying').filter({ hasText: '2' }).first();
     const name = (await piece.getAttribute('aria-label'))!.split(',')[0]!;
     const at = /([\d/ ]+) in from/.exec((await piece.getAttribute('aria-label'))!)![1];
@@ -156,7 +159,7 @@ describe('the cloth, from what to buy to the cutting table', () => {
   it('warns of a laser on synthetic cloth', async () => {
     const { page } = opened;
     await page.getByLabel('Cut with').selectOption({ label: 'a laser' });
-    await page.getByLabel('The cloth is').selectOption({ label: 'synthetic, or partly' });
+    await page.getByLabel('What the cloth is made of').selectOption({ label: 'synthetic, or partly' });
     await page.getByText(/melts/).waitFor();
     expect(opened.complaints).toEqual([]);
   });

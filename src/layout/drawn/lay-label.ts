@@ -26,15 +26,16 @@ function extent(lines: readonly string[], size: number): { wide: number; high: n
   return { wide: Math.max(...widths), high: size * LINE * (1 + SMALL * (lines.length - 1)) };
 }
 
-/** The largest place for some lines wholly inside a ring and clear of a line (the grain); null where even the smallest letters find none. */
+/** The largest place for some lines wholly inside a ring and clear of a line (the grain); null where even the smallest letters find none. @param sizes to try, the largest first, mm */
 export function placeWords(
   lines: readonly string[],
   outline: Ring,
   clear: readonly [Point, Point],
+  sizes: readonly number[] = SIZES,
 ): Block | null {
   const ring = thinned(outline, 1);
   const box = pointsBox(ring);
-  for (const size of SIZES) {
+  for (const size of sizes) {
     if (lines.length > 1 && size < LEAST_OF_SEVERAL) break;
     const { wide, high } = extent(lines, size);
     for (const turn of [0, 90] as const) {

@@ -46,13 +46,13 @@ export function ClothChoices({ cloth, settings, show, put }: ChoicesProps) {
           onAmount={(mm) => mm >= 100 && put({ width: mm, pins: [] }, `width ${amountText(mm, show)}`)}
         />
         <Pick
-          label="It lies"
+          label="How the cloth is folded"
           words={FOLDS}
           value={settings.fold}
           onPick={(fold) => put({ fold, pins: [] }, FOLDS[fold])}
         />
         <Pick
-          label="Pieces may lie"
+          label="Which way the pieces may point"
           words={NAPS}
           value={settings.nap}
           onPick={(nap) => put({ nap, pins: [] }, NAPS[nap])}

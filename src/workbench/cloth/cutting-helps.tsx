@@ -54,7 +54,7 @@ export function CuttingHelps({ bench, cloth, settings, picture, lay, put }: Prop
           onPick={(tool) => put({ tool }, `cut with ${TOOLS[tool]}`)}
         />
         <Pick
-          label="The cloth is"
+          label="What the cloth is made of"
           words={FIBRES}
           value={settings.fibre}
           onPick={(fibre) => put({ fibre }, FIBRES[fibre])}

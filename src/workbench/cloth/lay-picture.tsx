@@ -132,10 +132,23 @@ export function LayPicture({ picture, settings, show, onPins }: Props) {
               }}
             >
               <path d={l.d} transform="scale(1 -1)" />
-              <g transform={`translate(${l.at.x} ${-l.at.y}) ${down ? 'rotate(-90)' : ''}`}>
-                <text fontSize={size} dominantBaseline="central" textAnchor="middle">
-                  {l.number}
+              <title>{`${l.number} ${l.name}`}</title>
+              {l.named && (
+                <text
+                  fontSize={l.named.size}
+                  dominantBaseline="central"
+                  textAnchor="middle"
+                  transform={`translate(${l.named.at.x} ${-l.named.at.y}) rotate(${-l.named.turn})`}
+                >
+                  {l.number} {l.name}
                 </text>
+              )}
+              <g transform={`translate(${l.at.x} ${-l.at.y}) ${down ? 'rotate(-90)' : ''}`}>
+                {!l.named && (
+                  <text fontSize={size} dominantBaseline="central" textAnchor="middle">
+                    {l.number}
+                  </text>
+                )}
                 {pinned && <circle cy={-size * 1.1} r={size * 0.4} className="pin" />}
               </g>
             </g>

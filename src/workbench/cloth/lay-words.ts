@@ -9,8 +9,8 @@ export const FOLDS: Record<Fold, string> = {
   double: 'both selvages to the middle',
 };
 export const NAPS: Record<Nap, string> = {
-  'one-way': 'all tops one way (nap, one-way print)',
-  'two-way': 'either way up',
+  'one-way': 'all tops one way (nap, knit, satin, one-way print; when in doubt)',
+  'two-way': 'tops either way (no nap)',
   free: 'any quarter turn',
 };
 export const TOOLS: Record<CuttingTool, string> = {

@@ -7,11 +7,12 @@ import {
   type Fold,
   type LaySettings,
 } from '../../garment/index.ts';
-import { movePoint } from '../../geometry/index.ts';
 import {
+  type Block,
   clothNeeds,
   cuttingOrder,
   cuttingPieces,
+  drawLay,
   type GrainEnd,
   type Lay,
   type LayJob,
@@ -19,8 +20,8 @@ import {
   laySvg,
   layTogether,
   longEdges,
-  openedOutline,
   type Placement,
+  placeWords,
   projectorPages,
   proveLay,
   type Purchase,
@@ -37,6 +38,8 @@ export interface Lying extends Placement {
   readonly name: string;
   readonly number: number;
   readonly d: string;
+  /** Where number and name stand within it; null where only the number has room. */
+  readonly named: Block | null;
   readonly at: { readonly x: number; readonly y: number };
   /** Its turn in the order of cutting, from 1. */
   readonly turn: number;
@@ -74,35 +77,38 @@ let searching: Promise<void> = Promise.resolve();
 /** Where stripes cannot meet, whatever the lay. */
 let apart: readonly Finding[] = [];
 
+/** Heights of letters in the picture, as shares of the cloth's width as it lies: smaller ones could not be read on a screen. */
+const NAME_SHARES = [1 / 28, 1 / 34, 1 / 42];
+
 function picture(of: LayJob, lay: Lay): LayPicture {
   const grain = layMeasures(of, lay);
   const turns = cuttingOrder(lay);
+  const { across } = longEdges(of, lay);
+  const sizes = NAME_SHARES.map((share) => across * share);
   return {
     length: lay.length,
     spread: lay.spread,
-    across: longEdges(of, lay).across,
+    across,
     density: lay.density,
-    lying: lay.placements.map((p): Lying => {
-      const piece = of.pieces.find((x) => x.piece === p.piece)!;
-      const motion = { angle: (p.rotation * Math.PI) / 180, dx: p.x, dy: p.y, mirror: p.mirrored };
-      const ring = (p.as === 'opened' ? openedOutline(piece) : piece.outline).map((q) =>
-        movePoint(q, motion),
-      );
-      const at = {
-        x: ring.reduce((s, q) => s + q.x, 0) / ring.length,
-        y: ring.reduce((s, q) => s + q.y, 0) / ring.length,
-      };
-      const ends = grain.filter((g) => g.piece === p.piece && g.copy === p.copy);
-      return {
-        ...p,
-        name: piece.name,
-        number: piece.number,
-        d: ringD(ring),
-        at,
-        turn: turns.findIndex((t) => t.piece === p.piece && t.copy === p.copy) + 1,
-        grain: ends.sort((a, b) => a.fromEnd - b.fromEnd)[0] ?? null,
-      };
-    }),
+    lying: drawLay(of, lay).pieces.map(
+      ({ placement: p, number, name, outline: ring, grain: line }): Lying => {
+        const at = {
+          x: ring.reduce((s, q) => s + q.x, 0) / ring.length,
+          y: ring.reduce((s, q) => s + q.y, 0) / ring.length,
+        };
+        const ends = grain.filter((g) => g.piece === p.piece && g.copy === p.copy);
+        return {
+          ...p,
+          name,
+          number,
+          d: ringD(ring),
+          named: placeWords([`${number} ${name}`], ring, line, sizes),
+          at,
+          turn: turns.findIndex((t) => t.piece === p.piece && t.copy === p.copy) + 1,
+          grain: ends.sort((a, b) => a.fromEnd - b.fromEnd)[0] ?? null,
+        };
+      },
+    ),
   };
 }
 
