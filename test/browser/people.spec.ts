@@ -43,7 +43,13 @@ describe('whoever is measured', () => {
         await more.evaluate((d: HTMLDetailsElement) => (d.open = true));
       expect(await words(), station).not.toMatch(/bust/i);
     }
-    expect(await words()).not.toBe('');
+    await walkTo(page, 'Record');
+    const sheet = page.getByLabel('The printable sheet');
+    await expect
+      .poll(() => sheet.textContent())
+      .toMatch(/Caution, nightwear: .*Caution, cords at the neck: /);
+    await page.getByRole('radio', { name: 'no', exact: true }).check();
+    await expect.poll(() => sheet.textContent()).not.toContain('Caution, nightwear');
   });
 
   it('a doubt stands under its field, marks the row, and is asked again at Next', async () => {
