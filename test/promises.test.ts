@@ -62,6 +62,16 @@ describe('an alteration keeps its word', () => {
       expect(short(id, 'skirt-length', { amount: 38, where: 'hem' }), id).toEqual([]);
   });
 
+  it('makes a sleeve as much wider at the line of the upper arm as is said, long or short', () => {
+    for (const id of ['knit-tee', 'stage-bodice', 'chorus-smock'])
+      for (const amount of [-25, 25, 50])
+        for (const cap of ['height', 'line'])
+          expect(short(id, 'upper-arm', { amount, cap }), `${id} ${amount}`).not.toContainEqual({
+            is: 'girth',
+            level: 'upper-arm',
+          });
+  });
+
   it('leaves bust and waist as wide as they were where a wedge is made on pieces that run through the waist', () => {
     for (const [id, entry] of [
       ['knit-tee', 'seat'],

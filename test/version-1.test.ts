@@ -63,6 +63,10 @@ const FARTHER: Readonly<Record<string, number>> = {
   'chorus-smock elbow': 3,
   // Three cubics were each moved by their own ends: the pull now runs out evenly over the inseam.
   'work-trousers crotch-length': 3.5,
+  // All of the amount lies at the line that is measured, below the underarm; on the short sleeve down to the hem, half of the 50 on each side.
+  'stage-bodice upper-arm': 5,
+  'chorus-smock upper-arm': 5,
+  'knit-tee upper-arm': 25.5,
 };
 
 /** How far a piece's kept points lie from the same edges now, mm. */

@@ -24,7 +24,7 @@ const upperArm = (s: 1 | -1): Sight => ({
   answer: (off) => [
     {
       entry: 'upper-arm',
-      params: { amount: s * one(off), cap: 'line' },
+      params: { amount: s * one(off), cap: 'height' },
       why: t`The sleeve is ${s > 0 ? t`tight` : t`loose`} round the upper arm.`,
     },
   ],
