@@ -41,6 +41,7 @@ export const SEAMS_HEAD: readonly Phrase[] = [
 export const GIRTHS_HEAD: readonly Phrase[] = [t`level`, t`girth before`, t`after`, t`target`];
 
 export const NO_SEAM_CHANGED = t`No seam changed its length.`;
+export const TRUED = t`All seams are trued at the end already: nothing to do.`;
 export const changedWords = (pieces: readonly string[]): Phrase => t`Changed: ${calledAll(pieces)}.`;
 /** Findings that were there before. */
 export const stoodWords = (n: number): Phrase =>

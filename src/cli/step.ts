@@ -8,7 +8,7 @@ import {
   type Step,
 } from '../garment/index.ts';
 import { stepsAdded, type StepResult } from '../pipeline/index.ts';
-import { notDone } from './step-words.ts';
+import { notDone, TRUED } from './step-words.ts';
 import { tellStep } from './tell-step.ts';
 import type { Answer, Call } from './verb.ts';
 
@@ -47,7 +47,10 @@ export async function addStep(
   const longer: Fitting = { ...stepsAdded(fitting, [step]), on: io.today() };
   const before = pipeline.make(fitting);
   const after = pipeline.make(longer);
-  const result = after.steps.find((s) => s.step.id === step.id)!;
+  const result = after.steps.find((s) => s.step.id === step.id);
+  // A truing of everything, at the end of which everything is trued already.
+  if (!result)
+    return tellStep({ fitting, before, after, sentence: TRUED, touched: [], changes: [], wrote: undefined });
   if (result.touched.length === 0 && result.findings.some((f) => f.severity === 'error'))
     return tellRefused(result, fitting.body);
   if (out !== undefined) await io.writeFile(out, writeFitting(longer));

@@ -35,6 +35,7 @@ interface Drawn {
   readonly blended: Garment;
   readonly planned: Garment;
   readonly findings: readonly Finding[];
+  readonly reference: Garment;
   readonly steps: readonly StepResult[];
 }
 
@@ -77,13 +78,14 @@ export function createPipeline(): Pipeline {
     for (const step of steps) {
       taken.push(takeStep(taken.at(-1)?.after ?? drawn.planned, step, reference));
     }
-    return { ...drawn, plan, steps: taken };
+    return { ...drawn, plan, reference, steps: taken };
   };
 
   const make = (fitting: Fitting): Made => {
     const first = drawAll(fitting);
     const altered = bustAlteredBy(first.plan, first.steps);
-    const { plan, blended, planned, steps, findings: drawing } = altered ? drawAll(fitting, altered) : first;
+    const drawn = altered ? drawAll(fitting, altered) : first;
+    const { plan, blended, planned, reference, steps, findings: drawing } = drawn;
     const garment = steps.at(-1)?.after ?? planned;
     const { seams, findings, girths } = checked(garment, plan, planned);
     const all = [...plan.findings, ...drawing, ...steps.flatMap((s) => s.findings), ...findings];
@@ -95,7 +97,10 @@ export function createPipeline(): Pipeline {
       steps,
       girths,
       seams,
-      findings: withAnswers(withRemedies(all, { fitting, plan, planned, garment }), fitting),
+      findings: withAnswers(
+        withRemedies(all, { fitting, plan, planned, garment, steps, reference }),
+        fitting,
+      ),
     };
   };
   return { make, planFor };

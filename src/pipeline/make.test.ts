@@ -202,14 +202,15 @@ describe('what is offered', () => {
     expect(finding(make(fittingOf(long, [TRUE, ...told.remedy!.steps])), 'length-differs')).toBeUndefined();
   });
 
-  it('the amount is said of the length that asks for it: the front’s under the front’s name', () => {
-    const told = finding(
-      make(fittingOf(middle({ 'back-waist-length': 12, 'front-waist-length': 30 }), [TRUE])),
-      'length-differs',
-    )!;
-    expect(told.where.measure).toBe('front-waist-length');
-    expect(told.values).toMatchObject({ measure: 'front-waist-length' });
-    expect(told.amount).toBeWithinMm(30, 1);
+  it('each length is told by its own amount, with the one step that gives both', () => {
+    const { findings } = make(
+      fittingOf(middle({ 'back-waist-length': 12, 'front-waist-length': 30 }), [TRUE]),
+    );
+    const told = findings.filter((f) => f.code === 'length-differs');
+    expect(told.map((f) => f.where.measure)).toEqual(['back-waist-length', 'front-waist-length']);
+    expect(told[0]!.amount).toBeWithinMm(12, 1);
+    expect(told[1]!.amount).toBeWithinMm(30, 1);
+    expect(told[1]!.remedy!.steps).toEqual(told[0]!.remedy!.steps);
   });
 
   it('half of it given: the other half', () => {

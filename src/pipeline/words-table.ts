@@ -2,8 +2,9 @@ import { capital, findingMaker, len, measureWord, t, type MeasureId, type Phrase
 
 /** The sentences of this room. */
 export const PIPELINE_WORDS = {
-  'length-differs': ({ measure, amount, why }: { measure: MeasureId; amount: number; why: Phrase }) =>
-    t`${capital(t`${measureWord(measure)}`)}: the garment is ${len(Math.abs(amount))} too ${amount > 0 ? t`short` : t`long`} for this body. ${why}`,
+  /** `others`: what alterations give of it, made or offered. */
+  'length-differs': (of: { measure: MeasureId; amount: number; why: Phrase; others: number | null }) =>
+    t`${capital(t`${measureWord(of.measure)}`)}: the garment is ${len(Math.abs(of.amount))} too ${of.amount > 0 ? t`short` : t`long`} for this body. ${of.why}${of.others === null ? null : t` Alterations made or offered make it ${len(Math.abs(of.others))} ${of.others > 0 ? t`longer` : t`shorter`}.`}`,
 };
 
 export const pipelineFinding = findingMaker(PIPELINE_WORDS);
