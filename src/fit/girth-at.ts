@@ -1,7 +1,5 @@
-import { bodyValue, MM_PER, type Body, type SizeChart } from '../garment/index.ts';
+import { bodyValue, MM_PER, USUAL_HIP_DEPTH, type Body, type SizeChart } from '../garment/index.ts';
 
-/** Waist to hip when nothing is known: 9 in (common practice). mm */
-const HIP_DEPTH = 9 * MM_PER.in;
 /** Waist to high hip when nothing is known: the middle of 3 to 4 in (New Mexico C-209, seen). mm */
 const HIGH_HIP_DEPTH = 3.5 * MM_PER.in;
 
@@ -21,11 +19,11 @@ function chartDepth(chart: SizeChart, id: 'hip-depth' | 'high-hip-depth'): numbe
 /** The body's own depths; where it was not measured the chart's, and where nobody knows the common ones. */
 export function depthsOf(body: Body, chart: SizeChart): Depths {
   const hip = bodyValue(body, 'hip-depth') ?? chartDepth(chart, 'hip-depth');
-  const depth = hip ?? HIP_DEPTH;
+  const depth = hip ?? USUAL_HIP_DEPTH;
   const highHip =
     bodyValue(body, 'high-hip-depth') ??
     chartDepth(chart, 'high-hip-depth') ??
-    (HIGH_HIP_DEPTH / HIP_DEPTH) * depth;
+    (HIGH_HIP_DEPTH / USUAL_HIP_DEPTH) * depth;
   return { hip: depth, highHip: Math.min(highHip, depth), hipKnown: hip !== undefined };
 }
 

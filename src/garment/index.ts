@@ -9,6 +9,7 @@ export * from './round-body.ts';
 export * from './role-name-table.ts';
 export * from './seam.ts';
 export * from './level.ts';
+export type { LevelReason } from './level-reason.ts';
 export * from './garment-kind-table.ts';
 export * from './caution-table.ts';
 export * from './level-name.ts';

@@ -1,5 +1,6 @@
 import type { Level } from './piece.ts';
 import type { MeasureId } from './measure/measure-id.ts';
+import { MM_PER } from './words/length-unit.ts';
 
 /**
  * Levels of a garment, top to bottom. Those with a girth name the body measure they are compared with.
@@ -31,6 +32,9 @@ export const LEVELS: readonly {
   { level: 'elbow', name: 'elbow', girth: 'elbow-girth', limb: true },
   { level: 'wrist', name: 'wrist', girth: 'wrist-girth', limb: true },
 ];
+
+/** Waist to hip along the side when nothing is known: 9 in (common practice). mm */
+export const USUAL_HIP_DEPTH = 9 * MM_PER.in;
 
 /** How many of the level a body has: 2 for a limb. A girth at a limb's level is the sum over the pieces divided by this. */
 export const limbsAt = (level: Level): 1 | 2 => (LEVELS.find((l) => l.level === level)?.limb ? 2 : 1);

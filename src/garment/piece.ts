@@ -1,4 +1,5 @@
 import type { Path, Point } from '../geometry/index.ts';
+import type { LevelReason } from './level-reason.ts';
 import type { EdgeRole, Half, PieceHalf, PieceRole, SignRole } from './role-table.ts';
 
 /**
@@ -62,6 +63,8 @@ export interface InnerLine<N extends Nesting> {
   readonly id: string;
   readonly kind: LineKind;
   readonly level?: Level;
+  /** Nobody drew it: by what it is proposed, until a person says where it runs. */
+  readonly proposed?: LevelReason;
   readonly path: Per<N, Path>;
 }
 

@@ -1,17 +1,8 @@
-import { middleOf } from '../../garment/index.ts';
+import { fromShoulder, middleOf } from '../../garment/index.ts';
 import { pathEnd, pathStart } from '../../geometry/index.ts';
-import type { Path, Point } from '../../geometry/index.ts';
-import type { EdgeRole } from '../../garment/index.ts';
-import type { ProposedEdge, ProposedPiece } from '../find/proposal.ts';
+import type { Path } from '../../geometry/index.ts';
+import type { Dart, Edge, EdgeId, EdgeRole, GarmentKind, Level, NestedPiece } from '../../garment/index.ts';
 import { crossingShare } from './crossing.ts';
-
-export interface PieceLevels {
-  /** Level of the corner where each edge starts. */
-  readonly from: readonly string[];
-  readonly crossings: readonly (readonly { level: string; at: readonly number[] }[])[];
-  /** True when no level line was drawn and all rests on what the piece and its edges are. */
-  readonly guessed: boolean;
-}
 
 /** A corner this near to a level line lies on it, mm. */
 const ON_MM = 22;
@@ -25,7 +16,7 @@ const ENDS = 0.001;
 
 interface Drawn {
   readonly level: string;
-  /** Height above the foot of the piece, along its grain. */
+  /** Height in the middle size. */
   readonly up: number;
   readonly paths: readonly Path[];
 }
@@ -33,40 +24,54 @@ interface Drawn {
 /** Levels of arms and legs are no trunk's, and the other way round. */
 const ARM = new Set(['upper-arm', 'elbow', 'wrist']);
 
+/** Whether level lines run on the piece, drawn or proposed; without them all rests on what the piece and its edges are. */
+export const hasLevels = ({ lines }: NestedPiece): boolean => lines.some((line) => line.kind === 'level');
+
 /**
- * Gives every corner the level of the body it belongs to, by what the two edges are that meet there; where that says nothing, by the nearest level
- * line drawn on the piece. `height`: how high a point of the middle size lies once the piece is upright, mm.
+ * The upright piece with every corner given the level of the body it belongs to, by what the two edges are that meet there; where that says nothing, by the
+ * nearest level line. Edges are given the lines they cross, darts what they serve. `said`: corners a person spoke of, by the edge that starts there.
  */
-export function pieceLevels(piece: ProposedPiece, height: (point: Point) => number): PieceLevels {
-  const m = middleOf(piece.areas.length);
+export function levelled(
+  piece: NestedPiece,
+  garment: GarmentKind,
+  said: ReadonlyMap<EdgeId, Level> = new Map(),
+): NestedPiece {
+  const m = middleOf(piece.edges[0]!.path.length);
   const drawn = piece.lines
     .filter((line) => line.kind === 'level' && line.level !== undefined)
     .map((line): Drawn => ({
       level: line.level!,
-      up: (height(pathStart(line.paths[m]!)) + height(pathEnd(line.paths[m]!))) / 2,
-      paths: line.paths,
+      up: (pathStart(line.path[m]!).y + pathEnd(line.path[m]!).y) / 2,
+      paths: line.path,
     }))
     .toSorted((a, b) => a.up - b.up);
   const from = piece.edges.map((edge, i) => {
     const before = piece.edges[(i + piece.edges.length - 1) % piece.edges.length]!;
-    return cornerLevel(piece, before, edge, height(pathStart(edge.paths[m]!)), drawn);
+    const level = cornerLevel(piece, before, edge, pathStart(edge.path[m]!).y, drawn);
+    return fromShoulder(garment) ? level : (BELOW[level] ?? level);
   });
-  const crossings = piece.edges.map((edge, i) => {
+  const edges = piece.edges.map((edge, i) => {
     const to = from[(i + 1) % from.length]!;
-    return drawn
+    const crossings = drawn
       .filter((line) => runsThrough(line.level, edge, from[i]!, to))
       .flatMap((line) => {
-        const at = edge.paths.map((path, k) => crossingShare(path, line.paths[k]!));
+        const at = edge.path.map((path, k) => crossingShare(path, line.paths[k]!));
         return at.every((share): share is number => share !== null && share > ENDS && share < 1 - ENDS)
           ? [{ level: line.level, at }]
           : [];
       })
       .toSorted((a, b) => a.at[m]! - b.at[m]!);
+    return { ...edge, from: said.get(edge.id) ?? from[i]!, crossings };
   });
-  return { from, crossings, guessed: drawn.length === 0 };
+  const levels = drawn.map((line) => line.level);
+  const darts = piece.darts.map((dart) => ({ ...dart, serves: dartServes(piece, dart, levels) }));
+  return { ...piece, edges, darts };
 }
 
-const has = (edge: ProposedEdge, ...roles: readonly EdgeRole[]): boolean =>
+/** An edge of a nest. */
+type Side = Edge<'nest'>;
+
+const has = (edge: Side, ...roles: readonly EdgeRole[]): boolean =>
   roles.some((role) => edge.role === role || edge.also === role);
 
 /** Edges that run down the body from level to level; an armhole or a neck lies within one. */
@@ -82,7 +87,7 @@ const UPRIGHT: readonly EdgeRole[] = [
 ];
 
 /** Which levels an edge takes its size from on its way: those between its corners, and one of its corners' own where it runs on past the line to a hem. */
-function runsThrough(level: string, edge: ProposedEdge, from: string, to: string): boolean {
+function runsThrough(level: string, edge: Side, from: string, to: string): boolean {
   if (edge.kind === 'dart' || (edge.role !== undefined && !has(edge, ...UPRIGHT))) return false;
   if (has(edge, 'underarm')) return level !== 'upper-arm';
   if (has(edge, 'rise')) return level !== from && level !== to;
@@ -108,8 +113,16 @@ const MEETING: readonly (readonly [EdgeRole, readonly EdgeRole[], string])[] = [
   ['rise', ['rise', 'centre', 'opening'], 'hip'],
 ];
 
+/** What hangs from the waist has no neck, shoulder or armhole: its yoke ends above the hip. */
+const BELOW: Readonly<Record<Level, Level>> = {
+  neck: 'waist',
+  shoulder: 'waist',
+  armhole: 'high-hip',
+  bust: 'high-hip',
+};
+
 /** On pieces that lie at one level throughout. */
-const AT_ONE: Readonly<Partial<Record<NonNullable<ProposedPiece['role']>, string>>> = {
+const AT_ONE: Readonly<Partial<Record<NonNullable<NestedPiece['role']>, string>>> = {
   collar: 'neck',
   'collar-stand': 'neck',
   lapel: 'neck',
@@ -122,9 +135,9 @@ const AT_ONE: Readonly<Partial<Record<NonNullable<ProposedPiece['role']>, string
 };
 
 function cornerLevel(
-  piece: ProposedPiece,
-  before: ProposedEdge,
-  after: ProposedEdge,
+  piece: NestedPiece,
+  before: Side,
+  after: Side,
   at: number,
   drawn: readonly Drawn[],
 ): string {
@@ -151,7 +164,7 @@ function cornerLevel(
 }
 
 /** The level at which a hem is judged: the lowest that is drawn, where that is near; else its own. */
-function hemLevel(piece: ProposedPiece, at: number, drawn: readonly Drawn[]): string {
+function hemLevel(piece: NestedPiece, at: number, drawn: readonly Drawn[]): string {
   const sleeve = piece.half === 'arm' || drawn.some((line) => ARM.has(line.level));
   const lowest = drawn[0];
   const near = lowest !== undefined && lowest.up - at < (sleeve ? SLEEVE_HEM_MM : HEM_MM);
@@ -161,25 +174,22 @@ function hemLevel(piece: ProposedPiece, at: number, drawn: readonly Drawn[]): st
 }
 
 /** Inside a dart both its legs meet: the start of the second leg. */
-const isDartPoint = (piece: ProposedPiece, edge: ProposedEdge): boolean =>
+const isDartPoint = (piece: NestedPiece, edge: Side): boolean =>
   piece.darts.some((dart) => dart.legs[1] === edge.id);
 
 /** A dart's point moves with the fullness it serves. */
-function dartLevel(piece: ProposedPiece, second: ProposedEdge, drawn: readonly Drawn[]): string {
-  const first = piece.darts.find((dart) => dart.legs[1] === second.id)!.legs[0];
-  return dartServes(
+const dartLevel = (piece: NestedPiece, second: Side, drawn: readonly Drawn[]): string =>
+  dartServes(
     piece,
-    piece.edges.find((edge) => edge.id === first)!,
+    piece.darts.find((dart) => dart.legs[1] === second.id)!,
     drawn.map((line) => line.level),
   );
-}
 
 /** What a dart serves: one that opens at a waist and points away from the bust the hip (the high hip, where no hip is drawn); every other the bust. */
-export function dartServes(piece: ProposedPiece, first: ProposedEdge, levels: readonly string[]): string {
-  const i = piece.edges.indexOf(first);
+function dartServes(piece: NestedPiece, dart: Dart, levels: readonly string[]): string {
+  const i = piece.edges.findIndex((edge) => edge.id === dart.legs[0]);
   const before = piece.edges[(i + piece.edges.length - 1) % piece.edges.length]!;
-  const sleeve = piece.half === 'arm';
-  if (sleeve) return 'elbow';
+  if (piece.half === 'arm') return 'elbow';
   const upper = piece.edges.some((edge) => has(edge, 'armhole', 'neck', 'shoulder'));
   if (!has(before, 'waist') || upper) return 'bust';
   return levels.includes('hip') ? 'hip' : levels.includes('high-hip') ? 'high-hip' : 'hip';

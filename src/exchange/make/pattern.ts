@@ -6,7 +6,6 @@ import type {
   EdgeRef,
   Follower,
   Finding,
-  GarmentLevel,
   Pattern,
   PieceRole,
   Seam,
@@ -19,6 +18,9 @@ import { withCapHalves } from './cap-halves.ts';
 import { cornerNotches } from './corner-notch.ts';
 import type { Corrections } from './corrections.ts';
 import { guessGarment } from './garment-kind.ts';
+import { levelFindings, proposeLevels } from './level-propose.ts';
+import { garmentLevels } from './level-garment.ts';
+import { levelled } from './level.ts';
 import { pairNotches } from './notch-pair.ts';
 import { freshId, makePiece, slug } from './piece.ts';
 import type { MadePiece } from './piece.ts';
@@ -88,13 +90,6 @@ export function patternFrom(
       ),
     );
   }
-  const guessed = [...made.values()].filter((one) => one.levelsGuessed).map((one) => one.piece);
-  if (guessed.length > 0)
-    findings.push(
-      exchangeFinding('levels-guessed', 'warning', guessed.length === 1 ? { piece: guessed[0]!.id } : {}, {
-        pieces: guessed.map((piece) => piece.name),
-      }),
-    );
   const kind = corrections.garment ?? guessGarment(proposal).offered;
   if (!corrections.garment || !corrections.wearer || !corrections.cloth)
     findings.push(
@@ -120,8 +115,23 @@ export function patternFrom(
     drawn,
     seams.map((one) => one.seam),
   );
-  const pieces = cornerNotches(pairNotches(drawn, sewn), sewn);
   const chart = chartOf(proposal, corrections);
+  const wearer = corrections.wearer ?? 'woman';
+  const follow = followers.map((one): Follower => ({
+    piece: ids.get(one.piece)!,
+    parent: ids.get(one.parent)!,
+    role: one.role,
+    edges: one.edges.map((edge) => ({
+      own: made.get(one.piece)!.edgeIds.get(edge.own)!,
+      parent: made.get(one.parent)!.edgeIds.get(edge.parent)!,
+      ...(edge.apart ? { apart: true } : {}),
+    })),
+  }));
+  const levels = proposeLevels({ pieces: drawn, seams: sewn, followers: follow, chart, wearer });
+  findings.push(...levelFindings(levels));
+  const corners = new Map([...made.values()].map(({ piece, cornersSaid }) => [piece.id, cornersSaid]));
+  const atLevels = levels.pieces.map((piece) => levelled(piece, kind, corners.get(piece.id)));
+  const pieces = cornerNotches(pairNotches(atLevels, sewn), sewn);
   const pattern: Pattern = {
     format: 'pintrue-pattern',
     version: 2,
@@ -129,27 +139,15 @@ export function patternFrom(
     name: corrections.name ?? proposal.name.replace(/\.\w{2,5}$/, ''),
     about: corrections.about ?? `Read from ${proposal.name}.`,
     garment: kind,
-    wearer: corrections.wearer ?? 'woman',
+    wearer,
     cloth: corrections.cloth ?? { kind: 'woven' },
     ...(typeof corrections.bustDifference === 'number' ? { bustDifference: corrections.bustDifference } : {}),
     chart,
     pieces,
     seams: sewn,
-    followers: followers.map((one): Follower => ({
-      piece: ids.get(one.piece)!,
-      parent: ids.get(one.parent)!,
-      role: one.role,
-      edges: one.edges.map((edge) => ({
-        own: made.get(one.piece)!.edgeIds.get(edge.own)!,
-        parent: made.get(one.parent)!.edgeIds.get(edge.parent)!,
-        ...(edge.apart ? { apart: true } : {}),
-      })),
-    })),
+    followers: follow,
     bands: bandsOf(pieces, sewn),
-    levels: levelsOf(
-      pieces,
-      followers.map((one) => ids.get(one.piece)!),
-    ),
+    levels: garmentLevels({ pieces, seams: sewn, followers: follow }),
     cautions: [],
   };
   return { pattern: readPattern(pattern), findings };
@@ -339,33 +337,4 @@ function bandsOf(pieces: Pattern['pieces'], seams: readonly Seam[]): Band[] {
       );
       return seam ? [{ piece: piece.id, seam: seam.id }] : [];
     });
-}
-
-function levelsOf(pieces: Pattern['pieces'], followers: readonly string[]): GarmentLevel[] {
-  const order = [
-    'neck',
-    'upper-bust',
-    'bust',
-    'under-bust',
-    'waist',
-    'high-hip',
-    'hip',
-    'thigh',
-    'knee',
-    'upper-arm',
-    'elbow',
-    'wrist',
-  ];
-  const found = new Map<string, string[]>();
-  for (const piece of pieces) {
-    if (followers.includes(piece.id) || piece.cloth !== 'shell') continue;
-    for (const line of piece.lines) {
-      if (line.kind !== 'level' || line.level === undefined) continue;
-      const list = found.get(line.level) ?? [];
-      if (!list.includes(piece.id)) found.set(line.level, [...list, piece.id]);
-    }
-  }
-  return [...found]
-    .map(([level, own]) => ({ level, pieces: own }))
-    .toSorted((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
 }

@@ -2,13 +2,21 @@ import { EVIDENCE_WORDS as SAY } from '../words/evidence-table.ts';
 import { movePoint, nearestPlace, pathLength, pathMove, shareAtPlace, pathAt } from '../../geometry/index.ts';
 import type { Motion, Path } from '../../geometry/index.ts';
 import { wornFromCut, middleOf } from '../../garment/index.ts';
-import type { Dart, Edge, EdgeKind, InnerLine, NestedPiece, Notch } from '../../garment/index.ts';
+import type {
+  Dart,
+  Edge,
+  EdgeId,
+  EdgeKind,
+  InnerLine,
+  Level,
+  NestedPiece,
+  Notch,
+} from '../../garment/index.ts';
 import { inDoubt } from '../find/doubt.ts';
 import type { ProposedEdge, ProposedPiece } from '../find/proposal.ts';
 import { sameTopology } from '../find/topology.ts';
 import type { Corrections, EdgeCorrection, PieceCorrection } from './corrections.ts';
 import { insetOutline } from './inset.ts';
-import { dartServes, pieceLevels } from './level.ts';
 
 /** Common practice for seams in home sewing and for a plain hem, mm (trade.md 7.6: 15.9 or 15 on seams). */
 const SEAM_MM = 15;
@@ -20,7 +28,8 @@ export interface MadePiece {
   readonly turnedOver: boolean;
   /** New edge id by proposed id. */
   readonly edgeIds: ReadonlyMap<string, string>;
-  readonly levelsGuessed: boolean;
+  /** Levels a person gave to corners, by the edge that starts there. */
+  readonly cornersSaid: ReadonlyMap<EdgeId, Level>;
   readonly assumedAllowance: boolean;
   /** Names of edges of which the allowance inside the cut line leaves next to nothing. */
   readonly eaten: readonly string[];
@@ -52,7 +61,7 @@ const moved = (path: Path, motions: readonly Motion[]): Path =>
   motions.reduce((p, motion) => pathMove(p, motion), path);
 
 /**
- * One proposed piece as a piece of a pattern. `motions[k]` are applied in order to size k; `number` is printed on it.
+ * One proposed piece as a piece of a pattern, its corners and darts not yet given their levels (`levelled`). `motions[k]` are applied in order to size k; `number` is printed on it.
  * `asked`: whether what it is, is its own doubt; what repeats another piece follows that.
  */
 export function makePiece(
@@ -71,11 +80,6 @@ export function makePiece(
     const kind = kindOf(edge.id, edge.kind);
     return kind === 'fold' || kind === 'dart' ? 0 : (edge.inside ?? corrections.included ?? 0);
   };
-  const m = middleOf(motions.length);
-  const levels = pieceLevels(
-    proposed,
-    (point) => motions[m]!.reduce((p, motion) => movePoint(p, motion), point).y,
-  );
   const taken = new Set<string>();
   const edgeIds = new Map(
     proposed.edges.map((edge) => [edge.id, freshId(slug(own.edges?.[edge.id]?.name ?? edge.name), taken)]),
@@ -127,15 +131,8 @@ export function makePiece(
           })),
       ...(unsureOf(edge, kind, correction) ? { unsure: true } : {}),
       path: paths.map((path, k) => turnedOver(moved(path, motions[k]!), flipped)),
-      from:
-        own.edges?.[flipped ? proposed.edges[(i + 1) % proposed.edges.length]!.id : edge.id]?.from ??
-        levels.from[flipped ? (i + 1) % levels.from.length : i]!,
-      crossings: flipped
-        ? levels.crossings[i]!.map((one) => ({
-            level: one.level,
-            at: one.at.map((share) => 1 - share),
-          })).toReversed()
-        : levels.crossings[i]!,
+      from: '',
+      crossings: [],
       allowance:
         correction?.allowance ??
         (kind === 'fold'
@@ -146,10 +143,17 @@ export function makePiece(
     };
   });
   const ordered = flipped ? edges.toReversed() : edges;
+  const cornersSaid = new Map(
+    proposed.edges.flatMap((edge, i) => {
+      const starts = flipped ? proposed.edges[(i + 1) % proposed.edges.length]! : edge;
+      const level = own.edges?.[starts.id]?.from;
+      return level === undefined ? [] : [[edgeIds.get(edge.id)!, level] as const];
+    }),
+  );
   return {
     edgeIds,
     turnedOver: flipped,
-    levelsGuessed: levels.guessed,
+    cornersSaid,
     assumedAllowance,
     eaten: edges
       .filter((edge, i) =>
@@ -176,11 +180,7 @@ export function makePiece(
           name: proposed.darts.length > 1 ? `dart ${i + 1}` : 'dart',
           legs: flipped ? [ids[1], ids[0]] : ids,
           foldToward: 'first',
-          serves: dartServes(
-            proposed,
-            proposed.edges.find((edge) => edge.id === legs[0])!,
-            proposed.lines.flatMap((line) => line.level ?? []),
-          ),
+          serves: '',
         };
       }),
       lines: proposed.lines.map((line): InnerLine<'nest'> => ({

@@ -1,17 +1,19 @@
 import { faultWords, type Fault } from './refusal-table.ts';
 import { tellerWords, type Teller } from './evidence-table.ts';
+import { levelReason } from './level-words.ts';
 import {
   called,
   calledAll,
   findingMaker,
   keyWord,
   len,
+  levelWord,
   listOf,
   percent,
   plural,
   t,
 } from '../../garment/index.ts';
-import type { Phrase } from '../../garment/index.ts';
+import type { LevelReason, Phrase } from '../../garment/index.ts';
 
 const CHECK_LENGTH = t`Check a known length.`;
 /** What a person has to say where words cannot be read. */
@@ -35,7 +37,19 @@ export const EXCHANGE_WORDS = {
   'cut-and-stitching-lines': ({ allowance }: { allowance: number }) =>
     t`The pieces are drawn twice, one line mostly ${len(allowance)} inside the other: the outer ones were taken for cutting lines, the inner ones for stitching lines.`,
   'levels-guessed': ({ pieces }: { pieces: readonly string[] }) =>
-    t`No bust, waist or hip line was found on ${calledAll(pieces, ';')}: corners there were given their levels by what the edges are that meet there. Check them before blending sizes.`,
+    t`No bust, waist or hip line was found on ${calledAll(pieces, ';')}, and none could be proposed: nothing says where they run. Draw them on the pattern’s page before blending sizes.`,
+  'level-proposed': ({
+    level,
+    reason,
+    pieces,
+    below,
+  }: {
+    level: string;
+    reason: LevelReason;
+    pieces: readonly string[];
+    below: number | null;
+  }) =>
+    t`The ${levelWord(level)} line is not drawn on ${calledAll(pieces, ';')}. It is proposed ${levelReason(reason, below)}. Look whether that is right.`,
   'kind-assumed': ({ kind, wearer, woven }: { kind: string; wearer: string; woven: boolean }) =>
     t`Nothing in a drawing says what it is for: it is taken for ${keyWord('garment', kind)} for a ${keyWord('wearer', wearer)}, of a ${woven ? t`woven that does not stretch` : t`knit`}. Say so if it is not.`,
   'units-assumed': ({ taken }: { taken: 'mm' | 'px' }) =>

@@ -15,6 +15,7 @@ import {
   type Read,
 } from './json.ts';
 import { EDGE_ROLES, HALVES, PIECE_HALVES, PIECE_ROLES, SIGN_ROLES } from '../role-table.ts';
+import { LEVEL_REASONS } from '../level-reason.ts';
 import type { Dart, Edge, InnerLine, Mark, NestedPiece, Notch, Worn } from '../piece.ts';
 import { timesTurned } from '../worn.ts';
 import type { Band, EdgeRef, Follower, GarmentLevel, Seam } from '../seam.ts';
@@ -65,6 +66,7 @@ const readLine = fields<InnerLine<'nest'>>({
   id: name,
   kind: oneOf('grain', 'level', 'adjust', 'fold', 'placement', 'stitch'),
   level: maybe(name),
+  proposed: maybe(oneOf(...LEVEL_REASONS)),
   path: sizes(readPath),
 });
 
