@@ -46,6 +46,45 @@ export function renameSize(p: Pattern, index: number, label: string): Pattern {
   return inChart(p, (c) => ({ ...c, sizes: c.sizes.map((s, i) => (i === index ? { ...s, label } : s)) }));
 }
 
+/** For each size of the pattern which size of a table it is: by name, else in their order where there are as many; null where neither says it. */
+export function tableSizes(p: Pattern, table: SizeChart): readonly number[] | null {
+  const word = (label: string): string => label.trim().toLowerCase();
+  const named = p.chart.sizes.map((size) =>
+    table.sizes.findIndex((one) => word(one.label) === word(size.label)),
+  );
+  if (named.every((i) => i >= 0)) return named;
+  return table.sizes.length === p.chart.sizes.length ? [...table.sizes.keys()] : null;
+}
+
+/** Takes over the rows of a table; rows that it does not have stay. `sizes`: as `tableSizes` gives them. */
+export function putTable(p: Pattern, table: SizeChart, sizes: readonly number[]): Pattern {
+  const picked = (rows: Readonly<Record<string, readonly (number | null)[]>>) =>
+    Object.fromEntries(Object.entries(rows).map(([name, row]) => [name, sizes.map((i) => row[i] ?? null)]));
+  const levels = Object.keys(table.finished).filter((level) => p.levels.every((one) => one.level !== level));
+  return inChart({ ...p, levels: [...p.levels, ...levels.map((level) => ({ level, pieces: [] }))] }, (c) => ({
+    ...c,
+    waist: table.waist === 'unsaid' ? c.waist : table.waist,
+    body: { ...c.body, ...picked(table.body as Record<string, (number | null)[]>) },
+    finished: { ...c.finished, ...picked(table.finished) },
+    finishedLengths: {
+      ...c.finishedLengths,
+      ...picked(table.finishedLengths as Record<string, (number | null)[]>),
+    },
+  }));
+}
+
+/** Puts figures that were pasted at a size and the sizes after it; what goes beyond the last size is left out. */
+export const putCells = (
+  p: Pattern,
+  row: Row,
+  name: string,
+  from: number,
+  figures: readonly (number | null)[],
+): Pattern =>
+  figures
+    .slice(0, p.chart.sizes.length - from)
+    .reduce((now, mm, i) => putCell(now, row, name, from + i, mm), p);
+
 /** One more size at the end; only where no pieces are drawn, for a size is drawn, not typed. */
 export function addSize(p: Pattern, size: Size): Pattern {
   const longer = (rows: Readonly<Record<string, readonly (number | null)[]>>) =>

@@ -3,6 +3,7 @@ export { bareName, fileName } from './file-name.ts';
 export { kindOfChart, tablePattern } from './table-pattern.ts';
 export * from './edit-pattern.ts';
 export * from './edit-steps.ts';
+export { pastedFigures } from './pasted-figures.ts';
 export { answersFrom, asTaken } from './roles-said.ts';
 export { askAgain, meantSo } from './answer-finding.ts';
 export { DESK_WORDS } from './desk-words.ts';

@@ -50,7 +50,7 @@ export * from './read/published-body-table.ts';
 export * from './read/measure-name.ts';
 export { parseMeasuresCsv, type MeasuresTable } from './read/measures-csv.ts';
 export { parseChartCsv } from './read/chart-csv.ts';
-export { readPlainTable } from './read/plain-table.ts';
+export { readPlainRows, readPlainTable } from './read/plain-table.ts';
 export { readPerson, writePerson, type Person } from './read/person-reader.ts';
 export { readPattern, writePattern } from './read/pattern-reader.ts';
 export { readBody, readFitting, writeBody, writeFitting, type BodyDocument } from './read/fitting-reader.ts';

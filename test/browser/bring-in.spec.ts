@@ -37,16 +37,41 @@ describe('bringing in a drawn pattern', () => {
     await table.fill('Size\t10\t12\nBust\t34\tthirty\nHip\t36 1/2\t39');
     const said = page.getByRole('dialog').getByRole('status');
     await expect.poll(() => said.textContent()).toMatch(/row 2, column 3/i);
-    await table.fill('Size\t10\t12\nBust\t34\t36 1/2\nHip\t36 1/2\t39');
-    await expect.poll(() => said.textContent()).toBe('2 sizes read.');
+    // What is understood is kept, and what is not is named.
+    await expect.poll(() => said.textContent()).toContain('2 sizes and 1 row read.');
+    await table.fill('Size 10 12\nBust in. 34 36 1/2\nHips 36 1/2 39');
+    await expect.poll(() => said.textContent()).toBe('2 sizes and 2 rows read.');
+    const warned: string[] = [];
+    page.on('console', (message) => void warned.push(message.text()));
     await page.getByLabel('Name of the pattern').fill('From an envelope');
-    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByLabel('Name of the pattern').press('Enter');
     await page.getByRole('heading', { level: 1, name: 'From an envelope' }).waitFor();
     const cell = page.getByLabel('bust, size 12', { exact: true });
     expect(await cell.inputValue()).toBe('36 1/2');
     await cell.fill('36');
     await cell.press('Enter');
     await page.getByText('bust, size 12').first().waitFor();
+    expect(warned.filter((words) => /not connected/i.test(words))).toEqual([]);
+  });
+
+  it('takes a pasted row into the size table, and a pasted table over the rows that are there', async () => {
+    const { page } = opened;
+    const cell = page.getByLabel('bust, size 10', { exact: true });
+    await cell.focus();
+    await page.evaluate(() => {
+      const data = new DataTransfer();
+      data.setData('text/plain', '33 1/2\t35\n');
+      document.activeElement!.dispatchEvent(
+        new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+      );
+    });
+    await expect.poll(() => page.getByLabel('bust, size 12', { exact: true }).inputValue()).toBe('35');
+    expect(await cell.inputValue()).toBe('33 1/2');
+    await page.getByRole('button', { name: 'Paste a table' }).click();
+    await page.getByRole('textbox', { name: 'Table' }).fill('Size;10;12\nWaist;26 1/2;29');
+    await page.getByRole('button', { name: 'Take it over' }).click();
+    await expect.poll(() => page.getByLabel('waist, size 12', { exact: true }).inputValue()).toBe('29');
+    expect(await cell.inputValue()).toBe('33 1/2');
   });
 
   it('shows what an SVG holds, each guess with its reason, and keeps what is not refused', async () => {

@@ -1,6 +1,6 @@
 import type { SizeChart } from '../chart.ts';
 import { readTable, sheetProblem, type Cell, type Row } from './csv.ts';
-import { InputError } from '../input-error.ts';
+import { InputError, type InputProblem } from '../input-error.ts';
 import { LEVELS } from '../level.ts';
 import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
 import { levelNamed, measureNamed } from './measure-name.ts';
@@ -105,11 +105,12 @@ function placeOf(
 }
 
 function addRow(rows: Rows, row: Row, sizes: readonly Cell[], problems: Problems): void {
+  const before = problems.count;
   const surplus = tooManyCells(row, sizes.length + 3);
   if (surplus !== null) return problems.add(surplus);
   const place = placeOf(row, problems);
   const values = readValues(row, sizes, problems);
-  if (place === null || values === null) return;
+  if (place === null || values === null || problems.count > before) return;
   if (values.every((v) => v === null))
     return problems.add(cellProblem(row[0]!, 'measure', 'empty', { what: 'row' }));
   const target: Record<string, Values | undefined> =
@@ -121,7 +122,7 @@ function addRow(rows: Rows, row: Row, sizes: readonly Cell[], problems: Problems
     );
   if (place.kind === 'girth' || MEASURES[place.id].kind === 'girth')
     checkRising(row.slice(3), values, sizes, problems);
-  target[key] = values;
+  if (problems.count === before) target[key] = values;
 }
 
 /**
@@ -130,11 +131,20 @@ function addRow(rows: Rows, row: Row, sizes: readonly Cell[], problems: Problems
  * @throws InputError with row and column of everything that can't be read
  */
 export function parseChartCsv(text: string, waist: SizeChart['waist'] = 'unsaid'): SizeChart {
-  return chartFromRows(readTable(text), waist);
+  const { chart, problems } = chartOfRows(readTable(text), waist);
+  const [first, ...more] = problems;
+  if (first) throw new InputError(first, more);
+  return chart;
 }
 
-/** The same of cells that are parted already. @throws InputError as `parseChartCsv` */
-export function chartFromRows(table: readonly Row[], waist: SizeChart['waist']): SizeChart {
+/**
+ * The same of cells that are parted already: rows that cannot be read are left out and told.
+ * @throws InputError where there are no sizes, or no row can be read
+ */
+export function chartOfRows(
+  table: readonly Row[],
+  waist: SizeChart['waist'],
+): { readonly chart: SizeChart; readonly problems: readonly InputProblem[] } {
   const [header, ...lines] = table;
   expectHeader(header!, ['measure', 'kind', 'unit']);
   const sizes = readSizes(header!);
@@ -143,6 +153,7 @@ export function chartFromRows(table: readonly Row[], waist: SizeChart['waist']):
   const problems = new Problems();
   const rows: Rows = { body: {}, finished: {}, finishedLengths: {} };
   for (const line of lines) addRow(rows, line, sizes, problems);
-  problems.settle();
-  return { sizes: sizes.map((c) => ({ id: c.text, label: c.text })), waist, ...rows };
+  if (Object.values(rows).every((kind) => Object.keys(kind).length === 0)) problems.settle();
+  const chart = { sizes: sizes.map((c) => ({ id: c.text, label: c.text })), waist, ...rows };
+  return { chart, problems: problems.found };
 }

@@ -49,12 +49,19 @@ export function expectHeader(row: Row, expected: readonly string[]): void {
   }
 }
 
-/** Collects problems so that a table is mended in one go; throws them together, at most twenty. */
+/** Collects problems so that a table is mended in one go; tells or throws them together, at most twenty. */
 export class Problems {
   readonly #found: InputProblem[] = [];
+  /** How many were added, kept or not. */
+  count = 0;
 
   add(problem: InputProblem): void {
+    this.count++;
     if (this.#found.length < 20) this.#found.push(problem);
+  }
+
+  get found(): readonly InputProblem[] {
+    return this.#found;
   }
 
   /** @throws InputError when anything was added */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../index.ts';
-import { readPlainTable } from './plain-table.ts';
+import { readPlainRows, readPlainTable } from './plain-table.ts';
 
 describe('a table as it stands on an envelope', () => {
   it('reads sizes, body measures and finished girths without further columns', () => {
@@ -65,5 +65,54 @@ describe('a table as it stands on an envelope', () => {
     expect(bust('Size;unit;8;10\nBust;in.;34;36')).toEqual([863.6, 914.4]);
     expect(bust('Size;unit;8;10\nBust;Ins.;34 ins.;36 in.')).toEqual([863.6, 914.4]);
     expect(() => bust('Size;unit;8;10\nBust;ells.;34;36')).toThrow('row 2, column 2 (unit)');
+  });
+
+  it('knows what envelopes call things: plurals, back length, bicep, sleeve length', () => {
+    const chart = readPlainTable(
+      'Size;8;10\nHips;90;94\nBack length;40;40,5\nBicep;28;29\nSleeve length;58;59\nThighs;52;54\nFinished hips;96;100\n',
+      'cm',
+    );
+    expect(chart.body).toEqual({
+      'hip-girth': [900, 940],
+      'back-waist-length': [400, 405],
+      'upper-arm-girth': [280, 290],
+      'arm-length': [580, 590],
+      'thigh-girth': [520, 540],
+    });
+    expect(chart.finished).toEqual({ hip: [960, 1000] });
+  });
+
+  it('takes the unit from the corner or after a name, also as an inch mark', () => {
+    const bust = (text: string) => readPlainTable(text).body['bust-girth'];
+    expect(bust('Size (in);8;10\nBust;34;36')).toEqual([863.6, 914.4]);
+    expect(bust('Size in centimetres;8;10\nBust;80;84')).toEqual([800, 840]);
+    expect(bust('Size;8;10\nBust in.;34;36')).toEqual([863.6, 914.4]);
+    expect(bust('Size;8;10\nBust ";34;36')).toEqual([863.6, 914.4]);
+  });
+
+  it('takes cells parted by spaces, fractions and names of several words with them', () => {
+    const chart = readPlainTable(
+      'Size 8 10 12\nBust 34 36 1/2 38½\nBack waist length 16 16 1/4 16 1/2\n',
+      'in',
+    );
+    expect(chart.sizes.map((s) => s.label)).toEqual(['8', '10', '12']);
+    expect(chart.body['bust-girth']).toEqual([863.6, 927.1, 977.9]);
+    expect(chart.body['back-waist-length']).toEqual([406.4, 412.75, 419.1]);
+    const wide = readPlainTable('Sizes (cm)   XS   S   M\nFinished bust   88   92,5   -\n');
+    expect(wide.sizes.map((s) => s.label)).toEqual(['XS', 'S', 'M']);
+    expect(wide.finished['bust']).toEqual([880, 925, null]);
+  });
+
+  it('keeps the rows that it understands and names each of the others', () => {
+    const { chart, problems } = readPlainRows(
+      'Size;8;10\nBust;80;84\nElbow room;3;4\nWaist;64;lots\nHip;90;94',
+      'cm',
+    );
+    expect(chart.body).toEqual({ 'bust-girth': [800, 840], 'hip-girth': [900, 940] });
+    expect(problems.map((one) => [one.where.row, one.where.column])).toEqual([
+      [3, 1],
+      [4, 3],
+    ]);
+    expect(() => readPlainRows('Size;8;10\nElbow room;3;4', 'cm')).toThrow('Elbow room');
   });
 });

@@ -116,7 +116,8 @@ export const SHEET_WORDS = {
     t`This row has more cells than the first row. A decimal comma needs quotes (${called('"102,9"')}), or semicolons between the cells.`,
   side: ({ given }: { given: string }) =>
     t`"${called(given)}" is not a side: ${called('left')}, ${called('right')}, or nothing where it is not said.`,
-  'no-sizes': () => t`No sizes follow ${called('measure,kind,unit')} in the first row.`,
+  'no-sizes': () =>
+    t`No sizes are named in the first row. Begin it with the word Size, then the name of each size.`,
   'too-long': ({ most }: { most: number }) => t`A size has at most ${most} characters.`,
   'size-twice': ({ size }: { size: string }) => t`Size ${called(size)} is there twice.`,
   'sizes-fall': ({ size, before }: { size: string; before: string }) =>

@@ -12,7 +12,7 @@ import {
 } from '../../garment/index.ts';
 import { amountText } from '../parts/amount.tsx';
 import type { ChangePattern } from './change-pattern.ts';
-import { addRow, addSize, dropRow, putCell, renameSize } from '../../desk/index.ts';
+import { addRow, addSize, dropRow, pastedFigures, putCell, putCells, renameSize } from '../../desk/index.ts';
 
 type RowKind = 'body' | 'finished' | 'finishedLengths';
 const HEADS: Record<RowKind, string> = {
@@ -87,6 +87,12 @@ export function ChartTable({
                       label={`${rowName(kind, name, pattern)}, size ${size.label}`}
                       mm={row[i] ?? null}
                       show={show}
+                      onPaste={(figures) =>
+                        change(
+                          (p) => putCells(p, kind, name, i, figures),
+                          `${rowName(kind, name, pattern)}: pasted figures`,
+                        )
+                      }
                       onPut={(mm) =>
                         change(
                           (p) => putCell(p, kind, name, i, mm),
@@ -126,11 +132,14 @@ function Cell({
   mm,
   show,
   onPut,
+  onPaste,
 }: {
   label: string;
   mm: number | null;
   show: 'in' | 'cm';
   onPut: (mm: number | null) => void;
+  /** Several figures were pasted: for this size and those after it. */
+  onPaste: (figures: readonly (number | null)[]) => void;
 }) {
   const shown = mm === null ? '' : amountText(mm, show, { in: 16 }).replace(/ (in|cm)$/, '');
   const [text, setText] = useState<string | null>(null);
@@ -145,6 +154,13 @@ function Cell({
       value={value}
       inputMode={show === 'cm' ? 'decimal' : 'text'}
       onChange={(e) => setText(e.target.value)}
+      onPaste={(e) => {
+        const figures = pastedFigures(e.clipboardData.getData('text'), show);
+        if (!figures) return;
+        e.preventDefault();
+        setText(null);
+        onPaste(figures);
+      }}
       onBlur={() => {
         if (text !== null && text !== shown) {
           if (text.trim() === '') onPut(null);

@@ -10,6 +10,7 @@ import { store } from '../store/use-store.ts';
 import { usualUnit } from '../station/usual-unit.ts';
 import { ChartTable } from './chart-table.tsx';
 import { DraftedFor } from './drafted-for.tsx';
+import { PasteTable } from './paste-table.tsx';
 import { PatternPieces } from './pattern-pieces.tsx';
 
 /** One pattern: what it is, its table, its pieces and how they join. */
@@ -61,6 +62,9 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
           </div>
         </div>
         <ChartTable pattern={pattern} show={show} change={change} />
+        <div className="row">
+          <PasteTable onto={pattern} />
+        </div>
         {pattern.chart.source && <p className="small">From: {pattern.chart.source}</p>}
       </section>
       {pattern.pieces.length > 0 && <PatternPieces pattern={pattern} change={change} show={show} />}
