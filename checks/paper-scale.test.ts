@@ -150,14 +150,14 @@ describe.skipIf(missing.length > 0)('a printed page, measured', () => {
       const { file } = await print(cloth, paper);
       const picture = render(file, 1);
       const [left, right, left2, right2] = runs(picture, 'row', 45) as [number, number, number, number];
-      expect(Math.abs(right - left - 50) / 50).toBeLessThan(PRINT_SCALE);
+      expect(Math.abs(right - left - 100) / 100).toBeLessThan(PRINT_SCALE);
       expect(Math.abs(right2 - left2 - 50.8) / 50.8).toBeLessThan(PRINT_SCALE);
       // The first runs of a column are words of the heading where it is crossed; right of it there are the squares only.
       for (const [x, side] of [
-        [left + 5, 50],
+        [left + 5, 100],
         [left2 + 45, 50.8],
       ] as const) {
-        const lines = runs(picture, 'column', x).filter((y) => y > 30 && y < 95);
+        const lines = runs(picture, 'column', x).filter((y) => y > 26 && y < 135);
         expect(Math.abs(lines[1]! - lines[0]! - side) / side).toBeLessThan(PRINT_SCALE);
       }
     },
@@ -329,8 +329,8 @@ describe.skipIf(missing.length > 0)('the file', () => {
       'Ilse',
       '2026-11-25',
       'on the fold',
-      '50 mm',
-      '2 in',
+      '100 mm',
+      '4 in',
       'lengthen or shorten here',
     ]) {
       expect(words).toContain(said);

@@ -6,8 +6,8 @@ import { circlePath } from './circle.ts';
 import type { Figure, Stroke, Words } from './drawing.ts';
 import { LAYERS } from './ink.ts';
 import type { LayerId } from './ink.ts';
-import { beside, forPerson, KEY_HEAD, SQUARE_WORDS } from './printed-words.ts';
-import { ruler, testSquare } from './ruler.ts';
+import { beside, forPerson, KEY_HEAD, longRuler, squareWords } from './printed-words.ts';
+import { CENTIMETRES, INCHES, ruler, testSquare } from './ruler.ts';
 
 /** What the first page says above its squares. */
 export interface Heading {
@@ -28,12 +28,28 @@ export const headed = ({ title, person, date }: Heading): readonly (Phrase | nul
   t`${called(date)}`,
 ];
 
-/** Room for the rulers and squares; nothing smaller can hold a 200 mm ruler. */
-export const FRONT_WIDTH_MM = 190;
+/** Room for the rulers and squares, beside one another in full size where the paper allows; nothing smaller can hold a 200 mm ruler. */
+const NARROW_MM = 190;
+const WIDE_MM = 288;
 const LEAST_HEIGHT_MM = 215;
-const SQUARES_AT = 76;
-/** From the squares down to the first line of what must be read, and from line to line. */
-const LINES_UNDER = 14;
+/** Test squares: of these a tape reads half a hundredth, of half of them hardly (trade.md 7.7). */
+const SQUARES = {
+  metric: { side: 100, unit: 'mm' },
+  inches: { side: 4 * MM_PER.in, unit: 'in' },
+} as const;
+/** From the head of the page down to the tops of the squares, mm. */
+const SQUARES_FROM = 20;
+/** Between squares and key, and down to the key's first line, mm. */
+const BESIDE_MM = 6;
+const KEY_UNDER = 9;
+/** From the tops down to what must be read: under squares in full size, and under halved ones with the key beside them. */
+const LINES_FROM = { full: 116, halved: 65 } as const;
+/** The least that a map of tiles needs to be read, mm. */
+const MAP_MM = 60;
+
+/** How wide the front is on paper with so much room, mm. */
+export const frontWidth = (room: number): number => (room >= WIDE_MM ? WIDE_MM : NARROW_MM);
+/** From line to line of what must be read. */
 const LINE_MM = 4.9;
 /** From name to name in the list of pieces. */
 const NAME_MM = 4.6;
@@ -44,13 +60,12 @@ const FOOT_MM = 12;
 const linesOf = ({ tell, notes }: Heading, how: readonly Phrase[]): readonly string[] =>
   [...how, ...(notes ?? [])].flatMap((note) => broken(renderPhrase(note, tell), LINE_LETTERS));
 
-/** Height of a front that has room for all its lines and a list of so many pieces, mm. */
+/** Height of a front that has room for squares in full size, all its lines and a list of so many pieces, mm. */
 export const frontHeight = (heading: Heading, how: readonly Phrase[], pieces: number): number =>
-  Math.max(
-    LEAST_HEIGHT_MM,
-    SQUARES_AT + LINES_UNDER + linesOf(heading, how).length * LINE_MM + (pieces + 1) * NAME_MM + FOOT_MM,
-  );
-const KEY_AT_X = 118;
+  Math.max(LEAST_HEIGHT_MM, heightFor(linesOf(heading, how).length, (pieces + 1) * NAME_MM));
+
+const heightFor = (lines: number, free: number): number =>
+  SQUARES_FROM + LINES_FROM.full + lines * LINE_MM + free + FOOT_MM;
 
 /** The part of a front that is free for the map or the list of pieces, from its lower left corner. */
 export interface Free {
@@ -91,13 +106,14 @@ function sampleOf(id: LayerId, at: Point): { path: Path; filled?: boolean }[] {
   }
 }
 
-/** Heading, test squares, rulers and the key of lines on `width` × `height` mm, its lower left corner at 0, 0. */
+/** Heading, test squares, rulers and the key of lines on `width` × `height` mm, its lower left corner at 0, 0, and room for a list of so many pieces. */
 export function front(
   width: number,
   height: number,
   heading: Heading,
   how: readonly Phrase[],
   used: ReadonlySet<LayerId>,
+  pieces: number,
 ): { strokes: Stroke[]; words: Words[]; free: Free } {
   const say = (phrase: Phrase): string => renderPhrase(phrase, heading.tell);
   const strokes: Stroke[] = [];
@@ -115,25 +131,43 @@ export function front(
     strokes.push(...part.strokes);
     words.push(...part.words);
   };
-  put(testSquare({ x: 0, y: height - SQUARES_AT }, 50, SQUARE_WORDS.metric.map(say)));
-  put(testSquare({ x: 57, y: height - SQUARES_AT }, 2 * MM_PER.in, SQUARE_WORDS.inches.map(say)));
-  put(ruler({ x: width - 1, y: height - 205 }, 200, true));
-  put(ruler({ x: 0, y: 1 }, 150, false));
+  const lines = linesOf(heading, how);
+  const inches = heading.tell.unit === 'in';
+  const [own, other] = inches ? [SQUARES.inches, SQUARES.metric] : [SQUARES.metric, SQUARES.inches];
+  const wide = width >= WIDE_MM;
+  const full = wide || heightFor(lines.length, Math.max(MAP_MM, (pieces + 1) * NAME_MM)) <= height;
+  const top = height - SQUARES_FROM;
+  let right = 0;
+  for (const [square, share] of [
+    [own, full ? 1 : 0.5],
+    [other, wide ? 1 : 0.5],
+  ] as const) {
+    const side = square.side * share;
+    put(testSquare({ x: right, y: top - side }, side, squareWords(side, square.unit).map(say)));
+    right += side + BESIDE_MM;
+  }
+  const scale = inches ? INCHES : CENTIMETRES;
+  put(ruler({ x: width - 1, y: height - 205 }, longRuler(heading.tell), scale, true, say));
+  put(ruler({ x: 0, y: 1 }, longRuler(heading.tell) * 0.75, scale, false, say));
 
-  words.push(text(say(KEY_HEAD), { x: KEY_AT_X, y: height - 29 }, 3.4, true));
-  let y = height - 35;
+  // The key stands beside the squares, or under the second where that is the smaller one.
+  const under2 = full && !wide;
+  const keyX = under2 ? own.side + BESIDE_MM : right;
+  let y = top - KEY_UNDER - (under2 ? other.side / 2 : 0);
+  words.push(text(say(KEY_HEAD), { x: keyX, y }, 3.4, true));
+  y -= 6;
   for (const { id, name, ink } of LAYERS.toReversed()) {
     if (id === 'page' || id === 'labels' || !used.has(id)) continue;
-    const looks = sampleOf(id, { x: KEY_AT_X, y: y + 1 });
+    const looks = sampleOf(id, { x: keyX, y: y + 1 });
     for (const { path, filled } of looks) {
       strokes.push({ layer: 'page', path, filled: filled ?? false, ink });
     }
-    words.push(text(say(name), { x: KEY_AT_X + 23, y }, 2.9));
+    words.push(text(say(name), { x: keyX + 23, y }, 2.9));
     y -= 4.8;
   }
 
-  let under = height - SQUARES_AT - LINES_UNDER;
-  linesOf(heading, how).forEach((says, i) => {
+  let under = top - (full ? LINES_FROM.full : LINES_FROM.halved);
+  lines.forEach((says, i) => {
     words.push(text(says, { x: 0, y: under }, 3.2, i === 0));
     under -= LINE_MM;
   });

@@ -9,6 +9,7 @@ import {
   type DrawnPiece,
   type InnerLine,
   type Phrase,
+  type Tell,
 } from '../garment/index.ts';
 
 /** What stands printed on the pages. What follows the sign · is a list: title, size, whose, when. */
@@ -17,25 +18,28 @@ import {
 export const beside = (parts: readonly (Phrase | null)[]): Phrase =>
   parts.filter((p) => p !== null).reduce((all, p) => t`${all} · ${p}`);
 
+/** Length of the longer ruler in the person's own unit, mm. */
+export const longRuler = ({ unit }: Tell): number => (unit === 'in' ? 8 * MM_PER.in : 200);
+
 /** How to see that the print is true; the bounds are those of trade.md 7.7 (half a millimetre in a hundred). */
-export const MEASURE_FIRST: readonly Phrase[] = [
-  t`Print at 100 % (actual size), with every fitting to the page switched off. Then measure before cutting:`,
-  t`both squares and both rulers, across and up. A printer can be true one way and false the other.`,
+export const measureFirst = (tell: Tell): readonly Phrase[] => [
+  t`Print at 100 % (actual size), with “fit to page” switched off. Then measure before cutting:`,
+  t`both squares and both rulers, across and up. A printer can be right across and wrong down.`,
   // 1/32 in is the finest line of a tape, and finer than other lengths are told.
-  t`If the longer ruler (${len(200)}) is off by more than ${eachIn(called('1/32 in'), lenAs(1, 'mm'))}, do not cut: the garment would be off by ${eachIn(lenAs(MM_PER.in / 4, 'in'), lenAs(5, 'mm'))} round the body.`,
+  t`If the longer ruler (${lenAs(longRuler(tell), tell.unit === 'in' ? 'in' : 'mm')}) is off by more than ${eachIn(called('1/32 in'), lenAs(1, 'mm'))}, do not cut: the garment would be off by ${eachIn(lenAs(MM_PER.in / 4, 'in'), lenAs(5, 'mm'))} round the body.`,
 ];
 
 /** How tiles become one sheet. */
 export const HOW_TO_JOIN: readonly Phrase[] = [
-  t`Trim a page at its left and upper solid lines only, lay it on its neighbours up to their dashed lines, marks meeting.`,
+  t`Trim only the left and the top of each page, on the solid line. Lay it over the page before it, up to the dashed line, so that the marks meet.`,
   t`Pages that hold no part of a piece are left out; the map shows the ones there are.`,
 ];
 
-/** The squares and rulers keep their own unit: whoever owns only the other tape can check with one of them. */
-export const SQUARE_WORDS = {
-  metric: [t`${lenAs(50, 'mm')}`, t`across and up`],
-  inches: [t`${lenAs(2 * MM_PER.in, 'in')}`, t`across and up`],
-} as const;
+/** In a test square. It keeps its own unit: whoever owns only the other tape can check with one of the two. */
+export const squareWords = (side: number, unit: 'mm' | 'in'): readonly Phrase[] => [
+  t`${lenAs(side, unit)}`,
+  t`across and up`,
+];
 
 /** Over the key of lines. */
 export const KEY_HEAD = t`Lines`;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { renderPhrase, t, TELL_BOTH } from '../garment/index.ts';
+import { renderPhrase, t, TELL_BOTH, TELL_CM, TELL_IN } from '../garment/index.ts';
 import { distance } from '../geometry/index.ts';
 import type { Point } from '../geometry/index.ts';
 import { cellsOf } from './cells.ts';
@@ -96,8 +96,29 @@ describe('the pages of a paper', () => {
     expect(pages).toHaveLength(1);
     expect(findings).toEqual([]);
     const squares = pages[0]!.drawn.words.map((w) => w.text);
-    expect(squares).toContain('50 mm');
-    expect(squares).toContain('2 in');
+    expect(squares).toContain('100 mm');
+    expect(squares).toContain('4 in');
+  });
+
+  it.each([
+    ['a4', TELL_CM, ['100 mm', '2 in'], '200 mm'],
+    ['letter', TELL_IN, ['4 in', '50 mm'], '8 in'],
+    ['a0', TELL_IN, ['4 in', '100 mm'], '8 in'],
+  ] as const)('measure by the person’s own tape first, on %s', (paper, tell, sides, ruler) => {
+    const { pages } = printPages(garmentOf(dartedSkirt()), { ...CHOICES, tell }, readPaper(paper));
+    const said = [...pages[0]!.furniture.words, ...pages[0]!.drawn.words];
+    expect(said.filter((w) => w.size === 4 && w.bold).map((w) => w.text)).toEqual(
+      expect.arrayContaining([...sides]),
+    );
+    expect(said.filter((w) => w.size === 2.4).map((w) => w.text)).toContain(ruler);
+  });
+
+  it('halve the squares only where what must be read leaves no room', () => {
+    const notes = Array.from({ length: 12 }, (_, i) => t`What must be read, ${i}.`);
+    const { pages } = printPages(garmentOf(dartedSkirt()), { ...CHOICES, notes }, readPaper('letter'));
+    expect(pages[0]!.furniture.words.filter((w) => w.size === 4 && w.bold).map((w) => w.text)).toEqual(
+      expect.arrayContaining(['50 mm', '2 in']),
+    );
   });
 
   it('bear on the first page what else the sewist must read, broken into lines', () => {

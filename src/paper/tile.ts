@@ -11,7 +11,7 @@ import type { LayerId } from './ink.ts';
 import { layLine, trimEdge } from './joint.ts';
 import { moveStroke, moveWords } from './move-figure.ts';
 import { MARGIN_MM } from './paper-size.ts';
-import { beside, HOW_TO_JOIN, layWords, MEASURE_FIRST, pageOf, trimWords } from './printed-words.ts';
+import { beside, HOW_TO_JOIN, layWords, measureFirst, pageOf, trimWords } from './printed-words.ts';
 
 /** Each tile repeats this much of its right and lower neighbour: the strip that is glued under it. */
 export const OVERLAP_MM = 10;
@@ -208,7 +208,14 @@ function furniture(
 function mapPage(sheet: Sheet, paper: CutPaper, cells: readonly Cell[], grid: Grid, heading: Heading): Page {
   const { width, height } = printable(paper);
   const used = new Set<LayerId>(sheet.figures.flatMap((f) => f.strokes.map((s) => s.layer)));
-  const made = front(width, height, heading, [...MEASURE_FIRST, ...HOW_TO_JOIN], used);
+  const made = front(
+    width,
+    height,
+    heading,
+    [...measureFirst(heading.tell), ...HOW_TO_JOIN],
+    used,
+    sheet.figures.length,
+  );
   const columns = Math.max(...cells.map((c) => c.column)) + 1;
   const rows = Math.max(...cells.map((c) => c.row)) + 1;
   const scale = Math.min(

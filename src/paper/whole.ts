@@ -3,23 +3,24 @@ import { pointsBox } from '../geometry/index.ts';
 import type { Motion } from '../geometry/index.ts';
 import { arrange } from './arrange.ts';
 import type { Figure, Page } from './drawing.ts';
-import { FRONT_WIDTH_MM, front, frontHeight, headed, pieceList } from './front.ts';
+import { front, frontHeight, frontWidth, headed, pieceList } from './front.ts';
 import type { Heading } from './front.ts';
 import type { LayerId } from './ink.ts';
 import { moveStroke, moveWords } from './move-figure.ts';
 import { LONGEST_PAGE_MM, MARGIN_MM } from './paper-size.ts';
 import type { Paper } from './paper-size.ts';
-import { beside, MEASURE_FIRST, pageOf } from './printed-words.ts';
+import { beside, measureFirst, pageOf } from './printed-words.ts';
 
 /** Heading, squares, rulers and key as a figure, laid on the paper among the pieces. */
-function frontFigure(heading: Heading, figures: readonly Figure[]): Figure {
+function frontFigure(heading: Heading, figures: readonly Figure[], width: number): Figure {
   const used = new Set<LayerId>(figures.flatMap((f) => f.strokes.map((s) => s.layer)));
-  const height = frontHeight(heading, MEASURE_FIRST, figures.length);
-  const made = front(FRONT_WIDTH_MM, height, heading, MEASURE_FIRST, used);
+  const how = measureFirst(heading.tell);
+  const height = frontHeight(heading, how, figures.length);
+  const made = front(width, height, heading, how, used, figures.length);
   const ring = [
     { x: 0, y: 0 },
-    { x: FRONT_WIDTH_MM, y: 0 },
-    { x: FRONT_WIDTH_MM, y: height },
+    { x: width, y: 0 },
+    { x: width, y: height },
     { x: 0, y: height },
   ];
   const list = pieceList(figures, { x: 0, y: made.free.at.y + made.free.height - 4 });
@@ -41,8 +42,8 @@ export const roomOn = (paper: Paper): { width: number; height: number } => ({
 /** Can every piece and the front lie whole on a page of this paper? */
 export function fitsWhole(figures: readonly Figure[], paper: Paper, heading: Heading): boolean {
   const room = roomOn(paper);
-  const maxY = frontHeight(heading, MEASURE_FIRST, figures.length);
-  return [...figures, { box: { minX: 0, minY: 0, maxX: FRONT_WIDTH_MM, maxY } }].every(
+  const maxY = frontHeight(heading, measureFirst(heading.tell), figures.length);
+  return [...figures, { box: { minX: 0, minY: 0, maxX: frontWidth(room.width), maxY } }].every(
     ({ box }) => box.maxX - box.minX <= room.width && box.maxY - box.minY <= room.height,
   );
 }
@@ -50,7 +51,11 @@ export function fitsWhole(figures: readonly Figure[], paper: Paper, heading: Hea
 /** Pages with whole pieces, nothing to join: one or several sheets, or a length of roll. The first bears the test squares. */
 export function wholePages(figures: readonly Figure[], paper: Paper, heading: Heading): Page[] {
   const room = roomOn(paper);
-  const sheets = arrange([...figures, frontFigure(heading, figures)], room.width, room.height);
+  const sheets = arrange(
+    [...figures, frontFigure(heading, figures, frontWidth(room.width))],
+    room.width,
+    room.height,
+  );
   // The sheet with the squares goes first.
   sheets.sort((a, b) => Number(b.figures.some((f) => !f.piece)) - Number(a.figures.some((f) => !f.piece)));
   return sheets.map((sheet, i) => {

@@ -166,8 +166,8 @@ describe('from a tape measure to paper', () => {
     // Whoever reads inches prints on Letter, 8 1/2 by 11 in (ANSI/ASME Y14.1), unless they say otherwise; a point is 1/72 in.
     expect(facts.width).toBeCloseTo(8.5 * 72, 1);
     expect(facts.height).toBeCloseTo(11 * 72, 1);
-    // The test squares, 50 mm and 2 in, as an independent renderer draws them at 300 dpi: true to 0.1 % across and up.
-    for (const side of [50, 50.8]) {
+    // The test squares, 4 in and 50 mm for whoever reads inches, as an independent renderer draws them at 300 dpi: true to 0.1 % across and up.
+    for (const side of [101.6, 50]) {
       const square = measuredSquare(bytes, 1, side);
       expect(square, `a square of ${side} mm`).not.toBeNull();
       expect(Math.abs(square!.across / side - 1), `across, ${square!.across} of ${side} mm`).toBeLessThan(
