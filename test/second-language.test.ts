@@ -192,6 +192,8 @@ const OF_CODE: Readonly<Record<string, FindingValues>> = {
   'told-by': { by: 'layer', layer: 'S' },
   'tick-in': { same: 2, sizes: 3 },
   underlap: { long: 12 },
+  'balance-notch': { teeth: 2, half: 'back', met: true },
+  'crown-notch': { met: true },
   'same-length': { long: 12 },
   'scaled-line': { long: 12 },
   'line-measures': { long: 12 },

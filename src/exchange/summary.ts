@@ -1,8 +1,17 @@
 import { reasons } from './words/evidence-table.ts';
 import { seamRole, pieceAt } from '../garment/index.ts';
-import type { BodySide, EdgeRole, Finding, Half, Phrase, PieceHalf, PieceRole } from '../garment/index.ts';
+import type {
+  BodySide,
+  EdgeRole,
+  Finding,
+  Half,
+  Phrase,
+  PieceHalf,
+  PieceRole,
+  SignRole,
+} from '../garment/index.ts';
 import type { Asks } from './find/ask.ts';
-import type { Proposal } from './find/proposal.ts';
+import type { Proposal, ProposedEdge } from './find/proposal.ts';
 
 /** What `read` prints, before it is said: mm and mm². Seams name their edges as `piece.edge`, several with ` + `. */
 export interface ProposalSummary {
@@ -28,6 +37,13 @@ export interface ProposalSummary {
         readonly half?: Half;
         readonly confidence?: number;
         readonly evidence: Phrase;
+        /** Those of its notches of which it is known what they are for. */
+        readonly notches?: readonly {
+          readonly role: SignRole;
+          readonly teeth: number;
+          readonly confidence?: number;
+          readonly evidence: Phrase;
+        }[];
       }[];
     }[];
     readonly grain: Phrase;
@@ -53,6 +69,8 @@ export interface ProposalSummary {
   readonly findings: readonly Finding[];
 }
 
+type EdgeSummary = ProposalSummary['pieces'][number]['sizes'][number]['edges'][number];
+
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 const roleOf = <R>(role: R | undefined): { role?: R } => (role === undefined ? {} : { role });
@@ -69,6 +87,22 @@ const rolesOf = <R, H>(one: {
   ...(one.half === undefined ? {} : { half: one.half }),
   ...(one.confidence === undefined ? {} : { confidence: one.confidence }),
 });
+
+const notchesOf = ({ notches }: ProposedEdge): Pick<EdgeSummary, 'notches'> => {
+  const known = notches.flatMap(({ role, count, confidence, evidence, because }) =>
+    role === undefined
+      ? []
+      : [
+          {
+            role,
+            teeth: count,
+            ...(confidence === undefined ? {} : { confidence }),
+            evidence: reasons([evidence, because]),
+          },
+        ],
+  );
+  return known.length > 0 ? { notches: known } : {};
+};
 
 /** The proposal as plain data for people and programs. */
 export function proposalSummary(proposal: Proposal): ProposalSummary {
@@ -96,6 +130,7 @@ export function proposalSummary(proposal: Proposal): ProposalSummary {
           length: round(edge.lengths[k]!),
           ...rolesOf(edge),
           evidence: reasons([edge.evidence, edge.because]),
+          ...notchesOf(edge),
         })),
       })),
       grain: piece.grain.evidence,

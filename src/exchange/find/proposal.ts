@@ -33,6 +33,9 @@ export interface ProposedNotch {
   readonly count: 1 | 2 | 3;
   readonly role?: SignRole;
   readonly evidence: Evidence;
+  /** How sure its role is, 0..1, and why it is thought so; absent where its maker wrote it. */
+  readonly confidence?: number;
+  readonly because?: Evidence;
 }
 
 /** Where an edge lies on its piece as drawn. */

@@ -3,6 +3,7 @@ import { saidNow } from './lap-half.ts';
 import type { Proposal, ProposedFollower, ProposedPiece } from './proposal.ts';
 import { findRoles } from './role/find-roles.ts';
 import type { RolesTold } from './role/find-roles.ts';
+import { withNotchRoles } from './role/notch-role.ts';
 import { findSeams } from './seams.ts';
 import { splitUnderlaps } from './underlap.ts';
 
@@ -17,7 +18,8 @@ export function findTogether(
 ): Pick<Proposal, 'pieces' | 'seams'> {
   const first = findRoles(pieces, findSeams(pieces, followers), followers, toldNow(pieces, told));
   const { pieces: cut, seams } = splitUnderlaps(first, findSeams(first, followers));
-  return { pieces: findRoles(settleKinds(cut, seams), seams, followers, toldNow(cut, told)), seams };
+  const known = findRoles(settleKinds(cut, seams), seams, followers, toldNow(cut, told));
+  return { pieces: withNotchRoles(known, seams), seams };
 }
 
 /** What was said of edges, by the edges as they stand: cut or whole. */

@@ -115,7 +115,7 @@ export function makePiece(
         id: `${edgeIds.get(edge.id)}-${k + 1}`,
         at: flipped ? at.map((share) => 1 - share) : at,
         count: notch.count,
-        ...(notch.role ? { role: notch.role } : {}),
+        ...(notch.role && !inDoubt(notch) ? { role: notch.role } : {}),
       };
     });
     return {

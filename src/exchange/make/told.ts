@@ -1,4 +1,5 @@
 import { asTold, findRoles } from '../find/role/find-roles.ts';
+import { withNotchRoles } from '../find/role/notch-role.ts';
 import type { RolesTold } from '../find/role/find-roles.ts';
 import type { Proposal, ProposedPiece, ProposedSeam } from '../find/proposal.ts';
 import { seamEdges } from '../find/seams.ts';
@@ -35,7 +36,8 @@ export function rolesAsTold(proposal: Proposal, { pieces = {}, notFollowers = []
   const said = toldNow(now.pieces, told);
   const surer = findRoles(now.pieces, now.seams, followers, said);
   const same = taken(surer) === taken(now.pieces);
-  return { ...now, pieces: same ? surer : now.pieces.map((piece) => asTold(piece, said[piece.id])) };
+  const known = same ? surer : now.pieces.map((piece) => asTold(piece, said[piece.id]));
+  return { ...now, pieces: withNotchRoles(known, now.seams) };
 }
 
 /** What a person said, by the edges as they stand in the proposal: an underlap may have been cut off since, or no longer be. */

@@ -11,6 +11,7 @@ import {
   t,
   word,
   type EdgeRole,
+  type Half,
   type Phrase,
 } from '../../garment/index.ts';
 
@@ -148,6 +149,10 @@ export const EVIDENCE_WORDS = {
     t`${FORMS[form]}${between.length === 2 ? t` between ${edgeWord(between[0]!)} and ${edgeWord(between[1]!)}` : null}`,
   'notch-teeth': ({ teeth }: { teeth: number }) =>
     teeth === 3 ? t`a notch of three teeth` : teeth === 2 ? t`a notch of two teeth` : t`notches of one tooth`,
+  'balance-notch': ({ teeth, half, met }: { teeth: number; half: Half; met: boolean }) =>
+    t`${teeth === 3 ? t`three teeth` : teeth === 2 ? t`two teeth` : t`one tooth`} on the ${half === 'front' ? t`front` : t`back`} of an armhole${met ? t`, and a notch that meets it on the edge it is sewn to` : null}`,
+  'crown-notch': ({ met }: { met: boolean }) =>
+    t`at the top of the cap${met ? t`, where the shoulder seam meets it` : null}`,
   'sewn-to': ({ pieces, fit }: { pieces: readonly string[]; fit: Phrase }) =>
     t`sewn to ${calledAll(pieces, 'and')}: ${fit}`,
   'sewn-to-nothing': () => t`nothing is found to be sewn to it`,
