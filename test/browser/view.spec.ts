@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
-import { beginFitting, walkTo } from './hands.ts';
+import { beginFitting, settled, walkTo } from './hands.ts';
 import { openPage, type Opened } from './open-page.ts';
 
 let opened: Opened | null = null;
@@ -70,5 +70,35 @@ describe('the view on the table', () => {
     // The threads are drawn, and with them everything that follows from them.
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
     expect(await view(page)).toBe(byHand);
+  });
+});
+
+describe('at 1280 by 720 without scrolling', () => {
+  const bottomOf = async (page: Page, what: string): Promise<number> => {
+    const boxes = await page
+      .locator(what)
+      .evaluateAll((all) => all.map((e) => e.getBoundingClientRect().bottom));
+    expect(boxes.length).toBeGreaterThan(0);
+    return Math.max(...boxes);
+  };
+
+  it('the plan’s levels are seen, and all pieces; the head of the page takes no more than 120 pixels', async () => {
+    opened = await openPage({ width: 1280, height: 720, calm: true });
+    const { page } = opened;
+    await beginFitting(page);
+    await settled(page);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+    expect(await bottomOf(page, '.fitting-head')).toBeLessThanOrEqual(120);
+    expect(await bottomOf(page, '#level-base, #level-bust, #level-waist, #level-high-hip')).toBeLessThan(720);
+    // Every figure is set as large as the text around it or as what is small everywhere: 0.89 of 18 px, a unit 0.82 of its figure.
+    const sizes = await page
+      .locator('.plan-table td, .plan-table th, .plan-table .amount, .plan-table .unit')
+      .evaluateAll((all) => all.map((e) => parseFloat(getComputedStyle(e).fontSize)));
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(18 * 0.82 - 0.01);
+    await walkTo(page, 'Pieces');
+    await page.locator('.piece').first().waitFor();
+    await settled(page);
+    expect(await bottomOf(page, '.piece')).toBeLessThan(720);
+    expect(await page.locator('.piece').count()).toBe(13);
   });
 });

@@ -16,7 +16,7 @@ export function FitChoices({ bench }: { bench: ReadyBench }) {
   const { choices, pattern } = bench.fitting;
   const movable = pattern.seams.filter((s) => s.movable);
   return (
-    <section className="sheet stack tight" aria-labelledby="choices-head">
+    <section className="sheet stack tight fit-choices" aria-labelledby="choices-head">
       <h2 id="choices-head">Wanted of the whole</h2>
       <div className="row about">
         <label className="field">

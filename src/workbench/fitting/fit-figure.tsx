@@ -23,7 +23,7 @@ export function FitFigure({ bench }: { bench: ReadyBench }) {
       body={fitting.body}
       className="fit-figure"
       handles
-      label={`${fitting.body.name} in ${fitting.pattern.name}: ${made.plan.levels.map((l) => `${levelName(l.level, fitting.body.wearer)} ease ${amountText(l.target - l.body, bench.show)}`).join(', ')}`}
+      label={`${fitting.body.name} in ${fitting.pattern.name}: ${made.plan.levels.map((l) => `${levelName(l.level, fitting.body.wearer)} ease ${amountText(l.target - l.body, bench.show, { in: 16 })}`).join(', ')}`}
       crop={() => ({ from, to })}
       over={() => (
         <g className="garment">
@@ -54,7 +54,7 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
   };
   // A pull is one decision by itself; presses of a key in a row are one.
   const keep = (mm: number): void =>
-    bench.change(setEase(plan.level, mm), `${name}: ease ${amountText(mm, bench.show)}`);
+    bench.change(setEase(plan.level, mm), `${name}: ease ${amountText(mm, bench.show, { in: 16 })}`);
   return (
     <g className="hold">
       <path className="gap" d={`M${hang.bodyHalf} ${hang.y}H${hang.half}`} />
@@ -69,7 +69,7 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
         aria-valuenow={Math.round(ease)}
         aria-valuemin={-200}
         aria-valuemax={600}
-        aria-valuetext={amountText(ease, bench.show)}
+        aria-valuetext={amountText(ease, bench.show, { in: 16 })}
         onPointerDown={(event) => {
           const svg = event.currentTarget.ownerSVGElement!;
           event.currentTarget.setPointerCapture(event.pointerId);
@@ -101,11 +101,9 @@ function Hold({ hang, plan, bench }: { hang: Hang; plan: LevelPlan; bench: Ready
           );
         }}
       />
-      <text x={hang.half + 28} y={hang.y - 6} className="hold-name">
-        {name}
-      </text>
-      <text x={hang.half + 28} y={hang.y + 28} className="hold-amount">
-        {amountText(ease, bench.show, { signed: true })}
+      <text x={hang.half + 28} y={hang.y + 16} className="hold-amount">
+        <title>{name}</title>
+        {amountText(ease, bench.show, { signed: true, in: 16 })}
       </text>
     </g>
   );

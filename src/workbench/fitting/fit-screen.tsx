@@ -1,13 +1,14 @@
 import type { ReadyBench } from '../station/bench.ts';
 import { FitFigure } from './fit-figure.tsx';
 import { FitChoices } from './fit-choices.tsx';
-import { BaseRow, LevelRow } from './level-row.tsx';
 import { LengthRows } from './length-rows.tsx';
+import { PlanTable } from './plan-table.tsx';
 import { Slices } from './slices.tsx';
 
 /** The plan by level beside the person: which size, how much ease, what is left over and where it goes, and why. */
 export default function FitScreen({ bench }: { bench: ReadyBench }) {
-  const { plan } = bench.made;
+  const { made, fitting } = bench;
+  const { plan } = made;
   return (
     <div className="fit">
       <section className="sheet fit-picture" aria-label="The garment on the person">
@@ -19,12 +20,23 @@ export default function FitScreen({ bench }: { bench: ReadyBench }) {
         <Slices bench={bench} />
       </section>
       <div className="stack">
-        <section className="sheet stack tight" aria-labelledby="plan-head">
-          <h2 id="plan-head">The plan, level by level</h2>
-          <BaseRow bench={bench} />
-          {plan.levels.map((level) => (
-            <LevelRow key={level.level} level={level} bench={bench} />
-          ))}
+        <section className="sheet stack tight fit-plan" aria-labelledby="plan-head">
+          <div className="on-paper">
+            <p className="title">{fitting.title}</p>
+            <p className="small">
+              {fitting.body.name} · {fitting.pattern.name} · {fitting.fabric.name} · {fitting.on}
+            </p>
+          </div>
+          <div className="row spread">
+            <h2 id="plan-head">The plan, level by level</h2>
+            <span className="row on-screen">
+              <span className="small">Open a level to change its size or ease, and to see why.</span>
+              <button type="button" className="act quiet" onClick={() => window.print()}>
+                Print the plan
+              </button>
+            </span>
+          </div>
+          <PlanTable bench={bench} />
           {plan.levels.length === 0 && (
             <p>No level of this garment can be compared with the measures taken so far.</p>
           )}

@@ -4,7 +4,9 @@ import {
   type MeasureId,
   tellOf,
   renderPhrase,
-  MM_PER,
+  addUp,
+  lengthStyle,
+  shownLength,
 } from '../../garment/index.ts';
 import { FINISHED_MM } from '../../geometry/index.ts';
 import { lengthAlteration } from '../../pipeline/index.ts';
@@ -26,9 +28,6 @@ export function LengthRows({ bench }: { bench: ReadyBench }) {
   );
 }
 
-/** Less than this is said to agree: half an eighth of an inch, or a millimetre. mm. */
-const AGREES_MM = { in: MM_PER.in / 16, cm: 1 } as const;
-
 /** Measured across the body: these are made wider or narrower, not longer. */
 const ACROSS: readonly string[] = ['across-back', 'across-front', 'bust-spread', 'shoulder-width'];
 
@@ -44,7 +43,13 @@ const deed = ({ measure, residual }: LengthPlan): string =>
 function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
   const { show } = bench;
   const name = measureName(plan.measure as MeasureId, bench.fitting.body.wearer);
-  const agrees = Math.abs(plan.residual) < AGREES_MM[show];
+  const style = lengthStyle(show);
+  const agrees = shownLength(plan.residual, style) === 0;
+  const sum = addUp(
+    plan.residual,
+    [{ mm: plan.body }, { mm: plan.ease }, { mm: -plan.pattern }],
+    style,
+  ).terms;
   return (
     <div className="level-row length-row">
       <h3>{name}</h3>
@@ -52,18 +57,26 @@ function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
         <div>
           <dt>body</dt>
           <dd>
-            <Amount mm={plan.body} show={show} />
+            <Amount mm={plan.body} show={show} in={16} about={sum[0]!.about} />
           </dd>
         </div>
         <div>
-          <dt>pattern</dt>
+          <dt>+ ease</dt>
           <dd>
-            <Amount mm={plan.pattern} show={show} />
+            <Amount mm={plan.ease} show={show} in={16} about={sum[1]!.about} />
+          </dd>
+        </div>
+        <div>
+          <dt>pattern has</dt>
+          <dd>
+            <Amount mm={plan.pattern} show={show} in={16} about={sum[2]!.about} />
           </dd>
         </div>
         <div className={agrees ? '' : 'to-do'}>
           <dt>{agrees ? 'they' : deed(plan)}</dt>
-          <dd>{agrees ? <small>agree</small> : <Amount mm={Math.abs(plan.residual)} show={show} />}</dd>
+          <dd>
+            {agrees ? <small>agree</small> : <Amount mm={Math.abs(plan.residual)} show={show} in={16} />}
+          </dd>
         </div>
       </dl>
       <Whys

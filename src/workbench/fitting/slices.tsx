@@ -21,7 +21,7 @@ export function Slices({ bench }: { bench: ReadyBench }) {
             <svg
               viewBox={`${-widest - 8} ${-deep * grow - 10} ${2 * widest + 16} ${2 * deep * grow + 20}`}
               role="img"
-              aria-label={`${levelName(l.level, bench.fitting.body.wearer)} from above: ease ${amountText(l.target - l.body, bench.show)} all round`}
+              aria-label={`${levelName(l.level, bench.fitting.body.wearer)} from above: ease ${amountText(l.target - l.body, bench.show, { in: 16 })} all round`}
             >
               <ellipse className="skin" rx={s.half} ry={deep} />
               <ellipse className="round" rx={s.half * grow} ry={deep * grow} />

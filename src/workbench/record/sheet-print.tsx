@@ -9,7 +9,8 @@ import {
   tellOf,
   renderPhrase,
   levelName,
-  MM_PER,
+  lengthStyle,
+  shownLength,
   type Fitting,
 } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
@@ -40,7 +41,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
               {MEASURES[id].kind === 'angle' ? (
                 `${bodyValue(body, id)!.toFixed(1)}°`
               ) : (
-                <Amount mm={bodyValue(body, id)!} show={show} />
+                <Amount mm={bodyValue(body, id)!} show={show} in={16} />
               )}
             </dd>
           </div>
@@ -72,7 +73,7 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
                   <th scope="row">{levelName(l.level, bench.fitting.body.wearer)}</th>
                   <td>{label(l.size)}</td>
                   <td className="amount">
-                    <Amount mm={l.target} show={show} />
+                    <Amount mm={l.target} show={show} in={16} />
                   </td>
                   <td className="amount">
                     <Amount mm={l.leftOver.seams} show={show} signed in={16} />
@@ -86,7 +87,11 @@ export function PersonSheetPrint({ bench }: { bench: ReadyBench }) {
           </table>
         </div>
         <div>
-          <h3>Let out (+) or take in (−) on each piece</h3>
+          <h3>
+            {made.garment.pieces.length > 0
+              ? 'Let out (+) or take in (−) on each piece'
+              : 'To mark on your own paper'}
+          </h3>
           <PieceAmounts bench={bench} />
         </div>
       </div>
@@ -152,15 +157,12 @@ function Cautions({ fitting }: { fitting: Fitting }) {
   );
 }
 
-/** Less than this is shown as nothing: half a sixteenth of an inch, half a millimetre. mm. */
-const SEEN_MM = { in: MM_PER.in / 32, cm: 0.5 } as const;
-
 function PieceAmounts({ bench }: { bench: ReadyBench }) {
   const { made, show } = bench;
   const rows = made.garment.pieces.flatMap((piece) => {
     const shares = made.plan.levels.flatMap((l) =>
       l.shares
-        .filter((s) => s.piece === piece.id && Math.abs(s.change) >= SEEN_MM[show])
+        .filter((s) => s.piece === piece.id && shownLength(s.change, lengthStyle(show)) !== 0)
         .map((s) => ({ level: l.level, ...s })),
     );
     return shares.length ? [{ piece, shares }] : [];
@@ -214,10 +216,11 @@ function PieceAmounts({ bench }: { bench: ReadyBench }) {
 /** What a fitter looks at on the test garment, from what this plan changed and from what is still open. */
 function checksFor(bench: ReadyBench): string[] {
   const { plan, findings, steps } = bench.made;
+  const style = lengthStyle(bench.show);
   return [
     'Side seams hang plumb; the waist mark lies at the waist, front and back.',
     ...plan.levels
-      .filter((l) => Math.abs(l.residual) > 1)
+      .filter((l) => l.groups.some((g) => shownLength(g.each, style) !== 0))
       .map(
         (l) =>
           `${levelName(l.level, bench.fitting.body.wearer)}: sits as wanted after ${l.residual > 0 ? 'letting out' : 'taking in'}; no drag lines.`,
