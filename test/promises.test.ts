@@ -72,6 +72,12 @@ describe('an alteration keeps its word', () => {
           });
   });
 
+  it('widens a leg at the crotch point and at the thigh line by all that is said', () => {
+    for (const below of ['taper', 'parallel'])
+      for (const amount of [-25, 25, 50])
+        expect(short('work-trousers', 'leg-width', { level: 'crotch', amount, below }), below).toEqual([]);
+  });
+
   it('leaves bust and waist as wide as they were where a wedge is made on pieces that run through the waist', () => {
     for (const [id, entry] of [
       ['knit-tee', 'seat'],

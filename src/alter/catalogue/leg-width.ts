@@ -1,11 +1,39 @@
-import { t, len, type Phrase } from '../../garment/index.ts';
+import { t, len, edgesOf, type DrawnPiece, type Phrase } from '../../garment/index.ts';
+import { pathAt, shareAtPlace } from '../../geometry/index.ts';
 import type { Alteration } from '../entry/alteration.ts';
 import { draw } from '../follow/change.ts';
 import { choiceParam, inch, lengthParam, wider } from '../entry/param.ts';
+import { atHeight } from '../move/crossing.ts';
 import { pullEdges } from '../move/pull.ts';
+import type { Pull } from '../move/pull.ts';
+import { levelHeight, levelShare } from '../role/height.ts';
 import { needTrousers } from '../ways/trousers.ts';
 import { widenLevel } from '../ways/widen-level.ts';
 import { Refusal } from '../words/refusal.ts';
+
+/** What lies this near to the height of the crotch point is on it, mm. */
+const SAME_MM = 1;
+
+/**
+ * The thigh: an edge of the leg moved by `mm` at the height of the crotch point and at the thigh line alike, so that both are as much wider; nothing at the next level
+ * above, and below at the knee, unless it is carried on to the hem.
+ */
+function thighPulls(piece: DrawnPiece, role: 'side' | 'inseam', mm: number, below: boolean): Pull[] {
+  const y = levelHeight(piece, 'crotch');
+  if (y === undefined) return [];
+  return edgesOf(piece, role).flatMap((edge): Pull[] => {
+    const hit = atHeight(edge.path, y)[0];
+    const at = levelShare(piece, edge, 'crotch') ?? (hit && shareAtPlace(edge.path, hit.place));
+    if (at === undefined) return [];
+    const out = { x: mm, y: 0 };
+    const others = [0, 1, ...edge.crossings.map((c) => c.at)].filter((s) => Math.abs(s - at) > 1e-6);
+    const thigh = edge.crossings.find((c) => c.level === 'thigh')?.at;
+    return [at, ...others].map((s): Pull => {
+      const whole = s === at || s === thigh || (below && pathAt(edge.path, s).y < y - SAME_MM);
+      return { edge: edge.id, at: s, by: whole ? out : { x: 0, y: 0 }, smooth: s > 0 && s < 1 };
+    });
+  });
+}
 
 export const legWidth: Alteration = {
   id: 'leg-width',
@@ -43,10 +71,11 @@ export const legWidth: Alteration = {
     let met = 0;
     for (const leg of needTrousers(change.garment)) {
       draw(change, leg.id, (piece) => {
-        const pulls = [
-          ...widenLevel(piece, 'side', level, quarter, carry),
-          ...widenLevel(piece, 'inseam', level, -quarter, carry),
-        ];
+        const moved = (role: 'side' | 'inseam', mm: number): Pull[] =>
+          level === 'crotch'
+            ? thighPulls(piece, role, mm, carry.below)
+            : widenLevel(piece, role, level, mm, carry);
+        const pulls = [...moved('side', quarter), ...moved('inseam', -quarter)];
         met += pulls.length;
         return pullEdges(piece, pulls);
       });
