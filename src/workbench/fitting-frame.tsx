@@ -8,6 +8,7 @@ import { JobTape } from './job-tape.tsx';
 import { Cautions } from './parts/cautions.tsx';
 import { UndoRow } from './parts/undo-row.tsx';
 import type { Route } from './station/route.ts';
+import { useShown } from './station/use-shown.ts';
 import { docKey } from './store/kinds.ts';
 import { store, useDoc, useStoreState } from './store/use-store.ts';
 import { Work } from './work.tsx';
@@ -39,6 +40,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
   useEffect(() => {
     if (asked) lookAtStep(asked);
   }, [asked, route]);
+  useShown(route.ask);
   const { made, of, trouble } = useMade(fitting, step);
   useEffect(() => {
     store.lookAt(docKey('fitting', route.id));

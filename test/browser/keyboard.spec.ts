@@ -15,6 +15,10 @@ async function focused(page: Page): Promise<string> {
   });
 }
 
+/** Whether an act let the focus fall to the page itself: then one begins again at its top. */
+const fallen = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.activeElement === null || document.activeElement === document.body);
+
 /** Presses Tab until the focus is on what is wanted; fails after a whole round. Every stop must be visible. */
 async function tabTo(page: Page, wanted: RegExp, most = 140): Promise<string> {
   const passed: string[] = [];
@@ -84,6 +88,7 @@ describe('the whole job with the keyboard alone', () => {
     await tabTo(page, /^Begin the fitting$/);
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor({ timeout: 60_000 });
+    expect(await fallen(page)).toBe(false);
   });
 
   it('changes a level’s ease with the arrow keys on the figure', async () => {
@@ -117,6 +122,8 @@ describe('the whole job with the keyboard alone', () => {
     await page.keyboard.press('Enter');
     await tabTo(page, /^Length above the waist/);
     await page.keyboard.press('Enter');
+    await page.locator('.step-name').first().waitFor();
+    expect(await fallen(page)).toBe(false);
     await tabTo(page, /^at centre back$/);
     await page.keyboard.type('-1/2');
     await expect

@@ -51,7 +51,7 @@ function LengthRow({ plan, bench }: { plan: LengthPlan; bench: ReadyBench }) {
     style,
   ).terms;
   return (
-    <div className="level-row length-row">
+    <div className="level-row length-row" id={`measure-${plan.measure}`}>
       <h3>{name}</h3>
       <dl className="sum">
         <div>

@@ -73,6 +73,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
           return (
             <li key={s.id} data-off={s.off || undefined} data-open={open || undefined}>
               <button
+                id={`step-${s.id}`}
                 type="button"
                 className="act quiet step-name"
                 aria-expanded={open}

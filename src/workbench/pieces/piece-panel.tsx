@@ -42,6 +42,7 @@ export function PiecePanel({ bench, piece, edge, onEdge, onChoose, onWalk }: Pro
                 <tr key={e.id} data-on={e.id === edge || undefined}>
                   <th scope="row">
                     <button
+                      id={`edge-${e.id}`}
                       type="button"
                       className="act quiet"
                       aria-pressed={e.id === edge}
@@ -112,6 +113,7 @@ export function SeamList({
         {made.seams.map((w) => (
           <li key={w.seam.id}>
             <button
+              id={`seam-${w.seam.id}`}
               type="button"
               className="act quiet"
               aria-pressed={seam === w.seam.id}

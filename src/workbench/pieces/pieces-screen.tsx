@@ -39,9 +39,7 @@ export type Hand = (typeof HANDS)[number]['id'];
 /** The pieces on the table: sizes faint, this person's line clear, before and after, and everything one does with hands and tape. */
 export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
   const { made, fitting, show, ask } = bench;
-  const [hand, setHand] = useState<Hand>(() =>
-    ask.get('seam') ? 'walk' : ask.get('step') || ask.get('hand') === 'alter' ? 'alter' : 'look',
-  );
+  const [hand, setHand] = useState<Hand>(() => handOf(ask));
   const [chosen, setChosen] = useState<string | null>(ask.get('piece'));
   const [edge, setEdge] = useState<string | null>(ask.get('edge'));
   const [seam, setSeam] = useState<string | null>(ask.get('seam'));
@@ -95,6 +93,17 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
     setEdge(null);
   }, []);
 
+  // An address that names a place is followed, also by a page that is open already.
+  const followed = useRef(ask);
+  useEffect(() => {
+    if (followed.current === ask) return;
+    followed.current = ask;
+    if (ask.size === 0) return;
+    setHand(handOf(ask));
+    setChosen(ask.get('piece'));
+    setEdge(ask.get('edge'));
+    setSeam(ask.get('seam'));
+  }, [ask]);
   const came = useRef<URLSearchParams | null>(null);
   useEffect(() => {
     const slot = slots.get(ask.get('piece') ?? '');
@@ -229,6 +238,10 @@ export default function PiecesScreen({ bench }: { bench: ReadyBench }) {
     </div>
   );
 }
+
+/** What the hand is to do at a place of the address. */
+const handOf = (ask: URLSearchParams): Hand =>
+  ask.get('seam') ? 'walk' : ask.get('step') || ask.get('hand') === 'alter' ? 'alter' : 'look';
 
 /** A piece on the table: its id, the id of the pattern's piece that it is or was parted from, and whether it is turned over. */
 type Lying = readonly [string, string, boolean];

@@ -27,8 +27,10 @@ export function whereOf(finding: Finding, bench: ReadyBench): { words: string; h
   const href =
     Object.keys(ask).length > 0
       ? hrefTo('pieces', fitting.id, ask)
-      : where.level
+      : made.plan.levels.some((l) => l.level === where.level) && where.level
         ? hrefTo('fit', fitting.id, { level: where.level })
-        : null;
+        : made.plan.lengths.some((l) => l.measure === where.measure)
+          ? hrefTo('fit', fitting.id, { measure: where.measure! })
+          : null;
   return { words: [...new Set(words)].join(' · '), href };
 }
