@@ -1,4 +1,11 @@
-import { writeBody, writeFitting, writePattern, writePerson, type Fitting } from '../src/garment/index.ts';
+import {
+  writeBody,
+  writeFitting,
+  writePattern,
+  writePerson,
+  type Fitting,
+  type Person,
+} from '../src/garment/index.ts';
 import { demoFittings } from '../src/samples/index.ts';
 
 /** A file that cannot be used: its name, what is in it, and what the desk is told about it. */
@@ -38,6 +45,14 @@ const sound = (): Fitting => {
 
 const darted = (fitting: Fitting): number => fitting.pattern.pieces.findIndex((p) => p.darts.length > 0);
 
+/** A person with one fitting, begun and photographed. */
+function withPast(fitting: Fitting): Person {
+  const states = [{ doc: fitting, say: 'Began', on: '2026-01-31' }];
+  const photos = [{ id: 'p', jpeg: '/9j/' }];
+  const past = { fittings: { [fitting.id]: { at: 0, states, versions: [], photos } } };
+  return { body: fitting.body, fittings: [fitting], past };
+}
+
 function documents(): Damaged[] {
   const fitting = sound();
   const at = darted(fitting);
@@ -48,7 +63,7 @@ function documents(): Damaged[] {
     fitting: JSON.parse(writeFitting(fitting)) as unknown,
     pattern: JSON.parse(writePattern(fitting.pattern)) as unknown,
     body: JSON.parse(writeBody(fitting.body)) as unknown,
-    person: JSON.parse(writePerson({ body: fitting.body, fittings: [fitting] })) as unknown,
+    person: JSON.parse(writePerson(withPast(fitting))) as unknown,
   };
   type Kind = keyof typeof written;
   const one = (kind: Kind, code: string, way: Way, to: unknown): Damaged => ({
@@ -134,6 +149,10 @@ function documents(): Damaged[] {
     one('person', 'other-format', ['body', 'format'], undefined),
     one('person', 'not-a-document', ['fittings', 0], 7),
     one('person', 'not-a-record', ['fittings', 0], 'a fitting'),
+    one('person', 'not-a-photograph', ['past', 'fittings', fitting.id, 'photos', 0, 'jpeg'], 'AAAA'),
+    one('person', 'out-of-range', ['past', 'fittings', fitting.id, 'at'], 1),
+    one('person', 'out-of-range', ['past', 'fittings', fitting.id, 'states', 0, 'doc', 'pattern'], 1),
+    one('person', 'not-one-of', ['past', 'fittings', fitting.id, 'states', 0, 'doc', 'id'], 'another'),
     one('fitting', 'unknown-document', ['format'], 'another-program'),
     raw('a list for a document', 'unknown-document', '[1, 2]'),
     raw('a text cut short', 'not-json', JSON.stringify(written.body).slice(0, 300)),

@@ -255,6 +255,21 @@ describe('a person’s data is theirs', () => {
   it('goes into one file, is erased without a trace, and comes back from the file', async () => {
     const { page, url } = await open();
     await beginFitting(page);
+    await walkTo(page, 'Trial notes');
+    await page.getByRole('button', { name: 'hem, front', exact: true }).focus();
+    await page.keyboard.press('Enter');
+    const form = page.getByRole('form', { name: 'What is seen: hem' });
+    const picture = { name: 'hem.png', mimeType: 'image/png', buffer: await page.screenshot() };
+    await form.locator('input[type=file]').setInputFiles(picture);
+    await page.getByRole('img', { name: /^Photograph 1/ }).waitFor();
+    await page.getByRole('button', { name: 'Note it' }).click();
+    await walkTo(page, 'Record');
+    await page.getByLabel('Name of the version').fill('first muslin');
+    await page.getByRole('button', { name: 'Keep as it stands' }).click();
+    await page.getByRole('button', { name: /^Go back to it.*first muslin/ }).waitFor();
+    const done = (): Promise<string[]> => page.locator('.acts li').allTextContents();
+    await expect.poll(async () => (await done()).length).toBeGreaterThan(1);
+    const before = await done();
     await walkTo(page, 'People');
     await page.getByRole('link', { name: 'Odile Fenn' }).click();
     const download = page.waitForEvent('download');
@@ -262,6 +277,8 @@ describe('a person’s data is theirs', () => {
     const bytes = Buffer.concat(await (await (await download).createReadStream()).toArray());
     expect(bytes.toString()).toContain('Odile Fenn');
     await page.getByRole('button', { name: 'Erase Odile Fenn …' }).click();
+    const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
+    expect(await focused()).toBe('Cancel');
     await page.getByRole('button', { name: 'Erase', exact: true }).click();
     await page.getByText('Everything about Odile Fenn is erased.').waitFor();
     const left = await page.evaluate(
@@ -286,6 +303,12 @@ describe('a person’s data is theirs', () => {
     await page.getByRole('heading', { level: 1, name: 'Odile Fenn' }).waitFor();
     expect(await page.getByLabel(bust, { exact: true }).inputValue()).toBe('40 1/2');
     await page.goto(`${url}#/`);
-    await page.getByRole('link', { name: 'Stage bodice for Odile Fenn' }).waitFor();
+    await page.getByRole('link', { name: 'Stage bodice for Odile Fenn' }).click();
+    await walkTo(page, 'Trial notes');
+    const photo = page.getByRole('img', { name: /^Photograph 1/ });
+    await expect.poll(() => photo.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBeGreaterThan(100);
+    await walkTo(page, 'Record');
+    await page.getByRole('button', { name: /^Go back to it.*first muslin/ }).waitFor();
+    await expect.poll(done).toEqual(before);
   });
 });

@@ -1,4 +1,5 @@
 import type { Body, Reading } from '../measure/body.ts';
+import type { Pattern } from '../pattern.ts';
 import type { Fabric, Fitting, Meant, Observation, PaperChoices, PlanChoices, Step } from '../fitting.ts';
 import {
   byKind,
@@ -131,23 +132,25 @@ const readPaper = fields<PaperChoices>({
   pieces: maybe(list(name)),
 });
 
-const readShape: Read<Fitting> = fields<Fitting>({
-  format: oneOf('pintrue-fitting'),
-  version: oneOf(2),
-  id: name,
-  title: text(200),
-  on: date,
-  body: readBodyValue,
-  pattern: readPatternValue,
-  fabric: readFabric,
-  choices: readChoices,
-  steps: list(readStep, 0, 1_000),
-  observations: list(readObservation, 0, 1_000),
-  meant: maybe(list(readMeant, 0, 1_000)),
-  paper: readPaper,
-  lay: maybe(readLay),
-  notes: text(200_000),
-});
+const shapeWith = (readPatternIn: Read<Pattern>): Read<Fitting> =>
+  fields<Fitting>({
+    format: oneOf('pintrue-fitting'),
+    version: oneOf(2),
+    id: name,
+    title: text(200),
+    on: date,
+    body: readBodyValue,
+    pattern: readPatternIn,
+    fabric: readFabric,
+    choices: readChoices,
+    steps: list(readStep, 0, 1_000),
+    observations: list(readObservation, 0, 1_000),
+    meant: maybe(list(readMeant, 0, 1_000)),
+    paper: readPaper,
+    lay: maybe(readLay),
+    notes: text(200_000),
+  });
+const readShape = shapeWith(readPatternValue);
 
 /**
  * Reads a fitting document (JSON text, or the parsed value), brought forward from older versions and checked to the last field.
@@ -155,6 +158,20 @@ const readShape: Read<Fitting> = fields<Fitting>({
  */
 export function readFitting(source: unknown): Fitting {
   return readShape(migrate(parseJson(source), 'pintrue-fitting'), '');
+}
+
+/**
+ * A reader of many fittings that stand on few patterns, as the states of one fitting do: the same parsed pattern is read once and is one
+ * object in all of them.
+ */
+export function fittingsReader(): (source: unknown) => Fitting {
+  const known = new Map<unknown, Pattern>();
+  const read = shapeWith((value, at) => {
+    const pattern = known.get(value) ?? readPatternValue(value, at);
+    known.set(value, pattern);
+    return pattern;
+  });
+  return (source) => read(migrate(parseJson(source), 'pintrue-fitting'), '');
 }
 
 /** Reads a body document. @throws InputError with the path in the document */

@@ -89,11 +89,14 @@ function personFromBare(doc: Document): Document {
   return { fittings: [], ...rest, version: 2, body: { format: 'pintrue-body', version: 1, ...body } };
 }
 
+/** Version 2 held no past: nothing of what was done before, no versions, no photographs. */
+const personFrom2 = (doc: Document): Document => ({ ...doc, version: 3 });
+
 /** From each older version to the one after it. A document is carried along the chain until none applies. */
 const CHAIN: Readonly<Record<Format, readonly ((doc: Document) => Document)[]>> = {
   'pintrue-fitting': [fittingFromDraft0, fittingFrom1],
   'pintrue-pattern': [patternFromDraft0, (doc) => patternFrom1(doc)],
-  'pintrue-person': [(doc) => ({ ...doc, version: 1 }), personFromBare],
+  'pintrue-person': [(doc) => ({ ...doc, version: 1 }), personFromBare, personFrom2],
   'pintrue-body': [(doc) => ({ ...bodyFromDraft0(doc, ''), version: 1 })],
 };
 

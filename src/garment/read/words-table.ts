@@ -49,6 +49,7 @@ export const DOCUMENT_WORDS = {
   'not-a-record': ({ found }: { found: Found }) => t`There should be a record { } here, not ${FOUND[found]}.`,
   'unknown-field': () => t`This field is not known here.`,
   missing: () => t`This field is missing.`,
+  'not-a-photograph': () => t`There should be a photograph here: a JPEG picture, written in base64.`,
   'too-large': ({ most }: { most: number }) => t`The document is over ${millions(most)} characters.`,
   'too-deep': ({ most }: { most: number }) => t`The document is nested deeper than ${most} levels.`,
   'not-json': () => t`The file is broken here: this is not JSON.`,

@@ -1,6 +1,6 @@
 import { tellTrouble } from '../words/fault.ts';
 import { DESK_WORDS, openBytes, tablePattern, type Opened } from '../../desk/index.ts';
-import { sayFinding, tellIn, type Body, type Fitting, type Pattern } from '../../garment/index.ts';
+import { sayFinding, tellIn, type Fitting, type Pattern, type Person } from '../../garment/index.ts';
 import { leaveFile } from '../station/waiting-file.ts';
 import { pageTell } from '../station/page-tell.ts';
 import { hrefTo } from '../station/route.ts';
@@ -14,7 +14,7 @@ import { store } from '../store/use-store.ts';
 export async function openFile(file: File): Promise<string | null> {
   try {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    return keep(openBytes(bytes, file.name, { id: crypto.randomUUID() }), file);
+    return await keep(openBytes(bytes, file.name, { id: crypto.randomUUID() }), file);
   } catch (error) {
     const why = tellTrouble(error, pageTell());
     store.say(`“${file.name}” was not opened, and nothing was changed. ${why}`, 'trouble');
@@ -22,7 +22,7 @@ export async function openFile(file: File): Promise<string | null> {
   }
 }
 
-function keep(opened: Opened, file: File): string {
+async function keep(opened: Opened, file: File): Promise<string> {
   switch (opened.kind) {
     case 'drawing':
       leaveFile(file);
@@ -39,8 +39,7 @@ function keep(opened: Opened, file: File): string {
       return hrefTo('people', body.id);
     }
     case 'person':
-      for (const fitting of opened.person.fittings) keepFitting(fitting);
-      return keepPerson(opened.person.body);
+      return keepPerson(opened.person);
     case 'pattern':
       return keepPattern(opened.pattern);
     case 'fitting':
@@ -48,26 +47,31 @@ function keep(opened: Opened, file: File): string {
   }
 }
 
-/** A document that is here already is not written over in silence: what was there becomes an earlier state that undo brings back. */
-function keepPerson(body: Body): string {
-  if (store.state().held.has(docKey('person', body.id)))
-    store.change('person', body.id, () => body, 'Opened from a file');
-  else store.create('person', body, 'Opened from a file');
+const FROM_A_FILE = 'Opened from a file';
+
+/** A person with all that is known of how their sheet and fittings came to be. What was not here before goes again if a part cannot be kept. */
+async function keepPerson({ body, fittings, past }: Person): Promise<string> {
+  const keys = [docKey('person', body.id), ...fittings.map((fitting) => docKey('fitting', fitting.id))];
+  const fresh = keys.filter((key) => !store.state().held.has(key));
+  try {
+    for (const fitting of fittings)
+      await store.bring('fitting', fitting, FROM_A_FILE, past?.fittings[fitting.id]);
+    await store.bring('person', body, FROM_A_FILE, past?.body);
+  } catch (error) {
+    await store.erase(fresh);
+    throw error;
+  }
   return hrefTo('people', body.id);
 }
 
-function keepPattern(pattern: Pattern): string {
-  if (store.state().held.has(docKey('pattern', pattern.id)))
-    store.change('pattern', pattern.id, () => pattern, 'Opened from a file');
-  else store.create('pattern', pattern, 'Opened from a file');
+async function keepPattern(pattern: Pattern): Promise<string> {
+  await store.bring('pattern', pattern, FROM_A_FILE);
   return hrefTo('patterns', pattern.id);
 }
 
-function keepFitting(fitting: Fitting): string {
+async function keepFitting(fitting: Fitting): Promise<string> {
   if (!store.state().held.has(docKey('person', fitting.body.id)))
     store.create('person', fitting.body, 'Came with a fitting');
-  if (store.state().held.has(docKey('fitting', fitting.id)))
-    store.change('fitting', fitting.id, () => fitting, 'Opened from a file');
-  else store.create('fitting', fitting, 'Opened from a file');
+  await store.bring('fitting', fitting, FROM_A_FILE);
   return hrefTo('fit', fitting.id);
 }

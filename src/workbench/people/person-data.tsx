@@ -1,7 +1,7 @@
 import { useRef } from 'react';
-import { writePerson, type Body } from '../../garment/index.ts';
-import { saveFile } from '../parts/save-file.ts';
+import type { Body } from '../../garment/index.ts';
 import { go } from '../station/route.ts';
+import { savePerson } from './save-person.ts';
 import { docKey } from '../store/kinds.ts';
 import { store, useList } from '../store/use-store.ts';
 
@@ -21,10 +21,9 @@ export function PersonData({ body }: { body: Body }) {
           type="button"
           className="act"
           onClick={() =>
-            saveFile(
-              `${body.name} - everything kept.json`,
-              writePerson({ body, fittings: fittings.map((f) => f.doc) }),
-              'application/json',
+            void savePerson(
+              body,
+              fittings.map((f) => f.doc),
             )
           }
         >
@@ -47,6 +46,10 @@ export function PersonData({ body }: { body: Body }) {
             , their versions, photographs and the whole list of changes. This cannot be undone.
           </p>
           <div className="row">
+            {/* The first to be reached has the focus when the question opens: what cannot be undone asks for a step more. */}
+            <button type="submit" className="act">
+              Cancel
+            </button>
             <button
               type="submit"
               className="act main"
@@ -58,9 +61,6 @@ export function PersonData({ body }: { body: Body }) {
               }}
             >
               Erase
-            </button>
-            <button type="submit" className="act">
-              Keep
             </button>
           </div>
         </form>

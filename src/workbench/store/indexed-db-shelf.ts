@@ -111,6 +111,7 @@ export async function openIndexedDbShelf(name = 'pintrue'): Promise<Shelf> {
     versions: (key) => db.getAllFromIndex('versions', 'key', key),
     putPhoto: async (photo) => void (await db.put('photos', photo)),
     photo: (id) => db.get('photos', id),
+    photos: (key) => db.getAllFromIndex('photos', 'key', key),
     dropPhoto: (id) => db.delete('photos', id),
   };
 }

@@ -1,7 +1,7 @@
 import { pageError } from '../words/fault.ts';
 import type { Pattern } from '../../garment/index.ts';
 import { kindOf, type AnyDoc, type DocKey, type Entry, type Kind, type Version } from './kinds.ts';
-import type { Head, KeptEntry, Shelf } from './shelf.ts';
+import type { Head, KeptEntry, Photo, Shelf } from './shelf.ts';
 import { knowMark, patternMark, withPattern, withoutPattern } from './shared-pattern.ts';
 
 /** A change as an act on whatever the document is by then: another tab may have written in the meantime. */
@@ -134,6 +134,15 @@ export class Keeper {
       { ...version, doc, ...(pattern ? { pattern: patternMark(pattern) } : {}) },
       pattern,
     );
+  }
+
+  photos(key: DocKey): Promise<readonly Photo[]> {
+    return this.#shelf.photos(key);
+  }
+
+  /** Keeps a photograph under its id; one that is there already stays. */
+  async putPhoto(photo: Photo): Promise<void> {
+    if (!(await this.#shelf.photo(photo.id))) await this.#shelf.putPhoto(photo);
   }
 
   async versions(key: DocKey): Promise<Version[]> {

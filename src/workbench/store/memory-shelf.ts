@@ -60,6 +60,8 @@ export function memoryShelf(): Shelf {
     // A Blob is a copy of its own: its bytes never change.
     putPhoto: async (photo) => void photos.set(photo.id, photo),
     photo: async (id) => photos.get(id),
+    photos: async (key) =>
+      [...photos.values()].filter((p) => p.key === key).sort((a, b) => a.id.localeCompare(b.id)),
     dropPhoto: async (id) => void photos.delete(id),
   };
 }

@@ -160,6 +160,12 @@ export const SHELF_CASES: readonly ShelfCase[] = [
     run: async (one, other) => {
       const jpeg = new Blob(['j'], { type: 'image/jpeg' });
       for (const id of ['p', 'q']) await one.putPhoto({ id, key: ANN, bytes: jpeg });
+      await one.putPhoto({ id: 'r', key: BEA, bytes: jpeg });
+      same(
+        (await other.photos(ANN)).map((p) => p.id),
+        ['p', 'q'],
+        'all photographs of one',
+      );
       await one.dropPhoto('p');
       await one.dropPhoto('never there');
       same(await other.photo('p'), undefined, 'the photograph');

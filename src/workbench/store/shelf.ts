@@ -67,6 +67,8 @@ export interface Shelf {
   readonly versions: (key: DocKey) => Promise<readonly KeptVersion[]>;
   readonly putPhoto: (photo: Photo) => Promise<void>;
   readonly photo: (id: string) => Promise<Photo | undefined>;
+  /** All photographs of a document, by their ids. */
+  readonly photos: (key: DocKey) => Promise<readonly Photo[]>;
   /** Takes a photograph away for good; nothing where there is none. */
   readonly dropPhoto: (id: string) => Promise<void>;
 }

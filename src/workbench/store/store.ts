@@ -1,3 +1,4 @@
+import type { Past } from '../../garment/index.ts';
 import { asTold, pageError } from '../words/fault.ts';
 import { Keeper, mergesWith, type Change } from './keeper.ts';
 import {
@@ -13,6 +14,7 @@ import {
 } from './kinds.ts';
 import { isMissing, leftOver, note, strike } from './journal.ts';
 import type { Shelf } from './shelf.ts';
+import { bringPast, putAside, takePast, type TakenPast } from './past.ts';
 import { readKept } from './read-kept.ts';
 import { withPattern, withoutPattern } from './shared-pattern.ts';
 import { Tabs, type Channel } from './tabs.ts';
@@ -288,6 +290,34 @@ export class Store {
     await this.#queue;
     return this.#keeper ? this.#keeper.sentences(key) : [];
   };
+
+  /** All that is kept of a document, to take along; null where nothing is kept. */
+  pastOf = async (key: DocKey): Promise<TakenPast | null> => {
+    await this.#queue;
+    return this.#keeper ? takePast(this.#keeper, key) : null;
+  };
+
+  /**
+   * Keeps a document that comes from a file, with its past where the file has one. One that is here already is not written over in
+   * silence: it becomes the next state, its versions and photographs come beside those that are here.
+   */
+  async bring<K extends Kind>(kind: K, doc: Docs[K], say: string, past?: Past<Docs[K]>): Promise<void> {
+    const key = docKey(kind, doc.id);
+    await this.#queue;
+    const keeper = this.#keeper;
+    if (this.#state.held.has(key)) {
+      this.change(kind, doc.id, () => doc, say);
+      await this.#queue;
+      if (past && keeper) await putAside(keeper, key, past);
+    } else if (past && keeper) {
+      const head = await bringPast(keeper, key, past);
+      const shown = past.states[head.at]!;
+      this.#hold({ ...head, doc: shown.doc, say: shown.say });
+      this.#tabs?.tell({ kind: 'changed', key });
+      // Written into the file by another hand since. (Nothing read from one file is one object with anything else in it.)
+      if (JSON.stringify(shown.doc) !== JSON.stringify(doc)) this.change(kind, doc.id, () => doc, say);
+    } else this.create(kind, doc, say);
+  }
 
   async keepVersion(key: DocKey, name: string): Promise<void> {
     const held = this.#state.held.get(key);
