@@ -8,6 +8,7 @@ import {
   findingMaker,
   len,
   levelWord,
+  notchName,
   plural,
   t,
   word,
@@ -97,7 +98,7 @@ export const CHECK_WORDS = {
       ? t`Seam “${called(v.seam)}”: ${side(v.long)} is ${len(Math.abs(v.off))} longer than ${side(v.short)}.`
       : t`Seam “${called(v.seam)}”: ${side(v.long)} is ${len(Math.abs(v.off))} longer than the intended ${v.join === 'eased' ? t`ease` : t`gathering`} allows, against ${side(v.short)}.`,
   'notch-differs': ({ seam, notch, off }: { seam: string; notch: string; off: number }) =>
-    t`Seam “${called(seam)}”: the notches “${called(notch)}” miss one another by ${len(Math.abs(off))}.`,
+    t`Seam “${called(seam)}”: the notches “${called(notchName(notch))}” miss one another by ${len(Math.abs(off))}.`,
   'seam-not-trued': (v: { seam: string; off: number; full: boolean; limit: number | null }) =>
     t`Seam “${called(v.seam)}” could not be trued: its sides still differ by ${len(Math.abs(v.off))}${v.full ? t` beyond the intended fullness` : t``}. ${
       v.limit === null

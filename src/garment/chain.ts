@@ -36,6 +36,9 @@ export function edgeAt<N extends Nesting>(garment: Pieces<N>, ref: EdgeRef): Fou
   return piece && index >= 0 ? { piece, edge: piece.edges[index]!, index } : undefined;
 }
 
+/** A notch as people read its id: `armhole front`. */
+export const notchName = (id: string): string => id.replaceAll('-', ' ');
+
 /** An edge as its pattern names it, for people: `Centre front, princess seam`. Ids where there is no such piece or edge. */
 export function edgeName(
   named: { readonly pieces: readonly NamedPiece[] },

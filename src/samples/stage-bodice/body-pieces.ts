@@ -73,8 +73,8 @@ export function frontCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPie
         path: seam,
         levels: levels(r),
         notches: [
-          { id: 'princess-front-low', count: 1, mm: toBust - BUST_NOTCH },
-          { id: 'princess-front-high', count: 1, mm: toBust + BUST_NOTCH },
+          { id: 'low-front-panel', count: 1, mm: toBust - BUST_NOTCH },
+          { id: 'high-front-panel', count: 1, mm: toBust + BUST_NOTCH },
         ],
       },
       {
@@ -167,8 +167,8 @@ export function frontSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece
         path: pathReverse(seam),
         levels: levels(r),
         notches: [
-          { id: 'princess-front-high', count: 1, mm: fromTop },
-          { id: 'princess-front-low', count: 1, mm: -(toBust - BUST_NOTCH) },
+          { id: 'high-front-panel', count: 1, mm: fromTop },
+          { id: 'low-front-panel', count: 1, mm: -(toBust - BUST_NOTCH) },
         ],
       },
     ],
@@ -216,7 +216,7 @@ export function backSide(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiece 
         allowance: 15,
         path: pathReverse(seam),
         levels: levels(r),
-        notches: [{ id: 'princess-back', count: 2, mm: 0.35 * pathLength(seam) }],
+        notches: [{ id: 'back-panel', count: 2, mm: 0.35 * pathLength(seam) }],
       },
     ],
     levels: levels(r),
@@ -245,7 +245,7 @@ export function backCentre(t: Trunk, r: BodiceRules, make: PanelMake): DrawnPiec
         allowance: 15,
         path: seam,
         levels: levels(r),
-        notches: [{ id: 'princess-back', count: 2, mm: -0.35 * pathLength(seam) }],
+        notches: [{ id: 'back-panel', count: 2, mm: -0.35 * pathLength(seam) }],
       },
       {
         id: 'armhole',

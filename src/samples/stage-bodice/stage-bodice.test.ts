@@ -187,12 +187,12 @@ describe('panel seams', () => {
         ]);
       };
       const [centre, side] = [along('front-centre'), along('front-side')];
-      expect(side['princess-front-low']! - centre['princess-front-low']!, label).toBeCloseTo(0, 1);
+      expect(side['low-front-panel']! - centre['low-front-panel']!, label).toBeCloseTo(0, 1);
       expect(
-        side['whole']! - side['princess-front-high']! - (centre['whole']! - centre['princess-front-high']!),
+        side['whole']! - side['high-front-panel']! - (centre['whole']! - centre['high-front-panel']!),
         label,
       ).toBeCloseTo(0, 1);
-      expect(centre['princess-front-high']! - centre['princess-front-low']!, label).toBeCloseTo(100, 1);
+      expect(centre['high-front-panel']! - centre['low-front-panel']!, label).toBeCloseTo(100, 1);
       between(side['whole']! - centre['whole']!, 3, 6, label);
     });
   });

@@ -1,9 +1,10 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { Garment, Seam } from '../../garment/index.ts';
+import { notchName, type Garment, type Seam } from '../../garment/index.ts';
 import { boxAround, movePoint, pathBox, type Box } from '../../geometry/index.ts';
 import { outlineD } from '../drawing/path-d.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { Amount, amountText } from '../parts/amount.tsx';
+import { meantWords } from './walk-words.ts';
 import { alongChain, legsLength, chainOf, motionMatrix, seatSeam, type Leg } from './seat.ts';
 
 const calm = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
@@ -186,9 +187,11 @@ export function NotchTable({ bench, seam }: { bench: ReadyBench; seam: string | 
   const { show, made } = bench;
   const walk = made.seams.find((w) => w.seam.id === seam) ?? made.seams[0];
   if (!walk) return null;
-  const [a, b] = [chainOf(made.garment, walk.seam.a), chainOf(made.garment, walk.seam.b)];
+  const [a, b] = [walk.seam.a, walk.seam.b].map((chain) => legsLength(chainOf(made.garment, chain)));
+  const meant = meantWords(walk, show);
   return (
     <table className="notch-table">
+      {meant && <caption className="small">{meant}</caption>}
       <thead>
         <tr>
           <th scope="col">From the start to</th>
@@ -199,19 +202,25 @@ export function NotchTable({ bench, seam }: { bench: ReadyBench; seam: string | 
             rolling side
           </th>
           <th scope="col" className="amount">
-            apart by
+            longer by
+          </th>
+          <th scope="col" className="amount">
+            off by
           </th>
         </tr>
       </thead>
       <tbody>
         {walk.notches.map((n) => (
           <tr key={n.id}>
-            <th scope="row">notch {n.id.replaceAll('-', ' ')}</th>
+            <th scope="row">{notchName(n.id)} notch</th>
             <td className="amount">
               <Amount mm={n.a} show={show} in={16} />
             </td>
             <td className="amount">
               <Amount mm={n.b} show={show} in={16} />
+            </td>
+            <td className="amount">
+              <Amount mm={n.a - n.b} show={show} signed in={16} />
             </td>
             <td className="amount">
               <Amount mm={n.difference} show={show} signed in={16} />
@@ -221,10 +230,13 @@ export function NotchTable({ bench, seam }: { bench: ReadyBench; seam: string | 
         <tr>
           <th scope="row">the end</th>
           <td className="amount">
-            <Amount mm={legsLength(a)} show={show} in={16} />
+            <Amount mm={a!} show={show} in={16} />
           </td>
           <td className="amount">
-            <Amount mm={legsLength(b)} show={show} in={16} />
+            <Amount mm={b!} show={show} in={16} />
+          </td>
+          <td className="amount">
+            <Amount mm={a! - b!} show={show} signed in={16} />
           </td>
           <td className="amount">
             <Amount mm={walk.difference} show={show} signed in={16} />
