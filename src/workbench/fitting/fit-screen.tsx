@@ -1,4 +1,5 @@
 import type { ReadyBench } from '../station/bench.ts';
+import { EmptyPlan } from './empty-plan.tsx';
 import { FitFigure } from './fit-figure.tsx';
 import { FitChoices } from './fit-choices.tsx';
 import { LengthRows } from './length-rows.tsx';
@@ -37,9 +38,7 @@ export default function FitScreen({ bench }: { bench: ReadyBench }) {
             </span>
           </div>
           <PlanTable bench={bench} />
-          {plan.levels.length === 0 && (
-            <p>No level of this garment can be compared with the measures taken so far.</p>
-          )}
+          {plan.levels.length === 0 && <EmptyPlan bench={bench} />}
         </section>
         {plan.lengths.length > 0 && <LengthRows bench={bench} />}
         <FitChoices bench={bench} />
