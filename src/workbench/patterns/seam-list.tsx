@@ -10,7 +10,9 @@ export function SeamList({ pattern, change }: { pattern: Pattern; change: Change
   return (
     <details>
       <summary>
-        <h3>{pattern.seams.length} seams</h3>
+        <h3>
+          {pattern.seams.length} {pattern.seams.length === 1 ? 'seam' : 'seams'}
+        </h3>
       </summary>
       <div className="wide-table" role="region" aria-label="List of seams" tabIndex={0}>
         <table>

@@ -14,6 +14,7 @@ import { LengthField } from '../parts/length-field.tsx';
 import { TWO_SIDED } from './measure-groups.ts';
 import { byDay, dayText } from './reading-history.ts';
 import { dropReading, putReading, putSide } from './readings.ts';
+import { typedWords } from './typed-words.ts';
 
 interface Props {
   readonly id: MeasureId;
@@ -67,7 +68,7 @@ export function MeasureRow({ id, body, lit, asked, doubted, change, onLight, onH
           const put = (value: number, typed: string) =>
             change(
               (b) => putReading(b, id, n, value, typed, today()),
-              `${name}: ${typed} ${measure.kind === 'angle' ? '°' : body.show}`,
+              `${name}: ${typedWords(typed, measure.kind === 'angle' ? '°' : body.show)}`,
               `${id}/${n}`,
             );
           return (

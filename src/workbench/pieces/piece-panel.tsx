@@ -108,7 +108,9 @@ export function SeamList({
   const { made, show } = bench;
   return (
     <section className="stack tight">
-      <h2>{made.seams.length} seams</h2>
+      <h2>
+        {made.seams.length} {made.seams.length === 1 ? 'seam' : 'seams'}
+      </h2>
       <ul className="seams">
         {made.seams.map((w) => (
           <li key={w.seam.id}>
