@@ -194,6 +194,7 @@ const OF_CODE: Readonly<Record<string, FindingValues>> = {
   underlap: { long: 12 },
   'balance-notch': { teeth: 2, half: 'back', met: true },
   'crown-notch': { met: true },
+  'words-along': { words: 'side seam' },
   'same-length': { long: 12 },
   'scaled-line': { long: 12 },
   'line-measures': { long: 12 },

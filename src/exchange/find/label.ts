@@ -22,7 +22,17 @@ export interface PieceLabel {
 /** Words that stand on pieces without being their names, beside what the tables of words know. */
 const NOT_A_NAME =
   /\b(page|tile|mm\b|cm\b|inch|square|test|scale|place|notch|dart\b|copyright|row\b|column|here\b|x\s*\d)|©/i;
-const NO_NAMES = ['cut', 'onFold', 'grain', 'adjust', 'allowance', 'bustPoint'] as const;
+const NO_NAMES = [
+  'cut',
+  'onFold',
+  'grain',
+  'adjust',
+  'allowance',
+  'bustPoint',
+  'sideSeam',
+  'inseam',
+  'shoulderSeam',
+] as const;
 
 const isName = (text: string): boolean =>
   /\p{L}{3,}/u.test(text) &&

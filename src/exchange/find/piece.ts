@@ -21,6 +21,7 @@ import type { AlignedCorner } from './align.ts';
 import { findCrosses } from './cross.ts';
 import { openDarts } from './inner-dart.ts';
 import { readLabel } from './label.ts';
+import { withWordsAlong } from './words-along.ts';
 import { findGrain, findLines, findNotches, toCorners } from './mark.ts';
 import type { NotchSigns } from './mark.ts';
 import type { LooseRun, Outline } from './outline.ts';
@@ -134,7 +135,11 @@ export function findPiece(
       cut: label.cut,
       ...(label.side ? { side: label.side } : {}),
       edges: nameEdges(
-        edges.map((edge) => ({ ...edge, kind: kinds.get(edge.id) ?? edge.kind })),
+        withWordsAlong(
+          edges.map((edge) => ({ ...edge, kind: kinds.get(edge.id) ?? edge.kind })),
+          texts,
+          label.name,
+        ),
         box,
       ),
       lines: toCorners(

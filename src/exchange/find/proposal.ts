@@ -59,6 +59,8 @@ export interface ProposedEdge {
   readonly notches: readonly ProposedNotch[];
   /** Largest distance of the fit from the drawn line, mm. */
   readonly off: number;
+  /** Words that are written along it and name an edge, and what they may mean. */
+  readonly along?: { readonly words: string; readonly roles: readonly EdgeRole[] };
   /** How far inside it its stitching line is drawn, mm; absent where only one line is. */
   readonly inside?: number;
   readonly evidence: Evidence;

@@ -153,6 +153,7 @@ export const EVIDENCE_WORDS = {
     t`${teeth === 3 ? t`three teeth` : teeth === 2 ? t`two teeth` : t`one tooth`} on the ${half === 'front' ? t`front` : t`back`} of an armhole${met ? t`, and a notch that meets it on the edge it is sewn to` : null}`,
   'crown-notch': ({ met }: { met: boolean }) =>
     t`at the top of the cap${met ? t`, where the shoulder seam meets it` : null}`,
+  'words-along': ({ words }: { words: string }) => t`${quoted(words)} is written along it`,
   'sewn-to': ({ pieces, fit }: { pieces: readonly string[]; fit: Phrase }) =>
     t`sewn to ${calledAll(pieces, 'and')}: ${fit}`,
   'sewn-to-nothing': () => t`nothing is found to be sewn to it`,

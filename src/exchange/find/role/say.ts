@@ -19,9 +19,11 @@ export function sayEdge(
   pieces: readonly ProposedPiece[],
 ): Evidence {
   const run = runs[at]!;
+  const words = run.edges.find(({ along }) => along?.roles.includes(slots[at]!.role))?.along?.words;
   const between = [neighbour(slots, at, -1), neighbour(slots, at, 1)].filter((role) => role !== null);
   return reasons([
     SAY['edge-form']({ form: form(run, slots[at]!), between }),
+    words === undefined ? null : SAY['words-along']({ words }),
     run.notches.length > 0
       ? SAY['notch-teeth']({ teeth: Math.max(...run.notches.map((notch) => notch.count)) })
       : null,

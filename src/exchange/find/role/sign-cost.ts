@@ -42,7 +42,20 @@ export function signCost(piece: RunPiece, guess: Guess): number {
       );
     else if (slot.role === 'cap') cost += capCost(run.notches, run.turns);
   });
-  return Math.max(-MOST, Math.min(MOST, cost)) + ownRiseCost({ piece, guess });
+  return Math.max(-MOST, Math.min(MOST, cost)) + ownRiseCost({ piece, guess }) + alongCost(piece, guess);
+}
+
+/** Words along an edge that name it, and another than the guess. */
+const NAMED_SO = -1.5;
+const NAMED_OTHERWISE = 2;
+
+function alongCost({ runs }: RunPiece, { slots }: Guess): number {
+  return runs.reduce((sum, { edges }, i) => {
+    const named = edges.flatMap(({ along }) => (along ? [along.roles] : []));
+    const role = slots[i]?.role;
+    if (named.length === 0 || role === undefined) return sum;
+    return sum + (named.some((roles) => roles.includes(role)) ? NAMED_SO : NAMED_OTHERWISE);
+  }, 0);
 }
 
 /** Notches of a band are on the edge that is sewn; a shaped one is longer there, below the waist. */
