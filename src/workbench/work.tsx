@@ -1,14 +1,16 @@
 import { Suspense, useEffect, useRef, type ReactNode } from 'react';
 import { Boundary } from './parts/boundary.tsx';
 import { Notices } from './parts/notices.tsx';
-import type { Route } from './station/route.ts';
+import { placeOf, type Route } from './station/route.ts';
+import { store } from './store/use-store.ts';
 
 /** The part of the page that changes: takes the focus when one walks along the tape, so that a screen reader follows. */
 export function Work({ route, children }: { route: Route; children: ReactNode }) {
-  const place = `${route.at}/${'id' in route ? route.id : ''}`;
+  const place = placeOf(route);
   const ref = useRef<HTMLElement>(null);
   const first = useRef(true);
   useEffect(() => {
+    store.arrive(place);
     if (!first.current) {
       ref.current?.focus({ preventScroll: true });
       scrollTo({ top: 0 });

@@ -281,6 +281,8 @@ describe('a person’s data is theirs', () => {
     expect(await focused()).toBe('Cancel');
     await page.getByRole('button', { name: 'Erase', exact: true }).click();
     await page.getByText('Everything about Odile Fenn is erased.').waitFor();
+    await page.getByRole('button', { name: 'Got it' }).waitFor();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('work');
     const left = await page.evaluate(
       () =>
         new Promise<string>((done) => {
@@ -301,6 +303,7 @@ describe('a person’s data is theirs', () => {
       buffer: bytes,
     });
     await page.getByRole('heading', { level: 1, name: 'Odile Fenn' }).waitFor();
+    expect(await page.getByText('is erased').count()).toBe(0);
     expect(await page.getByLabel(bust, { exact: true }).inputValue()).toBe('40 1/2');
     await page.goto(`${url}#/`);
     await page.getByRole('link', { name: 'Stage bodice for Odile Fenn' }).click();

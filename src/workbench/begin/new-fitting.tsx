@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { bodyValue, firstMeasures, measureName, type Fitting } from '../../garment/index.ts';
 import { lastPerson } from '../station/last-person.ts';
 import { go, hrefTo } from '../station/route.ts';
+import { sayHere } from '../station/say-here.ts';
 import { store, useList } from '../store/use-store.ts';
 import { SAMPLE_CARDS } from './sample-cards.ts';
 import { bench } from '../worker/bench.ts';
@@ -56,7 +57,7 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
           onSubmit={(event) => {
             event.preventDefault();
             begin().catch((error: unknown) =>
-              store.say(`The fitting could not be begun. ${tellTrouble(error, pageTell())}`, 'trouble'),
+              sayHere(`The fitting could not be begun. ${tellTrouble(error, pageTell())}`, 'trouble'),
             );
           }}
         >

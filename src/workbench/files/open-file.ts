@@ -5,6 +5,7 @@ import { leaveFile } from '../station/waiting-file.ts';
 import { pageTell } from '../station/page-tell.ts';
 import { hrefTo } from '../station/route.ts';
 import { docKey } from '../store/kinds.ts';
+import { sayHere } from '../station/say-here.ts';
 import { store } from '../store/use-store.ts';
 
 /**
@@ -17,7 +18,7 @@ export async function openFile(file: File): Promise<string | null> {
     return await keep(openBytes(bytes, file.name, { id: crypto.randomUUID() }), file);
   } catch (error) {
     const why = tellTrouble(error, pageTell());
-    store.say(`“${file.name}” was not opened, and nothing was changed. ${why}`, 'trouble');
+    sayHere(`“${file.name}” was not opened, and nothing was changed. ${why}`, 'trouble');
     return null;
   }
 }
@@ -35,8 +36,10 @@ async function keep(opened: Opened, file: File): Promise<string> {
     case 'measures': {
       const { body, findings } = opened;
       store.create('person', body, `Read the measures from ${file.name}`);
-      for (const finding of findings) store.say(sayFinding(DESK_WORDS, finding, tellIn(body.show)));
-      return hrefTo('people', body.id);
+      const href = hrefTo('people', body.id);
+      for (const finding of findings)
+        sayHere(sayFinding(DESK_WORDS, finding, tellIn(body.show)), 'note', href);
+      return href;
     }
     case 'person':
       return keepPerson(opened.person);

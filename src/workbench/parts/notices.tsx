@@ -1,6 +1,6 @@
 import { store, useStoreState } from '../store/use-store.ts';
 
-/** What the page has to say about the person's work: storage, tabs, files. Stays until read. */
+/** What the page has to say about the person's work: storage, tabs, files. What is said of a place leaves with it; the rest stays until read. */
 export function Notices() {
   const { notices, shared, disk } = useStoreState();
   return (
@@ -21,7 +21,7 @@ export function Notices() {
           <Tabs />
           <p>{notice.say}</p>
           <button className="act quiet" type="button" onClick={() => store.unsay(notice.id)}>
-            Read
+            Got it
           </button>
         </div>
       ))}

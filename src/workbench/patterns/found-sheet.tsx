@@ -13,6 +13,7 @@ import type { Caller } from '../call/index.ts';
 import { go, hrefTo } from '../station/route.ts';
 import { pageTell } from '../station/page-tell.ts';
 import { usualUnit } from '../station/usual-unit.ts';
+import { sayHere } from '../station/say-here.ts';
 import { store } from '../store/use-store.ts';
 import { AskAnswers } from './ask-answers.tsx';
 import { FoundCard } from './found-card.tsx';
@@ -115,7 +116,7 @@ export function FoundSheet({ found, reader, scaleBy, onScale, about, onAbout }: 
         go(hrefTo('patterns', fresh.id));
       })
       .catch((error: unknown) =>
-        store.say(`It could not be made into a pattern. ${tellTrouble(error, tellIn(show))}`, 'trouble'),
+        sayHere(`It could not be made into a pattern. ${tellTrouble(error, tellIn(show))}`, 'trouble'),
       )
       .finally(() => setBusy(false));
   }

@@ -6,6 +6,7 @@ import { saveFile } from '../parts/save-file.ts';
 import { go } from '../station/route.ts';
 import { NewFitting } from '../begin/new-fitting.tsx';
 import { docKey, type Held } from '../store/kinds.ts';
+import { sayHere } from '../station/say-here.ts';
 import { store } from '../store/use-store.ts';
 import { usualUnit } from '../station/usual-unit.ts';
 import { ChartTable } from './chart-table.tsx';
@@ -81,8 +82,10 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
           className="act quiet"
           onClick={() => {
             void store.erase([docKey('pattern', pattern.id)]);
-            store.say(
+            sayHere(
               `“${pattern.name}” is taken out of the cupboard. Fittings made with it keep their own copy.`,
+              'note',
+              '#/patterns',
             );
             go('#/patterns');
           }}

@@ -8,7 +8,8 @@ import { go, hrefTo } from '../station/route.ts';
 import { SAMPLE_CARDS } from '../begin/sample-cards.ts';
 import { SampleSketch } from '../begin/sample-sketch.tsx';
 import { keepSample } from '../begin/wardrobe.ts';
-import { store, useDoc, useList } from '../store/use-store.ts';
+import { sayHere } from '../station/say-here.ts';
+import { useDoc, useList } from '../store/use-store.ts';
 import { BringIn } from './bring-in.tsx';
 import { FromFile } from './from-file.tsx';
 import { PasteTable } from './paste-table.tsx';
@@ -100,7 +101,7 @@ function Samples({ have }: { have: readonly string[] }) {
                 keepSample(s.id)
                   .then((id) => go(hrefTo('patterns', id)))
                   .catch((error: unknown) =>
-                    store.say(`It could not be drafted. ${tellTrouble(error, pageTell())}`, 'trouble'),
+                    sayHere(`It could not be drafted. ${tellTrouble(error, pageTell())}`, 'trouble'),
                   )
                   .finally(() => setBusy(''));
               }}

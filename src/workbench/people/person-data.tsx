@@ -3,6 +3,7 @@ import type { Body } from '../../garment/index.ts';
 import { go } from '../station/route.ts';
 import { savePerson } from './save-person.ts';
 import { docKey } from '../store/kinds.ts';
+import { sayHere } from '../station/say-here.ts';
 import { store, useList } from '../store/use-store.ts';
 
 /** What is kept of a person, to take along or to erase for good. */
@@ -54,10 +55,10 @@ export function PersonData({ body }: { body: Body }) {
               type="submit"
               className="act main"
               onClick={() => {
-                void store
-                  .erase([docKey('person', body.id), ...fittings.map((f) => f.key)])
-                  .then(() => store.say(`Everything about ${body.name} is erased.`));
-                go('#/people');
+                void store.erase([docKey('person', body.id), ...fittings.map((f) => f.key)]).then(() => {
+                  sayHere(`Everything about ${body.name} is erased.`, 'note', '#/people');
+                  go('#/people');
+                });
               }}
             >
               Erase

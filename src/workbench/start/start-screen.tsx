@@ -5,7 +5,8 @@ import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { openFile } from '../files/open-file.ts';
 import { go, hrefTo } from '../station/route.ts';
-import { store, useList } from '../store/use-store.ts';
+import { sayHere } from '../station/say-here.ts';
+import { useList } from '../store/use-store.ts';
 import { NewFitting } from '../begin/new-fitting.tsx';
 import { Unread } from './unread.tsx';
 import { layOutWardrobe } from '../begin/wardrobe.ts';
@@ -63,7 +64,7 @@ function layOut(setBusy: (busy: boolean) => void): void {
   layOutWardrobe()
     .then((id) => go(hrefTo('fit', id)))
     .catch((error: unknown) =>
-      store.say(`The wardrobe could not be laid out. ${tellTrouble(error, pageTell())}`, 'trouble'),
+      sayHere(`The wardrobe could not be laid out. ${tellTrouble(error, pageTell())}`, 'trouble'),
     )
     .finally(() => setBusy(false));
 }

@@ -39,6 +39,14 @@ function parseRoute(hash: string): Route {
   return first === 'worked' ? { at: 'start', worked: true } : { at: 'start' };
 }
 
+/** One word for the place an address leads to, whatever it asks to be shown there. */
+export function placeOf(route: Route): string {
+  return `${route.at}/${'id' in route ? route.id : ''}`;
+}
+
+/** The place that an address of ours leads to; where the page is now, when none is given. */
+export const placeAt = (href: string = location.hash): string => placeOf(parseRoute(href));
+
 /** The address of a place in the page. */
 export function hrefTo(station: Station, id?: string, ask?: Record<string, string>): string {
   const query = ask ? `?${new URLSearchParams(ask).toString()}` : '';

@@ -170,6 +170,30 @@ describe('versions', () => {
   });
 });
 
+describe('what is said', () => {
+  it('of a place leaves with it, also before it is come to; of this browser it stays until it is read', async () => {
+    const store = await opened(memoryShelf());
+    const said = () => store.state().notices.map((n) => n.say);
+    store.arrive('people/ann');
+    store.say('The storage is full.', 'trouble');
+    store.say('Something of Ann.', 'note', 'people/ann');
+    store.say('Ann is gone.', 'note', 'people/');
+    store.arrive('people/');
+    expect(said()).toEqual(['The storage is full.', 'Ann is gone.']);
+    store.arrive('people/ann');
+    expect(said()).toEqual(['The storage is full.']);
+    store.unsay(store.state().notices[0]!.id);
+    expect(said()).toEqual([]);
+  });
+
+  it('twice is said once, of the place where it was said last', async () => {
+    const store = await opened(memoryShelf());
+    for (const place of ['fit/f', 'fit/g']) store.say('It was not attached.', 'trouble', place);
+    store.arrive('fit/g');
+    expect(store.state().notices).toHaveLength(1);
+  });
+});
+
 describe('erasing', () => {
   it('leaves nothing on the shelf and nothing noted', async () => {
     const shelf = memoryShelf();

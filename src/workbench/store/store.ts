@@ -19,10 +19,12 @@ import { readKept } from './read-kept.ts';
 import { withPattern, withoutPattern } from './shared-pattern.ts';
 import { Tabs, type Channel } from './tabs.ts';
 
-/** Something the page must say until the person has read it. */
+/** Something the page must say until the person has read it, or has left the place it is about. */
 export interface Notice {
   readonly id: string;
   readonly say: string;
+  /** The place it is about; absent where it is about this browser or this tab. */
+  readonly of?: string;
   readonly kind: 'note' | 'trouble';
 }
 
@@ -156,9 +158,18 @@ export class Store {
     if (shared !== this.#state.shared) this.#set({ shared });
   }
 
-  say(say: string, kind: Notice['kind'] = 'note'): void {
-    if (this.#state.notices.some((n) => n.say === say)) return;
-    this.#set({ notices: [...this.#state.notices, { id: crypto.randomUUID(), say, kind }] });
+  /** `of`: the place it is about, where it is about one. */
+  say(say: string, kind: Notice['kind'] = 'note', of?: string): void {
+    const others = this.#state.notices.filter((n) => n.say !== say);
+    this.#set({
+      notices: [...others, { id: crypto.randomUUID(), say, kind, ...(of === undefined ? {} : { of }) }],
+    });
+  }
+
+  /** The page shows a place: what was said of others is left behind. */
+  arrive(place: string): void {
+    const stay = this.#state.notices.filter((n) => n.of === undefined || n.of === place);
+    if (stay.length < this.#state.notices.length) this.#set({ notices: stay });
   }
 
   unsay(id: string): void {

@@ -1,7 +1,8 @@
 import { pageError, tellTrouble } from '../words/fault.ts';
 import { pageTell } from '../station/page-tell.ts';
 import type { DocKey } from '../store/kinds.ts';
-import { shelf, store } from '../store/use-store.ts';
+import { sayHere } from '../station/say-here.ts';
+import { shelf } from '../store/use-store.ts';
 
 /** Longest side a photograph is kept at, px: enough to see a fold, small enough for many. */
 const LONGEST = 1600;
@@ -21,7 +22,7 @@ export async function keepPhoto(key: DocKey, file: File): Promise<string | null>
     await (await shelf).putPhoto({ id, key, bytes });
     return id;
   } catch (error) {
-    store.say(`“${file.name}” was not attached. ${tellTrouble(error, pageTell())}`, 'trouble');
+    sayHere(`“${file.name}” was not attached. ${tellTrouble(error, pageTell())}`, 'trouble');
     return null;
   }
 }
