@@ -1,23 +1,35 @@
-import { applyStep } from '../alter/index.ts';
-import { FINISHED_MM } from '../geometry/index.ts';
-import { fromShoulder, len, t, type Finding, type LengthPlan, type MeasureId } from '../garment/index.ts';
+import { alterationOf, applyStep } from '../alter/index.ts';
+import {
+  garmentKind,
+  len,
+  REPEAT_WITHIN,
+  t,
+  type Finding,
+  type LengthPlan,
+  type MeasureId,
+  type Phrase,
+} from '../garment/index.ts';
 import type { Case } from './case.ts';
 import { givenToMiddle, longerBy, statedBy } from './given.ts';
 import { LENGTHS, WAIST, type ByLength } from './length-alteration.ts';
-import { offer, type AlterStep } from './offer.ts';
-import { pipelineFinding } from './words-table.ts';
+import { offer, type AlterStep, type Params } from './offer.ts';
+import { ACROSS, pipelineFinding } from './words-table.ts';
 
 /** A length is offered to the tenth of a millimetre: what is given and what is asked for then add up. */
 const tenth = (mm: number): number => Math.round(mm * 10) / 10;
 
-const settles = (how: ByLength | undefined, { fitting }: Case): how is ByLength =>
-  how !== undefined &&
-  fromShoulder(fitting.pattern.garment) === (how.entry !== 'crotch-depth') &&
-  fitting.pattern.levels.some((l) => l.level === how.needs && l.pieces.length > 0);
+function settles(how: ByLength, { fitting: { pattern } }: Case): boolean {
+  const { legs, from } = garmentKind(pattern.garment);
+  const on = legs ? 'legs' : from;
+  return (
+    (how.on === on || (how.on === 'waist' && !legs)) &&
+    pattern.levels.some((l) => l.level === how.needs && l.pieces.length > 0)
+  );
+}
 
 /** What one alteration should still give, by its amounts, and the lengths that ask for it. */
 interface Wanted {
-  readonly asking: { readonly length: LengthPlan; readonly left: number }[];
+  readonly asking: { readonly length: LengthPlan; readonly how: ByLength; readonly left: number }[];
   readonly params: Record<string, number>;
 }
 
@@ -40,26 +52,38 @@ const lessBy = (left: number, coming: number): number =>
   left > 0 ? Math.max(0, left - Math.max(0, coming)) : Math.min(0, left - Math.min(0, coming));
 
 /** Lengths of one alteration together: back and front of the waist are one step. */
-function wantedLengths(it: Case, coming: number): ReadonlyMap<string, Wanted> {
+function wantedLengths(it: Case, toFront: number): ReadonlyMap<string, Wanted> {
   const wanted = new Map<string, Wanted>();
-  for (const length of it.plan.lengths) {
-    const how = LENGTHS[length.measure as MeasureId];
-    if (!settles(how, it)) continue;
+  for (const [measure, how] of Object.entries(LENGTHS)) {
+    const length = it.plan.lengths.find((l) => l.measure === measure);
+    if (!length || !settles(how, it)) continue;
     const of = wanted.get(how.entry) ?? { asking: [], params: {} };
-    let left = 0;
+    const { entry, param: by, times } = how.beside ?? { entry: '', param: '', times: 0 };
+    const beside = (mm: number): number => (times * mm) / how.parts;
+    let sum = 0;
     for (const param of how.params) {
-      const each =
-        how.entry === WAIST.entry
-          ? length.residual - givenToMiddle(it.steps, param as 'front' | 'back')
-          : length.residual / how.parts - statedBy(it.steps, how.entry, param);
-      const still = tenth(param === 'front' ? lessBy(each, coming) : each);
-      left += still;
+      const waist = how.entry === WAIST.entry;
+      const each = waist
+        ? length.residual - givenToMiddle(it.steps, param as 'front' | 'back')
+        : length.residual / how.parts -
+          beside(statedBy(it.steps, entry, by)) -
+          statedBy(it.steps, how.entry, param);
+      const coming = beside(wanted.get(entry)?.params[by] ?? 0) + (waist && param === 'front' ? toFront : 0);
+      const still = tenth(lessBy(each, coming));
+      sum += still;
       of.params[param] ??= still;
     }
-    of.asking.push({ length, left });
+    of.asking.push({ length, how, left: (sum * how.parts) / how.params.length });
     wanted.set(how.entry, of);
   }
   return wanted;
+}
+
+/** All amounts of an alteration: what is not asked for is nothing, and not what is usual. */
+function inFull(it: Case, entry: string, params: Record<string, number>): Params {
+  if (entry === WAIST.entry) return bothHalves(it, params);
+  const others = (alterationOf(entry)?.params ?? []).filter((p) => p.kind === 'length' && !p.blank);
+  return { ...Object.fromEntries(others.map((p) => [p.id, 0])), ...params };
 }
 
 /** The half nobody measured goes with the other, less what this very alteration gave it. */
@@ -78,8 +102,9 @@ const notable = (mm: number): number | null => (Math.abs(mm) < 0.5 ? null : mm);
 export function lengthFindings(it: Case, findings: readonly Finding[]): Finding[] {
   const coming = offeredToFront(findings, it.garment);
   return [...wantedLengths(it, coming)].flatMap(([entry, { asking, params }]) =>
-    asking.flatMap(({ length, left }) => {
-      if (Math.abs(left) <= FINISHED_MM) return [];
+    asking.flatMap(({ length, how, left }) => {
+      // Less than this it differs by itself when it is taken twice.
+      if (Math.abs(left) <= REPEAT_WITHIN.length) return [];
       const measure = length.measure as MeasureId;
       const note = pipelineFinding(
         'length-differs',
@@ -88,9 +113,14 @@ export function lengthFindings(it: Case, findings: readonly Finding[]): Finding[
         { measure, amount: left, why: length.why.sentence, others: notable(length.residual - left) },
         { amount: left },
       );
-      const ways = [{ entry, params: entry === WAIST.entry ? bothHalves(it, params) : params }];
-      const words = t`${left > 0 ? t`Lengthen` : t`Shorten`} by ${len(Math.abs(left))}`;
-      return [offer(note, ways, words, it.garment)];
+      const ways = [{ entry, params: inFull(it, entry, params) }];
+      return [offer(note, ways, byWords(measure, left), it.garment, how.within)];
     }),
   );
+}
+
+/** `Lengthen by 2 cm`; of what is measured across, `Widen`. */
+function byWords(measure: MeasureId, mm: number): Phrase {
+  const across = ACROSS.has(measure);
+  return t`${mm > 0 ? (across ? t`Widen` : t`Lengthen`) : across ? t`Narrow` : t`Shorten`} by ${len(Math.abs(mm))}`;
 }

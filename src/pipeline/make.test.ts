@@ -213,6 +213,56 @@ describe('what is offered', () => {
     expect(told[1]!.remedy!.steps).toEqual(told[0]!.remedy!.steps);
   });
 
+  it.each<[MeasureId, number, string, Record<string, number>]>([
+    ['bust-height', 10, 'bust-point', { up: -10, out: 0 }],
+    ['bust-spread', 12, 'bust-point', { up: 0, out: 6 }],
+    ['across-back', 12, 'back-width', { amount: 6 }],
+    ['across-front', -12, 'chest-width', { amount: -6 }],
+    ['shoulder-length', 8, 'shoulder-length', { amount: 8 }],
+    ['scye-depth', 10, 'chest-length', { amount: 10 }],
+    ['hip-depth', 15, 'length-below-waist', { amount: 15 }],
+  ])('%s off by %d mm: %s', (measure, by, entry, params) => {
+    const pattern = measure === 'hip-depth' ? sample('a-line-skirt') : bodice;
+    const made = make(fittingOf(middle({ [measure]: by }, pattern), [TRUE], pattern));
+    const told = made.findings.filter((f) => f.code === 'length-differs');
+    expect(told.map((f) => f.where.measure)).toEqual([measure]);
+    const [step] = told[0]!.remedy!.steps;
+    expect(step).toMatchObject({ entry });
+    for (const [id, mm] of Object.entries(params))
+      expect((step as { params: Record<string, number> }).params[id]).toBeWithinMm(mm, 0.11);
+    const taken = make(
+      fittingOf(middle({ [measure]: by }, pattern), [TRUE, ...told[0]!.remedy!.steps], pattern),
+    );
+    expect(taken.findings.filter((f) => f.where.measure === measure && f.remedy)).toEqual([]);
+  });
+
+  it('of trousers: crotch length by both points, inside leg by its length', () => {
+    const pattern = sample('work-trousers');
+    const legs = {
+      ...pattern,
+      chart: {
+        ...pattern.chart,
+        body: {
+          ...pattern.chart.body,
+          'crotch-length': pattern.chart.sizes.map(() => 700),
+          'inside-leg-length': pattern.chart.sizes.map(() => 760),
+        },
+        finishedLengths: {},
+      },
+    };
+    const longer = middle({ 'crotch-length': 16, 'inside-leg-length': 30 }, legs);
+    const told = make(fittingOf(longer, [TRUE], legs)).findings.filter((f) => f.code === 'length-differs');
+    expect(told.map((f) => f.remedy!.steps[0])).toMatchObject([
+      { entry: 'crotch-length', params: { front: 8, back: 8 } },
+      { entry: 'inseam', params: { amount: 30 } },
+    ]);
+  });
+
+  it('less than a tape repeats is not offered', () => {
+    const { findings } = make(fittingOf(middle({ 'back-waist-length': 5 }), [TRUE]));
+    expect(findings.filter((f) => f.code === 'length-differs')).toEqual([]);
+  });
+
   it('half of it given: the other half', () => {
     const long = middle({ 'back-waist-length': 20, 'front-waist-length': 20 });
     const given = make(fittingOf(long, [LONGER, TRUE]));

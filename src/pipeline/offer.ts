@@ -64,10 +64,16 @@ function triedOn(garment: Garment, steps: readonly AlterStep[]): readonly Findin
 const alterationWord = (entry: string): Phrase => alterationOf(entry)?.name ?? t`${called(entry)}`;
 
 /**
- * A finding with a remedy: the first of the ways that this garment takes without going beyond a limit, else the first it takes at all.
+ * A finding with a remedy: the first of the ways that this garment takes without going beyond a limit, else the first it takes at all (`within`: none).
  * Truing follows, since the ends of seams move. The finding as it was where there is no way.
  */
-export function offer(finding: Finding, ways: readonly Way[], words: Phrase, garment: Garment): Finding {
+export function offer(
+  finding: Finding,
+  ways: readonly Way[],
+  words: Phrase,
+  garment: Garment,
+  within = false,
+): Finding {
   let second: readonly AlterStep[] | undefined;
   for (const way of ways) {
     if (goesOf(way) > MOST_GOES) continue;
@@ -75,7 +81,7 @@ export function offer(finding: Finding, ways: readonly Way[], words: Phrase, gar
     const said = triedOn(garment, steps);
     if (said === undefined) continue;
     if (!said.some((f) => f.code === 'beyond-limit')) return withSteps(finding, steps, words);
-    second ??= steps;
+    if (!within) second ??= steps;
   }
   return second ? withSteps(finding, second, words) : finding;
 }
