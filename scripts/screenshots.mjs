@@ -120,7 +120,7 @@ for (const { name, width, height, colorScheme } of VIEWS) {
   await page.goto(url);
   await page.getByRole('heading', { level: 1 }).waitFor();
   await shot('start-empty');
-  await page.getByRole('button', { name: /theatre’s wardrobe/ }).click();
+  await page.getByRole('button', { name: 'Open the worked example' }).click();
   await page.locator('.level-row').first().waitFor({ timeout: 60_000 });
   for (const screen of SCREENS) {
     await page.goto(`${url}#/fitting/${FITTING}/${screen}`);

@@ -1,5 +1,6 @@
 import { Suspense, useEffect, useRef, type ReactNode } from 'react';
 import { Boundary } from './parts/boundary.tsx';
+import { ExampleBand } from './begin/example-band.tsx';
 import { Notices } from './parts/notices.tsx';
 import { placeOf, type Route } from './station/route.ts';
 import { store } from './store/use-store.ts';
@@ -20,6 +21,7 @@ export function Work({ route, children }: { route: Route; children: ReactNode })
   return (
     <main id="work" ref={ref} tabIndex={-1} className="work">
       <Notices />
+      <ExampleBand route={route} />
       <Boundary key={place}>
         <Suspense fallback={<p role="status">Laying it out …</p>}>{children}</Suspense>
       </Boundary>

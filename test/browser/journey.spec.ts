@@ -197,7 +197,7 @@ describe('from a tape measure to paper', () => {
   });
 });
 
-describe('the theatre’s wardrobe', () => {
+describe('the worked example', () => {
   it('is what `npm start` shows while nothing is kept, and not once something is', async () => {
     const opened = await openPage();
     try {
@@ -214,11 +214,39 @@ describe('the theatre’s wardrobe', () => {
     }
   });
 
+  it('says that it is one, is taken away in one act and put back with what was done to it', async () => {
+    const opened = await openPage();
+    try {
+      const { page, url } = opened;
+      await page.goto(`${url}#/worked`);
+      await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor({ timeout: 60_000 });
+      const address = page.url();
+      await walkTo(page, 'Record');
+      await page.getByLabel('Name of the version').fill('as it came');
+      await page.getByRole('button', { name: 'Keep as it stands' }).click();
+      await page.getByRole('button', { name: /^Go back to it/ }).waitFor();
+      const band = page.getByRole('region', { name: 'An example' });
+      await band.getByRole('link', { name: 'Begin your own' }).waitFor();
+      await band.getByRole('button', { name: 'Take the example away' }).click();
+      await page.getByText('No fitting yet').waitFor();
+      expect(await band.count()).toBe(0);
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe('work');
+      await page.getByRole('button', { name: 'Put it back' }).click();
+      await expect.poll(() => page.getByText(/^Example · /).count()).toBe(6);
+      await page.goto(address);
+      await walkTo(page, 'Record');
+      await page.getByRole('button', { name: /^Go back to it.*as it came/ }).waitFor();
+      expect(opened.complaints).toEqual([]);
+    } finally {
+      await opened.close();
+    }
+  });
+
   it('opens in one click with a worked example and the whole cast', async () => {
     const opened = await openPage();
     try {
       const { page } = opened;
-      await page.getByRole('button', { name: /theatre’s wardrobe/ }).click();
+      await page.getByRole('button', { name: 'Open the worked example' }).click();
       await page.getByRole('heading', { name: 'The plan, level by level' }).waitFor({ timeout: 60_000 });
       await walkTo(page, 'People');
       await expect.poll(() => page.locator('.card.person').count()).toBe(6);

@@ -26,7 +26,7 @@ it('loads less than 250 kB of script (gzip) up to and with the plan, before the 
   await page.getByRole('heading', { level: 1 }).waitFor();
   await page.waitForLoadState('networkidle');
   const first = (await Promise.all(sizes.values())).reduce((a, b) => a + b, 0) / 1000;
-  await page.getByRole('button', { name: /theatre’s wardrobe/ }).click();
+  await page.getByRole('button', { name: 'Open the worked example' }).click();
   await page.locator('.level-row').nth(1).waitFor({ timeout: 60_000 });
   const plan = (await Promise.all(sizes.values())).reduce((a, b) => a + b, 0) / 1000;
   expect(first).toBeGreaterThan(20);
@@ -43,7 +43,7 @@ it('works without a network after the first load, from an empty page to the plan
   await page.getByRole('heading', { level: 1 }).waitFor();
   await opened.pullPlug();
   await page.reload();
-  await page.getByRole('button', { name: /theatre’s wardrobe/ }).click();
+  await page.getByRole('button', { name: 'Open the worked example' }).click();
   await page.locator('.level-row').nth(1).waitFor({ timeout: 60_000 });
   await page.getByRole('navigation', { name: 'The job' }).getByRole('link', { name: 'Pieces' }).click();
   await page.locator('.piece').first().waitFor({ timeout: 60_000 });

@@ -84,7 +84,7 @@ export function NewFitting({ pattern: given, person: givenPerson }: { pattern?: 
                 ))}
                 {SAMPLE_CARDS.filter((s) => !patterns.some((p) => p.id === s.id)).map((s) => (
                   <option key={s.id} value={s.id}>
-                    {s.name} (the theatre’s)
+                    {s.name} (sample)
                   </option>
                 ))}
               </select>

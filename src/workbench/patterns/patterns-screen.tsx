@@ -41,8 +41,8 @@ function Cupboard({ missing }: { missing: boolean }) {
       {patterns.length === 0 && (
         <Empty title="No pattern in the cupboard yet">
           <p>
-            Take one of the theatre’s own patterns below, bring in a file you bought (PDF, SVG or DXF with all
-            sizes nested), or type the table from the envelope: a table alone is enough for a plan.
+            Take one of the sample patterns below, bring in a file you bought (PDF, SVG or DXF with all sizes
+            nested), or type the table from the envelope: a table alone is enough for a plan.
           </p>
         </Empty>
       )}
@@ -85,7 +85,7 @@ function Samples({ have }: { have: readonly string[] }) {
   if (left.length === 0) return null;
   return (
     <section className="stack" aria-labelledby="samples-head">
-      <h2 id="samples-head">The theatre’s own patterns</h2>
+      <h2 id="samples-head">Sample patterns</h2>
       <ul className="cards">
         {left.map((s) => (
           <li key={s.id} className="sheet card plain">

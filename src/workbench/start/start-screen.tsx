@@ -8,6 +8,7 @@ import { go, hrefTo } from '../station/route.ts';
 import { sayHere } from '../station/say-here.ts';
 import { useList } from '../store/use-store.ts';
 import { NewFitting } from '../begin/new-fitting.tsx';
+import { EXAMPLE_FITTINGS } from '../begin/example-ids.ts';
 import { Unread } from './unread.tsx';
 import { layOutWardrobe } from '../begin/wardrobe.ts';
 
@@ -32,8 +33,8 @@ export function StartScreen({ worked = false }: { worked?: boolean }) {
           <Empty title="No fitting yet">
             <p>
               A fitting is one garment for one person. Add a person under People, look at the patterns under
-              Patterns, then bring the two together here. Or open the theatre’s wardrobe and look at one that
-              is finished.
+              Patterns, then bring the two together here. Or open the worked example and look at one that is
+              finished.
             </p>
           </Empty>
         ) : (
@@ -46,6 +47,7 @@ export function StartScreen({ worked = false }: { worked?: boolean }) {
                   {doc.body.name} · {doc.pattern.name}
                 </p>
                 <p className="small">
+                  {EXAMPLE_FITTINGS.includes(id) && 'Example · '}
                   {say} ·{' '}
                   {new Date(changed).toLocaleDateString(undefined, { day: 'numeric', month: 'short' })}
                 </p>
@@ -64,7 +66,7 @@ function layOut(setBusy: (busy: boolean) => void): void {
   layOutWardrobe()
     .then((id) => go(hrefTo('fit', id)))
     .catch((error: unknown) =>
-      sayHere(`The wardrobe could not be laid out. ${tellTrouble(error, pageTell())}`, 'trouble'),
+      sayHere(`The worked example could not be laid out. ${tellTrouble(error, pageTell())}`, 'trouble'),
     )
     .finally(() => setBusy(false));
 }
@@ -84,7 +86,7 @@ function Begin({ empty, worked }: { empty: boolean; worked: boolean }) {
         {empty ? 'Begin with a person' : 'People'}
       </a>
       <button type="button" className="act" disabled={busy} onClick={() => layOut(setBusy)}>
-        {busy ? 'Laying it out …' : 'Open the theatre’s wardrobe (a worked example)'}
+        {busy ? 'Laying it out …' : 'Open the worked example'}
       </button>
       <label className="act filepick">
         Open a file …
