@@ -27,6 +27,13 @@ const ByHand = lazy(() => import('./parts/by-hand.tsx'));
 /** Stations that work on pieces: a size table alone has none. */
 const ON_PIECES: ReadonlySet<keyof typeof SCREENS> = new Set(['pieces', 'cloth', 'paper']);
 
+/** What an act made of a fitting; the very same where it changes nothing, so that nothing is recorded. Patterns are large: another object is another pattern. */
+function changed(before: Fitting, after: Fitting): Fitting {
+  if (before.pattern !== after.pattern) return after;
+  const bare = ({ pattern: _pattern, ...rest }: Fitting): string => JSON.stringify(rest);
+  return bare(before) === bare(after) ? before : after;
+}
+
 /** An open fitting: computed in a worker, shown by the station one is at. */
 export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }> }) {
   const { ready } = useStoreState();
@@ -59,7 +66,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
       lookAtStep,
       change: (act, say, merge) => {
         setTrying(null);
-        store.change('fitting', held.id, act, say, merge);
+        store.change('fitting', held.id, (f) => changed(f, act(f)), say, merge);
       },
       attempt: (act) => setTrying(act ? act(held.doc) : null),
     };

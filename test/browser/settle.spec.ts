@@ -81,6 +81,31 @@ describe('what is to settle', () => {
     await go('piece=front-side&edge=side');
     await expect.poll(focus).toBe('edge-side');
     expect(await page.locator('#edge-side').getAttribute('aria-pressed')).toBe('true');
+  });
+
+  it('an amount beyond what can be drawn is said, stays in its field, and is not made', async () => {
+    const { page } = opened;
+    await page.locator('.choice button', { hasText: 'Alter' }).click();
+    await page.getByRole('button', { name: 'Add one' }).click();
+    await page.getByLabel('What is wrong, in a word').fill('narrow shoulders');
+    await page.getByRole('button', { name: /^Longer or shorter shoulder/ }).click();
+    const field = page.getByLabel('each shoulder', { exact: true });
+    await expect.poll(() => field.evaluate((e) => e === document.activeElement)).toBe(true);
+    await page.keyboard.type('-1/2');
+    const sentence = page.locator('.steps > [data-open] .step-name');
+    await expect.poll(() => sentence.textContent(), { timeout: 20_000 }).toMatch(/1\/2 in/);
+    await field.fill('5');
+    await field.press('Enter');
+    await page.getByRole('alert').filter({ hasText: '5 in cannot be drawn' }).waitFor();
+    await page
+      .getByRole('alert')
+      .filter({ hasText: /The pieces stay at .1\/2 in/ })
+      .waitFor();
+    await page.getByRole('button', { name: 'Add one' }).focus();
+    expect(await field.inputValue()).toBe('5');
+    expect(await sentence.textContent()).toMatch(/1\/2 in/);
+    await page.locator('.alter-form summary').click();
+    expect(await page.locator('.alter-form').textContent()).not.toContain('trade.md');
     expect(opened.complaints).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { listOf, t, tellIn, tellOf, renderPhrase, type Phrase } from '../../garment/index.ts';
+import { useEffect, useRef, useState } from 'react';
 import type { Step } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { AngleField } from '../parts/angle-field.tsx';
@@ -14,11 +15,28 @@ type Amount = Extract<Param, { limit?: unknown }>;
 const isAmount = (p: Param): p is Amount => p.kind === 'length' || p.kind === 'angle';
 
 /** The amounts of one alteration: typed, nudged by arrow keys or slid; the pieces follow at every key. */
-export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alter; entry: CatalogueEntry }) {
+export function AlterForm({
+  bench,
+  step,
+  entry,
+  fresh,
+}: {
+  bench: ReadyBench;
+  step: Alter;
+  entry: CatalogueEntry;
+  /** It was added this moment: its first amount is what is said next. */
+  fresh: boolean;
+}) {
   const { change, fitting } = bench;
+  const form = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const first = fresh ? form.current?.querySelector<HTMLInputElement>('input[type="text"]') : null;
+    first?.focus();
+    first?.select();
+  }, [fresh]);
   const say = (words: Phrase): string => renderPhrase(words, tellOf(bench.fitting.body));
   return (
-    <div className="stack tight alter-form">
+    <div className="stack tight alter-form" ref={form}>
       <p className="small">{say(entry.when)}</p>
       <AlterDrawing entry={entry} name={say(entry.name)} />
       {entry.params.map((param) => {
@@ -94,12 +112,20 @@ export function AlterForm({ bench, step, entry }: { bench: ReadyBench; step: Alt
       <details className="why">
         <summary>What else changes, and who says so</summary>
         <p>
-          {say(t`${listOf(entry.reach, ';')}.`)} <em>{entry.source}</em>
+          {say(t`${listOf(entry.reach, ';')}.`)} <em>By {ruleWords(entry.source)}.</em>
         </p>
       </details>
     </div>
   );
 }
+
+/** How sure it is who says so, in a sewist's words; where it stands is in the list of alterations. */
+const ruleWords = (source: string): string =>
+  /\bseen\b/.test(source)
+    ? 'a published fitting rule'
+    : /\bderived\b/.test(source)
+      ? 'what the geometry gives'
+      : 'a common fitting rule';
 
 function optionsOf(
   fitting: ReadyBench['fitting'],
@@ -127,34 +153,52 @@ function AmountParam({
   const tell = tellIn(show);
   const label = renderPhrase(param.name, tell);
   const blank = param.blank === undefined ? undefined : renderPhrase(param.blank, tell);
-  const clear = (): void => put(blank === undefined ? 0 : undefined, blank ?? 'nothing');
+  const clear = (): void => {
+    setBeyond(null);
+    put(blank === undefined ? 0 : undefined, blank ?? 'nothing');
+  };
   const limited = param.limit && Math.abs(value ?? 0) > param.limit.most;
+  // What was typed beyond what can be drawn: it stays in the field and is not made.
+  const [beyond, setBeyond] = useState<number | null>(null);
+  const take = (amount: number, said: string): void => {
+    const fits = amount >= param.min && amount <= param.max;
+    setBeyond(fits ? null : amount);
+    if (fits && amount !== value) put(amount, said);
+  };
+  const amountWords = (amount: number): string =>
+    param.kind === 'length' ? amountText(amount, show) : `${amount}°`;
   return (
     <div className="stack tight">
       {param.kind === 'angle' ? (
         <AngleField
           label={label}
-          degrees={value}
+          degrees={beyond ?? value}
           placeholder={blank ?? ''}
-          onAngle={(d, typed) => put(d, `${typed}°`)}
+          onAngle={(d, typed) => take(d, `${typed}°`)}
           onClear={clear}
         />
       ) : (
         <LengthField
           label={label}
-          mm={value}
+          mm={beyond ?? value}
           show={show}
           signed
           live
           placeholder={blank ?? ''}
-          onAmount={(mm) => put(Math.min(param.max, Math.max(param.min, mm)), amountText(mm, show))}
+          onAmount={(mm) => take(mm, amountText(mm, show))}
           onClear={clear}
         />
       )}
+      {beyond !== null && (
+        <p className="small limit" role="alert">
+          {amountWords(beyond)} cannot be drawn: from {amountWords(param.min)} to {amountWords(param.max)} is
+          possible. The pieces stay at {value === undefined ? (blank ?? 'nothing') : amountWords(value)}.
+        </p>
+      )}
       {limited && (
         <p className="small limit">
-          Beyond {param.kind === 'length' ? amountText(param.limit!.most, show) : `${param.limit!.most}°`}:{' '}
-          {renderPhrase(param.limit!.say, tell)} <em>({param.limit!.source})</em>
+          Beyond {amountWords(param.limit!.most)}: {renderPhrase(param.limit!.say, tell)}{' '}
+          <em>By {ruleWords(param.limit!.source)}.</em>
         </p>
       )}
     </div>

@@ -31,6 +31,7 @@ function useCatalogue(): readonly CatalogueEntry[] {
 export default function AlterPanel({ bench, step, onStep }: Props) {
   const catalogue = useCatalogue();
   const [adding, setAdding] = useState(false);
+  const [fresh, setFresh] = useState<string | null>(null);
   const { fitting, made, change } = bench;
   const tell = tellOf(bench.fitting.body);
   const current = fitting.steps.find((s) => s.id === step);
@@ -44,6 +45,7 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
     const fresh: Step = { id, kind: 'alter', entry: chosen.id, params };
     change(addSteps(fresh), `Added: ${renderPhrase(chosen.name, tell)}`);
     onStep(id);
+    setFresh(id);
     setAdding(false);
   }
 
@@ -90,7 +92,9 @@ export default function AlterPanel({ bench, step, onStep }: Props) {
               </button>
               {open && (
                 <div className="stack tight">
-                  {s.kind === 'alter' && entry && <AlterForm bench={bench} step={s} entry={entry} />}
+                  {s.kind === 'alter' && entry && (
+                    <AlterForm bench={bench} step={s} entry={entry} fresh={fresh === s.id} />
+                  )}
                   {s.kind === 'true' && (
                     <p className="small">
                       Evens the seams, runs the lines that cross them smooth or square, and re-places the
