@@ -165,7 +165,6 @@ const OF_CODE: Readonly<Record<string, FindingValues>> = {
   'file-damaged': { at: { line: 3, column: 7 } },
   'svg-damaged': { at: 'end' },
   'file-counts': { counted: 'points' },
-  'rule-steps': { sizes: 2 },
   'dxf-line': { line: 7, what: t`a number should stand here.` },
   'sleeve-tight': { short: 12 },
   'units-doubtful': { long: 12 },

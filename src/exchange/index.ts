@@ -24,7 +24,6 @@ export { writeDxf } from './write/dxf.ts';
 export { readDxfStyle } from './read/dxf/style.ts';
 export type { DxfPiece, DxfStyle } from './read/dxf/style.ts';
 export { writeDxfText, DXF_LOSSES, type DxfBlockSource, type DxfSource } from './write/dxf-text.ts';
-export type { GradeRules } from './read/dxf/grade-rules.ts';
 export { writeDxfStrokes, type DxfStroke } from './read/dxf/strokes.ts';
 export { DxfError } from './read/dxf/pairs.ts';
 export * from './photo/index.ts';

@@ -89,10 +89,6 @@ export const REFUSAL_WORDS = {
   'dxf-no-section': () => t`no section was found: is this a DXF file? ${OTHER_DXF}`,
   'dxf-no-line': () => t`no line was found in the file. Bring in the one that the pieces are drawn in.`,
   'dxf-no-piece': () => t`no piece was found in the file. Bring in the one that the pieces are drawn in.`,
-  'rule-unnumbered': () => t`a rule of the rule table has no number.`,
-  'rules-sizeless': () => t`the rule table lists no sizes.`,
-  'rule-steps': ({ rule, steps, sizes }: { rule: number; steps: number; sizes: number }) =>
-    t`in the rule table, rule ${rule} has ${steps} steps for ${sizes} sizes.`,
 
   'no-such-line': ({ file, said }: Of & { said: string }) =>
     t`No line with its length of “${called(said)}” written beside it was found in ${called(file)}.`,

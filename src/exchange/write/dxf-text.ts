@@ -9,8 +9,6 @@ export interface DxfBlockSource {
   readonly piece: DrawnPiece;
   readonly size: string;
   readonly cutting: Ring;
-  /** Grade rule number by edge: the corner where that edge starts. */
-  readonly rules?: ReadonlyMap<string, number>;
 }
 
 export interface DxfSource {
@@ -20,7 +18,6 @@ export interface DxfSource {
   /** ISO date, handed in so that the same pattern gives the same bytes. */
   readonly on: string;
   readonly blocks: readonly DxfBlockSource[];
-  readonly ruleTable?: string;
 }
 
 /** What is written beside an inner line, so that a reader can tell it from the others. */
@@ -132,8 +129,6 @@ function writeBlock(out: Out, pen: Pen, source: DxfBlockSource): void {
     for (let i = 3; i < edge.path.length - 1; i += 3) pen.point(L.curvePoints, edge.path[i]!);
   }
   for (const edge of piece.edges) {
-    const rule = source.rules?.get(edge.id);
-    if (rule !== undefined) pen.text(L.turnPoints, edge.path[0]!, 3, `# ${rule}`);
     for (const notch of edge.notches) {
       for (const { foot } of notchTeeth(edge.path, notch.at, notch.count)) pen.point(L.notches, foot);
     }
@@ -180,7 +175,7 @@ export function writeDxfText(source: DxfSource): string {
     `CREATION DATE: ${source.on}`,
     `STYLE NAME: ${source.style}`,
     `SAMPLE SIZE: ${source.sampleSize}`,
-    `GRADE RULE TABLE: ${source.ruleTable ?? ''}`,
+    'GRADE RULE TABLE: ',
     `UNITS: ${source.units === 'mm' ? 'METRIC' : 'ENGLISH'}`,
   ];
   style.forEach((text, i) => pen.text(L.boundary, { x: 0, y: -10 * i }, 6, text));

@@ -5,7 +5,6 @@ import { wornOnce } from '../../../garment/index.ts';
 import type { DrawnPiece, Edge } from '../../../garment/index.ts';
 import { DxfError, readPairs } from './pairs.ts';
 import { readDxfStyle } from './style.ts';
-import { gradePiece, readGradeRules } from './grade-rules.ts';
 import { writeDxfText, type DxfSource } from '../../write/dxf-text.ts';
 
 const edge = (id: string, path: readonly Point[], extra: Partial<Edge<'one'>> = {}): Edge<'one'> => ({
@@ -124,53 +123,6 @@ describe('a DXF of one style', () => {
     expect(disc).toMatchObject({ name: 'DISC', size: '1' });
     // Inscribed 512-gon of a circle of 100 mm: n/2 r² sin(2π/n).
     expect(ringArea(disc!.boundary)).toBeCloseTo(256 * 100 * 100 * Math.sin((2 * Math.PI) / 512), 3);
-  });
-});
-
-describe('a grade rule table', () => {
-  const table = [
-    'UNITS: METRIC',
-    'SIZE LIST: 84 88 92',
-    'SAMPLE SIZE: 88',
-    'RULE: DELTA 1',
-    '-10,0',
-    '0,0',
-    '12,3',
-    'RULE: DELTA 2',
-    '0,0 0,0 0,0',
-    'END',
-  ].join('\n');
-
-  it('moves ruled corners by their steps and what lies between in proportion', () => {
-    const rules = readGradeRules(table);
-    const [base] = readDxfStyle(
-      bytes(
-        writeDxfText({
-          ...source,
-          blocks: [
-            {
-              ...source.blocks[0]!,
-              rules: new Map([
-                ['side', 1],
-                ['hem', 2],
-              ]),
-            },
-          ],
-        }),
-      ),
-    ).pieces;
-    const larger = gradePiece(base!, rules, 2);
-    const at = (p: Point) => larger.boundary.some((q) => Math.hypot(p.x - q.x, p.y - q.y) < 1e-6);
-    expect(at({ x: 312, y: 3 })).toBe(true);
-    expect(at({ x: 0, y: 0 })).toBe(true);
-    const smaller = gradePiece(base!, rules, 0);
-    expect(smaller.boundary.some((q) => Math.abs(q.x - 290) < 1e-6 && Math.abs(q.y) < 1e-6)).toBe(true);
-  });
-
-  it('says which rule is short', () => {
-    expect(() => readGradeRules('SIZE LIST: 1 2\nRULE: DELTA 7\n0,0\n')).toThrow(
-      /rule 7 has 1 steps for 2 sizes/,
-    );
   });
 });
 

@@ -26,8 +26,6 @@ export interface DxfPiece {
   readonly internals: readonly (readonly Point[])[];
   readonly cutouts: readonly (readonly Point[])[];
   readonly drills: readonly Point[];
-  /** Grade rule number at a point of the boundary. */
-  readonly rules: readonly { readonly at: Point; readonly rule: number }[];
   readonly labels: readonly { readonly at: Point; readonly text: string }[];
 }
 
@@ -113,10 +111,6 @@ function piece(block: string, entities: readonly Entity[], mm: number): DxfPiece
     internals: lines(L.internal).map((l) => l.points),
     cutouts: lines(L.cutout).map((l) => l.points),
     drills: points(L.drill),
-    rules: entities.flatMap((e) => {
-      const rule = e.kind === 'text' ? /^#\s*(\d{1,6})$/.exec(e.text.trim()) : null;
-      return rule && e.kind === 'text' ? [{ at: scale(e.at), rule: Number(rule[1]) }] : [];
-    }),
     labels: entities.flatMap((e) =>
       e.kind === 'text' && Number(e.layer) === L.annotation ? [{ at: scale(e.at), text: e.text }] : [],
     ),
