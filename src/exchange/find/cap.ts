@@ -5,7 +5,7 @@ import type { Path } from '../../geometry/index.ts';
 import type { Proposal, ProposedEdge, ProposedNotch, ProposedPiece } from './proposal.ts';
 
 /** A notch this near to the top of a cap is its shoulder point, mm along it. */
-export const SHOULDER_MM = 30;
+const SHOULDER_MM = 30;
 /** Places of a cap that are looked at for its top. */
 const LOOKS = 400;
 
