@@ -140,7 +140,7 @@ export const cloth: Verb = {
     fold: t`a way to fold (again for each); as the fitting keeps it, else the shorter of lengthwise and none`,
     shrink: t`share lost lengthwise in washing, from a test square, e.g. ${called('5%')}`,
     price: t`${called('12.50/m')} or ${called('9/yd')}`,
-    elastic: t`${called('NAME=LENGTH')}  a casing that holds elastic, and its finished length (again for each)`,
+    elastic: t`${called('NAME=LENGTH')}  an elastic, and how far it is round the body where it will sit (again for each)`,
     ...LAY_WORDS,
     seconds: t`how long to search for each cloth, width and fold, ${SECONDS} when not said`,
   },

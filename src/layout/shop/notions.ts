@@ -38,7 +38,7 @@ const SMALL_BUTTON_MM = 9;
 /**
  * Zips from opening edges without buttons and from seams that hold one down to a notch, a fastening for short openings and underlaps, buttons from
  * button marks, binding from free edges of shell pieces that no seam, fold or hem finishes. Facings open with what they face.
- * @param elasticGirths finished girth (mm) of each casing that is to hold elastic, by its name; elastic is cut to it and lapped 25 mm (common practice).
+ * @param elasticGirths round the body (mm) where each elastic will sit, by its name
  */
 export function notions(garment: Garment, elasticGirths: Readonly<Record<string, number>> = {}): Notion[] {
   const out: Notion[] = [];
@@ -70,13 +70,26 @@ export function notions(garment: Garment, elasticGirths: Readonly<Record<string,
   }
   for (const seam of garment.seams) out.push(...zipInSeam(garment, seam));
   for (const [name, girth] of Object.entries(elasticGirths)) {
-    out.push({
-      what: 'elastic',
-      length: girth + 25,
-      say: t`Elastic for the ${called(name)}: ${len(girth + 25)}, lapped ${len(25)}`,
-    });
+    out.push(elastic(name, girth));
   }
   return out;
+}
+
+/** By how much elastic is shorter than the body where it sits, joined: by 1 to 3 in at the waist or hips, less round an arm or leg (common practice). mm */
+const ELASTIC_LESS = { trunk: [25, 75], limb: [10, 25] } as const;
+/** Nothing round a trunk is smaller, hardly a limb larger. mm */
+const TRUNK_LEAST_MM = 450;
+const ELASTIC_LAP_MM = 25;
+
+/** Elastic as long as its casing gathers nothing: it is measured on the body. */
+function elastic(name: string, round: number): Notion {
+  const [least, most] = ELASTIC_LESS[round < TRUNK_LEAST_MM ? 'limb' : 'trunk'];
+  const cut = (less: number): number => round - less + ELASTIC_LAP_MM;
+  return {
+    what: 'elastic',
+    length: cut(least),
+    say: t`Elastic for the ${called(name)}: cut it ${len(cut(most))} to ${len(cut(least))} long and lap the ends ${len(ELASTIC_LAP_MM)}; joined it is then ${len(least)} to ${len(most)} less than the ${len(round)} round the body. Try it on before it is joined: how it grips depends on the elastic.`,
+  };
 }
 
 /** The overlap says how wide a button may be; without room for a small one it says so. */
