@@ -5,12 +5,14 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Finding, PaperChoices } from '../../garment/index.ts';
 import { paperOf } from '../../desk/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
+import { hrefTo } from '../station/route.ts';
 import { saveFile } from '../parts/save-file.ts';
 import { Sign } from '../parts/sign.tsx';
 import { Waiting } from '../parts/waiting.tsx';
 import { Caller } from '../call/index.ts';
 import type { PagePicture, PaperDoings, PrintAsk } from './paper-worker.ts';
 import { PagesLaid } from './pages-laid.tsx';
+import { stillOpen } from './still-open.ts';
 
 const PAPER_NAMES = [
   { id: 'a4', name: 'A4' },
@@ -65,6 +67,7 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
 
   const put = (part: Partial<PaperChoices>, say: string) =>
     change((f) => ({ ...f, paper: { ...f.paper, ...part } }), say);
+  const open = stillOpen(made.findings);
   const chosen = paperOf(fitting);
   const own = PAPER_NAMES.some((p) => p.id === chosen) ? '' : chosen;
 
@@ -152,6 +155,12 @@ export default function PaperScreen({ bench }: { bench: ReadyBench }) {
             ? 'Laying out the pages …'
             : `${pages.length} ${pages.length === 1 ? 'page' : 'pages'}.`}
         </p>
+        {open && (
+          <p className="row small top">
+            <Sign severity={open.severity} /> {open.words}{' '}
+            <a href={hrefTo('settle', fitting.id)}>To settle</a>
+          </p>
+        )}
         <button
           type="button"
           className="act main"
