@@ -1,6 +1,7 @@
 export { openBytes, type Opened, type Wishes } from './open-bytes.ts';
 export { bareName, fileName } from './file-name.ts';
 export { kindOfChart, tablePattern } from './table-pattern.ts';
+export * from './edit-levels.ts';
 export * from './edit-pattern.ts';
 export * from './edit-steps.ts';
 export { pastedFigures } from './pasted-figures.ts';

@@ -91,6 +91,18 @@ const asLine =
     path: ends.map(([left, right]) => linePath(left, right)),
   });
 
+/** A level line drawn across a piece at a height for each size; null where it would miss the piece in one of them. */
+export function levelLine(
+  piece: NestedPiece,
+  level: Level,
+  heights: readonly number[],
+): InnerLine<'nest'> | null {
+  const place = placeAt(piece, level, 'waist-edge', heights);
+  if (!place) return null;
+  const { proposed: _drawn, ...line } = asLine(piece)(place);
+  return line;
+}
+
 /** An id that no line of the piece has. */
 function freeId({ lines }: NestedPiece, level: Level): string {
   const taken = new Set(lines.map((line) => line.id));

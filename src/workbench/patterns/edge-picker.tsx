@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
-import { pieceAtSize, type NestedPiece } from '../../garment/index.ts';
-import { boxAround, pathAt, pathBox } from '../../geometry/index.ts';
+import { levelName, pieceAtSize, type NestedPiece } from '../../garment/index.ts';
+import { boxAround, pathAt, pathBox, type Box, type Point } from '../../geometry/index.ts';
 import { outlineD, pathD } from '../drawing/path-d.ts';
+import { LevelHand } from './level-hand.tsx';
 
 /** A piece drawn large; every edge can be pointed at, or reached with the keyboard. */
 export function EdgePicker(props: {
@@ -9,6 +10,8 @@ export function EdgePicker(props: {
   size: number;
   edge: string | null;
   onEdge: (id: string) => void;
+  show: 'in' | 'cm';
+  onMoveLevel: (level: string, mm: number) => void;
 }) {
   const { piece, edge, onEdge } = props;
   const drawn = useMemo(() => pieceAtSize(piece, props.size), [piece, props.size]);
@@ -25,10 +28,33 @@ export function EdgePicker(props: {
       <g transform="scale(1 -1)">
         <path className="nest" d={piece.edges.flatMap((e) => e.path.map(pathD)).join('')} />
         <path className={`own ${piece.cloth}`} d={outlineD(drawn)} />
-        {drawn.lines.map((l) => (
-          <path key={l.id} className={`line ${l.kind}`} d={pathD(l.path)} />
-        ))}
+        {drawn.lines
+          .filter((l) => l.kind !== 'level')
+          .map((l) => (
+            <path key={l.id} className={`line ${l.kind}`} d={pathD(l.path)} />
+          ))}
       </g>
+      {drawn.edges.map((e) => (
+        <text
+          key={e.id}
+          className="corner-level"
+          {...cornerPlace(e.path[0]!, box)}
+          fontSize={Math.max(w, h) / 45}
+        >
+          {levelName(e.from)}
+        </text>
+      ))}
+      {drawn.lines
+        .filter((l) => l.kind === 'level')
+        .map((l) => (
+          <LevelHand
+            key={l.id}
+            line={l}
+            show={props.show}
+            size={Math.max(w, h) / 36}
+            onMove={(mm) => props.onMoveLevel(l.level!, mm)}
+          />
+        ))}
       {drawn.edges.map((e) => {
         const mid = pathAt(e.path, 0.5);
         const d = pathD(e.path);
@@ -61,4 +87,16 @@ export function EdgePicker(props: {
       })}
     </svg>
   );
+}
+
+/** The level of a corner is written outside the piece, beside the corner. */
+function cornerPlace({ x, y }: Point, box: Box): { x: number; y: number; textAnchor: 'start' | 'end' } {
+  const right = x > (box.minX + box.maxX) / 2;
+  const below = y < (box.minY + box.maxY) / 2;
+  const off = Math.max(box.maxX - box.minX, box.maxY - box.minY) / 60;
+  return {
+    x: x + (right ? -off : off),
+    y: -y + (below ? 2.4 * off : -off),
+    textAnchor: right ? 'end' : 'start',
+  };
 }

@@ -1,10 +1,12 @@
 import { useMemo, useState } from 'react';
-import { middleSize, pieceAt } from '../../garment/index.ts';
+import { levelName, middleSize, pieceAt } from '../../garment/index.ts';
 import type { NestedPiece, Pattern } from '../../garment/index.ts';
+import { moveLevel } from '../../desk/index.ts';
 import { PieceFigure } from '../drawing/piece-figure.tsx';
 import { EdgePicker } from './edge-picker.tsx';
 import type { ChangePattern } from './change-pattern.ts';
 import { PieceFacts } from './piece-facts.tsx';
+import { LevelList } from './level-list.tsx';
 import { SeamList } from './seam-list.tsx';
 import { StillInDoubt } from './still-in-doubt.tsx';
 
@@ -61,7 +63,20 @@ export function PatternPieces({
         ))}
       </div>
       <div className="piece-editor">
-        <EdgePicker piece={piece} size={mid} edge={edge} onEdge={setEdge} />
+        <EdgePicker
+          piece={piece}
+          size={mid}
+          edge={edge}
+          onEdge={setEdge}
+          show={show}
+          onMoveLevel={(level, mm) =>
+            change(
+              (p) => moveLevel(p, piece.id, level, mm),
+              `Moved the ${levelName(level, pattern.wearer)} line of ${piece.name}`,
+              `level/${piece.id}/${level}`,
+            )
+          }
+        />
         <PieceFacts
           pattern={pattern}
           piece={piece}
@@ -73,6 +88,7 @@ export function PatternPieces({
           onJoining={setJoining}
         />
       </div>
+      <LevelList pattern={pattern} piece={piece} change={change} show={show} />
       <SeamList pattern={pattern} change={change} />
     </section>
   );

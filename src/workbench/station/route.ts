@@ -17,8 +17,13 @@ export type Station = (typeof STATIONS)[number]['id'];
 /** Where the page is: `#/people/ID`, `#/patterns/ID`, `#/fitting/ID/pieces?…`. `start` is the first page, `#/worked` the same, which shows the worked example while nothing is kept. */
 export type Route =
   | { readonly at: 'start'; readonly worked?: true }
-  /** `wanted`: the pattern that a person is to be measured for. */
-  | { readonly at: 'people' | 'patterns'; readonly id?: string; readonly wanted?: string }
+  /** `wanted`: the pattern that a person is to be measured for. `look`: what is to be looked at first. */
+  | {
+      readonly at: 'people' | 'patterns';
+      readonly id?: string;
+      readonly wanted?: string;
+      readonly look?: 'levels';
+    }
   | {
       readonly at: Exclude<Station, 'people' | 'patterns'>;
       readonly id: string;
@@ -29,8 +34,14 @@ function parseRoute(hash: string): Route {
   const [path, query] = hash.replace(/^#\/?/, '').split('?');
   const [first, id, third] = (path ?? '').split('/').map(decodeURIComponent);
   const wanted = new URLSearchParams(query).get('for');
+  const levels = new URLSearchParams(query).get('look') === 'levels';
   if (first === 'people' || first === 'patterns')
-    return { at: first, ...(id ? { id } : {}), ...(wanted ? { wanted } : {}) };
+    return {
+      at: first,
+      ...(id ? { id } : {}),
+      ...(wanted ? { wanted } : {}),
+      ...(levels ? { look: 'levels' as const } : {}),
+    };
   const station = STATIONS.find((s) => s.id === third && 'of' in s);
   if (first === 'fitting' && id) {
     const at = (station?.id ?? 'fit') as Exclude<Station, 'people' | 'patterns'>;
