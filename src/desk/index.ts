@@ -5,6 +5,7 @@ export * from './edit-levels.ts';
 export * from './edit-pattern.ts';
 export * from './edit-steps.ts';
 export { pastedFigures } from './pasted-figures.ts';
+export { patternChanges } from './pattern-changes.ts';
 export { answersFrom, asTaken } from './roles-said.ts';
 export { askAgain, meantSo } from './answer-finding.ts';
 export { DESK_WORDS } from './desk-words.ts';

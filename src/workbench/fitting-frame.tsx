@@ -3,6 +3,7 @@ import { lazy, useEffect, useMemo, useState } from 'react';
 import { isOpen, tellOf, type Fitting } from '../garment/index.ts';
 import { AnswersSaid } from './fitting/answers-said.tsx';
 import { BodyChanged } from './fitting/body-changed.tsx';
+import { PatternChanged } from './fitting/pattern-changed.tsx';
 import type { Bench } from './station/bench.ts';
 import { JobTape } from './job-tape.tsx';
 import { Cautions } from './parts/cautions.tsx';
@@ -93,6 +94,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
             </div>
             <BodyChanged bench={bench} />
             <AnswersSaid bench={bench} />
+            <PatternChanged bench={bench} />
             <Cautions
               key={route.at}
               made={bench.fitting}

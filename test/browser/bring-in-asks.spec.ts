@@ -61,7 +61,7 @@ describe('what only a person can say of a drawing', () => {
     await page.getByRole('button', { name: 'Keep this pattern' }).waitFor();
     await page
       .getByRole('region', { name: 'What to know before keeping it' })
-      .getByText('No bust, waist or hip line was found')
+      .getByText('The bust line is not drawn on')
       .waitFor({ timeout: 30_000 });
   });
 

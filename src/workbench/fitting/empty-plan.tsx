@@ -17,7 +17,9 @@ export function EmptyPlan({ bench: { fitting } }: { bench: ReadyBench }) {
     if (it.lack === 'levels')
       return (
         <>
-          Nothing says where a level (bust, waist, hip) runs on the pattern’s pieces. {toPattern} and say it.
+          Nothing says where a level (bust, waist, hip) runs on the pattern’s pieces.{' '}
+          <a href={hrefTo('patterns', pattern.id, { look: 'levels' })}>Draw the levels on the pattern</a>,
+          then take the changed pattern over here.
         </>
       );
     return (

@@ -34,16 +34,18 @@ export function EdgePicker(props: {
             <path key={l.id} className={`line ${l.kind}`} d={pathD(l.path)} />
           ))}
       </g>
-      {drawn.edges.map((e) => (
-        <text
-          key={e.id}
-          className="corner-level"
-          {...cornerPlace(e.path[0]!, box)}
-          fontSize={Math.max(w, h) / 45}
-        >
-          {levelName(e.from)}
-        </text>
-      ))}
+      {drawn.edges
+        .filter((e, i) => (e.kind === 'dart') === (drawn.edges.at(i - 1)!.kind === 'dart'))
+        .map((e) => (
+          <text
+            key={e.id}
+            className="corner-level"
+            {...cornerPlace(e.path[0]!, box)}
+            fontSize={Math.max(w, h) / 45}
+          >
+            {levelName(e.from)}
+          </text>
+        ))}
       {drawn.lines
         .filter((l) => l.kind === 'level')
         .map((l) => (
@@ -52,6 +54,7 @@ export function EdgePicker(props: {
             line={l}
             show={props.show}
             size={Math.max(w, h) / 36}
+            reach={[box.minY, box.maxY]}
             onMove={(mm) => props.onMoveLevel(l.level!, mm)}
           />
         ))}

@@ -11,11 +11,14 @@ export function LevelHand({
   line,
   show,
   size,
+  reach,
   onMove,
 }: {
   line: InnerLine<'one'>;
   show: 'in' | 'cm';
   size: number;
+  /** Lowest and highest of the piece. */
+  reach: readonly [number, number];
   onMove: (mm: number) => void;
 }) {
   const [by, setBy] = useState(0);
@@ -34,6 +37,8 @@ export function LevelHand({
       tabIndex={0}
       aria-orientation="vertical"
       aria-label={`${name} line`}
+      aria-valuemin={Math.floor(reach[0])}
+      aria-valuemax={Math.ceil(reach[1])}
       aria-valuenow={Math.round(y + by)}
       aria-valuetext={line.proposed ? 'proposed' : 'drawn'}
       className={line.proposed ? 'level-hand proposed' : 'level-hand'}
