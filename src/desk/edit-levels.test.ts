@@ -1,8 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { levelled } from '../exchange/index.ts';
 import { readPattern, type Pattern } from '../garment/index.ts';
 import { measureNest } from '../measure/index.ts';
 import { sample } from '../samples/index.ts';
-import { agreeLevel, dropLevel, levelHeights, moveLevel, proposeAgain, putLevel } from './edit-levels.ts';
+import {
+  agreeLevel,
+  dropLevel,
+  levelHeights,
+  moveLevel,
+  proposeAgain,
+  putGarment,
+  putLevel,
+} from './edit-levels.ts';
 
 const skirt = sample('a-line-skirt');
 const front = skirt.pieces.find((piece) => piece.id === 'front') ?? skirt.pieces[0]!;
@@ -67,5 +76,28 @@ describe('a level line on a piece', () => {
     };
     const moved = moveLevel(said, front.id, 'hip', -10);
     expect(moved.pieces.find((piece) => piece.id === front.id)!.edges[0]!.from).toBe('knee');
+  });
+
+  it('corners leave the neck and the armhole when a pattern is said to be a skirt, and come back', () => {
+    const top = putGarment(skirt, 'top');
+    const corners = (p: Pattern) => p.pieces.map((piece) => piece.edges.map((one) => one.from));
+    expect(corners(putGarment(top, 'skirt'))).toEqual(corners(skirt));
+    const yoked: Pattern = {
+      ...skirt,
+      garment: 'top',
+      pieces: skirt.pieces.map((piece) => ({
+        ...piece,
+        lines: [],
+        edges: piece.edges.map((one) => ({
+          ...one,
+          crossings: [],
+          ...(one.role === 'waist' ? { role: 'yoke' as const } : {}),
+        })),
+      })),
+    };
+    const asRead = { ...yoked, pieces: yoked.pieces.map((piece) => levelled(piece, 'top')) };
+    expect(corners(asRead).flat()).toContain('armhole');
+    expect(corners(putGarment(asRead, 'skirt')).flat()).not.toContain('armhole');
+    expect(corners(putGarment(asRead, 'skirt')).flat()).not.toContain('neck');
   });
 });

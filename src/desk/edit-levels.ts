@@ -121,3 +121,15 @@ export function proposeAgain(p: Pattern): Pattern {
     return withPieces(now, changed, level);
   }, p);
 }
+
+/** Says which kind of garment it is. Corners that lay where they were taken to lie by themselves follow it: a skirt has none at a neck. */
+export function putGarment(p: Pattern, garment: Pattern['garment']): Pattern {
+  const pieces = p.pieces.map((piece) => {
+    const [was, is] = [levelled(piece, p.garment), levelled(piece, garment)];
+    const edges = piece.edges.map((edge, i) =>
+      edge.from === was.edges[i]!.from ? { ...edge, from: is.edges[i]!.from } : edge,
+    );
+    return { ...piece, edges };
+  });
+  return { ...p, garment, pieces };
+}

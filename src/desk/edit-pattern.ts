@@ -1,7 +1,6 @@
 import { pieceAt } from '../garment/index.ts';
 import type {
   Edge,
-  EdgeRef,
   Follower,
   MeasureId,
   NestedPiece,
@@ -115,16 +114,6 @@ export function putEdge(p: Pattern, pieceId: string, edgeId: string, part: Parti
       : { ...piece, edges: piece.edges.map((e) => (e.id === edgeId ? saidAnew(e, part) : e)) },
   );
   return { ...p, pieces };
-}
-
-/** Joins two edges. They lie in one seam only: earlier plain seams of just these edges are replaced. */
-export function joinEdges(p: Pattern, id: string, a: EdgeRef, b: EdgeRef, name: string): Pattern {
-  const touches = (s: Seam, r: EdgeRef): boolean =>
-    [...s.a, ...s.b].some((x) => x.piece === r.piece && x.edge === r.edge);
-  const rest = p.seams.filter((s) => !(touches(s, a) && touches(s, b)));
-  const order = Math.max(0, ...rest.map((s) => s.order)) + 1;
-  const seam: Seam = { id, name, a: [a], b: [b], join: { kind: 'plain' }, order, movable: true };
-  return { ...p, seams: [...rest, seam] };
 }
 
 export function putSeam(p: Pattern, id: string, part: Partial<Seam>): Pattern {

@@ -3,6 +3,7 @@ export { bareName, fileName } from './file-name.ts';
 export { kindOfChart, tablePattern } from './table-pattern.ts';
 export * from './edit-levels.ts';
 export * from './edit-pattern.ts';
+export * from './edit-seams.ts';
 export * from './edit-steps.ts';
 export { pastedFigures } from './pasted-figures.ts';
 export { patternChanges } from './pattern-changes.ts';

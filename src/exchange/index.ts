@@ -11,6 +11,7 @@ export { proposalSummary, type ProposalSummary } from './summary.ts';
 export { findAssembly, type Assembly, type AssemblyCorrections } from './tiles/assembly.ts';
 export { assemble } from './tiles/compose.ts';
 export { assemblyPicture } from './tiles/picture.ts';
+export { eased, gathered, joinOf } from './make/join.ts';
 export { garmentLevels } from './make/level-garment.ts';
 export { levelLine, proposeLevels } from './make/level-propose.ts';
 export { levelled } from './make/level.ts';

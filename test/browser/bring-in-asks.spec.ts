@@ -92,11 +92,17 @@ describe('what only a person can say of a drawing', () => {
     const { page } = opened;
     await page.getByRole('button', { name: 'Keep this pattern' }).press('Enter');
     await page.getByRole('heading', { level: 1, name: 'raglan' }).waitFor({ timeout: 60_000 });
-    await page
-      .getByText(
-        'Drafted as a top for a woman, of a knit that stretches by 50 %; the full bust is 2 in more than the upper bust.',
-      )
-      .waitFor();
+    await page.getByText('The full bust is 2 in more than the upper bust.').waitFor();
+    for (const [label, value] of [
+      ['Garment', 'top'],
+      ['For whom', 'woman'],
+      ['Drafted for', 'knit'],
+      ['It stretches by, %', '50'],
+    ] as const)
+      expect(
+        await page.locator('label.field', { hasText: label }).locator('select, input').inputValue(),
+        label,
+      ).toBe(value);
     await page.getByText('cutting lines with 1 cm of allowance inside them').waitFor();
     await page.getByRole('group', { name: 'Pieces' }).getByRole('button', { name: /DOS/ }).press('Enter');
     await page

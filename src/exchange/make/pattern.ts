@@ -18,6 +18,7 @@ import { withCapHalves } from './cap-halves.ts';
 import { cornerNotches } from './corner-notch.ts';
 import type { Corrections } from './corrections.ts';
 import { guessGarment } from './garment-kind.ts';
+import { PLAIN_MM, joinOf } from './join.ts';
 import { levelFindings, proposeLevels } from './level-propose.ts';
 import { garmentLevels } from './level-garment.ts';
 import { levelled } from './level.ts';
@@ -28,9 +29,6 @@ import { liesAs, uprightMotion } from './pose.ts';
 import { roundChains } from './round-chain.ts';
 import { withRiseParts } from './rise-parts.ts';
 import { rolesAsTold, saidOfEdgesNow } from './told.ts';
-
-/** A plain seam's sides differ by less in every size, mm. */
-const PLAIN_MM = 0.75;
 
 /**
  * Makes a pattern of a proposal as corrected: pieces with the grain upright and followers laid on their parents, the first-choice seams,
@@ -294,19 +292,6 @@ function asSeam(
     movable: isUpright(seam, proposal),
   };
 }
-
-function joinOf(extra: readonly number[], shorter: readonly number[]): Seam['join'] {
-  const least = Math.min(...extra);
-  const most = Math.max(...extra);
-  if (Math.abs(least) <= PLAIN_MM && Math.abs(most) <= PLAIN_MM) return { kind: 'plain' };
-  const ratios = extra.map((v, k) => 1 + v / shorter[k]!);
-  if (Math.min(...ratios) > 1.1)
-    return { kind: 'gathered', least: floor(Math.min(...ratios), 100), most: ceil(Math.max(...ratios), 100) };
-  return { kind: 'eased', least: Math.max(0, floor(least - 1, 2)), most: Math.max(1, ceil(most + 1, 2)) };
-}
-
-const floor = (v: number, per: number): number => Math.floor(v * per) / per;
-const ceil = (v: number, per: number): number => Math.ceil(v * per) / per;
 
 /** Upright seams between two pieces may take part in spreading; darts, shoulders, armholes and seams to bands may not. */
 function isUpright(seam: ProposedSeam, proposal: Proposal): boolean {

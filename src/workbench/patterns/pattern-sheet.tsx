@@ -27,7 +27,7 @@ export function PatternSheet({ held }: { held: Held<Pattern> }) {
         <UndoRow held={held} />
       </div>
       <p>{pattern.about}</p>
-      {pattern.pieces.length > 0 && <DraftedFor pattern={pattern} show={show} />}
+      <DraftedFor pattern={pattern} show={show} change={change} />
       <Cautions made={{ pattern }} show={show} open change={change} />
       <NewFitting pattern={pattern.id} />
       <section className="sheet stack" aria-labelledby="table-head">

@@ -22,7 +22,7 @@ import {
 import { pathLength } from '../../geometry/index.ts';
 import { Amount } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
-import { follow, joinEdges, putEdge, putPiece } from '../../desk/index.ts';
+import { follow, joinByLengths, joinEdges, putEdge, putPiece } from '../../desk/index.ts';
 import type { ChangePattern } from './change-pattern.ts';
 import { RolePick } from './role-pick.tsx';
 
@@ -186,6 +186,7 @@ function EdgeFacts({
   const put = (part: Partial<Edge<'nest'>>, say: string, merge?: string) =>
     change((p) => putEdge(p, piece.id, edge.id, part), say, merge);
   const from = joining && edgeAt(pattern, joining)?.edge;
+  const byLengths = joining && joinByLengths(pattern, joining, { piece: piece.id, edge: edge.id });
   return (
     <div className="row about edge-facts">
       <label className="field">
@@ -262,7 +263,9 @@ function EdgeFacts({
             onJoining(null);
           }}
         >
-          Sew {from.name} to this edge
+          {byLengths === 'plain'
+            ? `Sew ${from.name} to this edge`
+            : `They are not as long: sew ${from.name} to this edge ${byLengths}`}
         </button>
       ) : (
         <button

@@ -1,7 +1,13 @@
 import { edgeName } from '../../garment/index.ts';
-import type { EdgeRef, Pattern } from '../../garment/index.ts';
-import { dropSeam, putSeam } from '../../desk/index.ts';
+import type { EdgeRef, Pattern, Seam } from '../../garment/index.ts';
+import { dropSeam, putJoin, putSeam } from '../../desk/index.ts';
 import type { ChangePattern } from './change-pattern.ts';
+
+const SEWN: Readonly<Record<Seam['join']['kind'], string>> = {
+  plain: 'plain',
+  eased: 'one side eased in',
+  gathered: 'one side gathered',
+};
 
 /** Every seam in sewing order; whether it may take part when width is spread, and how it is sewn. */
 export function SeamList({ pattern, change }: { pattern: Pattern; change: ChangePattern }) {
@@ -36,7 +42,22 @@ export function SeamList({ pattern, change }: { pattern: Pattern; change: Change
                   <th scope="row">{s.name}</th>
                   <td>{say(s.a)}</td>
                   <td>{say(s.b)}</td>
-                  <td>{s.join.kind}</td>
+                  <td>
+                    <select
+                      aria-label={`How ${s.name} is sewn`}
+                      value={s.join.kind}
+                      onChange={(e) => {
+                        const kind = e.target.value as Seam['join']['kind'];
+                        change((p) => putJoin(p, s.id, kind), `${s.name}: ${SEWN[kind]}`);
+                      }}
+                    >
+                      {Object.entries(SEWN).map(([kind, words]) => (
+                        <option key={kind} value={kind}>
+                          {words}
+                        </option>
+                      ))}
+                    </select>
+                  </td>
                   <td>
                     <label className="tick">
                       <input
