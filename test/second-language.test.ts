@@ -207,6 +207,7 @@ const OF_CODE: Readonly<Record<string, FindingValues>> = {
   'file-silent': { about: 'cloth' },
   'file-says': { words: 'W', but: 'stretch' },
   'lines-by-file': { evidence: t`It is said.` },
+  'level-proposed': { reason: 'usual-depth' },
   'cross-at': { at: 'dart' },
   'pages-lie': { by: 'labels', overlap: { x: 12, y: 7.5 } },
   'drawn-turned': { how: 'over' },

@@ -20,7 +20,7 @@ interface Sides {
 }
 
 /** Puts the longer side first and tells by how much it is longer. */
-export function sidesOf(p: Pattern, one: readonly EdgeRef[], other: readonly EdgeRef[]): Sides {
+function sidesOf(p: Pattern, one: readonly EdgeRef[], other: readonly EdgeRef[]): Sides {
   const [x, y] = [chainLengths(p, one), chainLengths(p, other)];
   const sum = (all: readonly number[]): number => all.reduce((total, v) => total + v, 0);
   const [a, b, long, shorter] = sum(x) >= sum(y) ? [one, other, x, y] : [other, one, y, x];
