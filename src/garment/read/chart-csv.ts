@@ -1,6 +1,6 @@
 import type { SizeChart } from '../chart.ts';
 import { readTable, sheetProblem, type Cell, type Row } from './csv.ts';
-import { InputError, type InputProblem } from '../input-error.ts';
+import { InputError } from '../input-error.ts';
 import { LEVELS } from '../level.ts';
 import { MEASURE_IDS, type MeasureId } from '../measure/measure-id.ts';
 import { levelNamed, measureNamed } from './measure-name.ts';
@@ -131,20 +131,22 @@ function addRow(rows: Rows, row: Row, sizes: readonly Cell[], problems: Problems
  * @throws InputError with row and column of everything that can't be read
  */
 export function parseChartCsv(text: string, waist: SizeChart['waist'] = 'unsaid'): SizeChart {
-  const { chart, problems } = chartOfRows(readTable(text), waist);
-  const [first, ...more] = problems;
-  if (first) throw new InputError(first, more);
+  const { chart, wrong } = chartOfRows(readTable(text), waist);
+  if (wrong) throw wrong;
   return chart;
+}
+
+/** What could be read of a table, and what is wrong with the rows that were left out. */
+export interface TableRead {
+  readonly chart: SizeChart;
+  readonly wrong: InputError | null;
 }
 
 /**
  * The same of cells that are parted already: rows that cannot be read are left out and told.
  * @throws InputError where there are no sizes, or no row can be read
  */
-export function chartOfRows(
-  table: readonly Row[],
-  waist: SizeChart['waist'],
-): { readonly chart: SizeChart; readonly problems: readonly InputProblem[] } {
+export function chartOfRows(table: readonly Row[], waist: SizeChart['waist']): TableRead {
   const [header, ...lines] = table;
   expectHeader(header!, ['measure', 'kind', 'unit']);
   const sizes = readSizes(header!);
@@ -155,5 +157,5 @@ export function chartOfRows(
   for (const line of lines) addRow(rows, line, sizes, problems);
   if (Object.values(rows).every((kind) => Object.keys(kind).length === 0)) problems.settle();
   const chart = { sizes: sizes.map((c) => ({ id: c.text, label: c.text })), waist, ...rows };
-  return { chart, problems: problems.found };
+  return { chart, wrong: problems.error() };
 }

@@ -60,14 +60,16 @@ export class Problems {
     if (this.#found.length < 20) this.#found.push(problem);
   }
 
-  get found(): readonly InputProblem[] {
-    return this.#found;
+  /** All that was added, as it is told or thrown; `null` when nothing was. */
+  error(): InputError | null {
+    const [first, ...more] = this.#found;
+    return first === undefined ? null : new InputError(first, more);
   }
 
   /** @throws InputError when anything was added */
   settle(): void {
-    const [first, ...more] = this.#found;
-    if (first !== undefined) throw new InputError(first, more);
+    const error = this.error();
+    if (error) throw error;
   }
 }
 

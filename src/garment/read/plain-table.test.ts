@@ -104,12 +104,12 @@ describe('a table as it stands on an envelope', () => {
   });
 
   it('keeps the rows that it understands and names each of the others', () => {
-    const { chart, problems } = readPlainRows(
+    const { chart, wrong } = readPlainRows(
       'Size;8;10\nBust;80;84\nElbow room;3;4\nWaist;64;lots\nHip;90;94',
       'cm',
     );
     expect(chart.body).toEqual({ 'bust-girth': [800, 840], 'hip-girth': [900, 940] });
-    expect(problems.map((one) => [one.where.row, one.where.column])).toEqual([
+    expect(wrong?.problems.map((one) => [one.where.row, one.where.column])).toEqual([
       [3, 1],
       [4, 3],
     ]);

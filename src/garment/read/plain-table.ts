@@ -1,6 +1,5 @@
 import type { SizeChart } from '../chart.ts';
-import { InputError, type InputProblem } from '../input-error.ts';
-import { chartOfRows } from './chart-csv.ts';
+import { chartOfRows, type TableRead } from './chart-csv.ts';
 import { readTable, type Cell, type Row } from './csv.ts';
 import { ENVELOPE_NAMES } from './envelope-names.ts';
 import { levelNamed, measureNamed } from './measure-name.ts';
@@ -45,12 +44,6 @@ const singular = (words: string): string =>
     ? words.slice(0, -1)
     : words;
 
-/** What could be read of a table, and what is wrong with the rows that were left out. */
-export interface TableRead {
-  readonly chart: SizeChart;
-  readonly problems: readonly InputProblem[];
-}
-
 /**
  * Reads a size table as it stands on an envelope or in a spreadsheet: a line of size names, then a line for each measure, `Finished …` for
  * those of the garment; a column `unit` may stand between, or the unit in the corner. Cells are parted as in any table, or by spaces. The full form with
@@ -80,8 +73,7 @@ export function readPlainTable(
   unit?: 'in' | 'cm',
   waist: SizeChart['waist'] = 'unsaid',
 ): SizeChart {
-  const { chart, problems } = readPlainRows(text, unit, waist);
-  const [first, ...more] = problems;
-  if (first) throw new InputError(first, more);
+  const { chart, wrong } = readPlainRows(text, unit, waist);
+  if (wrong) throw wrong;
   return chart;
 }

@@ -130,9 +130,8 @@ function whatWasRead({ sizes, body, finished, finishedLengths }: SizeChart): str
 function read(text: string, unit: 'in' | 'cm'): { chart: SizeChart | null; why: string | null } {
   if (text.trim() === '') return { chart: null, why: null };
   try {
-    const { chart, problems } = readPlainRows(text, unit);
-    const [first, ...more] = problems;
-    return { chart, why: first ? tellError(new InputError(first, more), tellIn(unit)) : null };
+    const { chart, wrong } = readPlainRows(text, unit);
+    return { chart, why: wrong && tellError(wrong, tellIn(unit)) };
   } catch (error) {
     if (error instanceof InputError) return { chart: null, why: tellError(error, tellIn(unit)) };
     throw error;

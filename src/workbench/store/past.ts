@@ -65,10 +65,9 @@ export async function putAside(keeper: Keeper, key: DocKey, past: Past<AnyDoc>):
 
 /** Keeps a document that is not here yet with its whole past: done whole or, when it rejects, not at all. */
 export async function bringPast(keeper: Keeper, key: DocKey, past: Past<AnyDoc>): Promise<Head> {
-  const [first, ...later] = past.states;
-  if (!first) throw new Error('A past has at least one state.');
+  const [first, ...later] = past.states; // never none
   try {
-    let head = await keeper.create(key, first.doc, first);
+    let head = await keeper.create(key, first!.doc, first!);
     for (const { doc, say, on } of later) ({ head } = await keeper.change(key, { act: () => doc, say, on }));
     await putAside(keeper, key, past);
     if (past.at === head.at) return head;
