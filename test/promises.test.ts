@@ -78,6 +78,23 @@ describe('an alteration keeps its word', () => {
         expect(short('work-trousers', 'leg-width', { level: 'crotch', amount, below }), below).toEqual([]);
   });
 
+  it('folds out a usual amount above or below the waist, in the crotch depth and across the chest, levels and all', () => {
+    const usual: [string, string, Record<string, number>][] = [
+      ['a-line-skirt', 'length-below-waist', { amount: -25 }],
+      ['work-trousers', 'length-below-waist', { amount: -25 }],
+      ['chorus-smock', 'length-above-waist', { back: -25, front: -25 }],
+      ['work-trousers', 'crotch-depth', { amount: -13 }],
+      ['stage-bodice', 'chest-length', { amount: -10 }],
+      ['chorus-smock', 'chest-length', { amount: -10 }],
+    ];
+    for (const [id, entry, params] of usual) {
+      const done = applyStep(garmentAtSize(sample(id), 3), { id: 's', kind: 'alter', entry, params });
+      expect(done.touched.length, `${id} ${entry}`).toBeGreaterThan(0);
+      const lengths = short(id, entry, params).filter((of) => (of as { is: string }).is === 'length');
+      expect(lengths, `${id} ${entry}`).toEqual([]);
+    }
+  });
+
   it('leaves bust and waist as wide as they were where a wedge is made on pieces that run through the waist', () => {
     for (const [id, entry] of [
       ['knit-tee', 'seat'],

@@ -28,7 +28,7 @@ export const chestLength: Alteration = {
     const amount = values.mm('amount');
     for (const half of ['front', 'back'] as const) {
       slideHalf(change, half, {
-        line: chestLine(change.garment, half),
+        line: chestLine(change.garment, half, Math.max(0, -amount)),
         centre: amount,
         side: amount,
         moves: 'above',

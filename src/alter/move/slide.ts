@@ -6,7 +6,7 @@ import { carry } from './carry.ts';
 import { Refusal } from '../words/refusal.ts';
 
 /** A level crossing nearer to the cut than this does not hold the line: a run shorter than a thumb's width cannot be redrawn fairly. */
-const HOLD_MM = 20;
+export const HOLD_MM = 20;
 /** Amounts closer together than this make no wedge that a pencil could draw. */
 const EQUAL_MM = 1e-6;
 

@@ -1,3 +1,4 @@
+import { pathStart } from '../../geometry/index.ts';
 import { sideOf } from '../../garment/index.ts';
 import type { DrawnPiece, Half } from '../../garment/index.ts';
 import { cut } from '../follow/change.ts';
@@ -5,7 +6,7 @@ import type { Change } from '../follow/change.ts';
 import { across, adjustHeights, levelHeight } from '../role/height.ts';
 import { Refusal } from '../words/refusal.ts';
 import { needPanels } from '../role/roles.ts';
-import { slidePart } from '../move/slide.ts';
+import { HOLD_MM, slidePart } from '../move/slide.ts';
 
 /** A fold leaves this much of the piece between itself and the next level, so that a line can still be drawn there. */
 const LEAVE_MM = 5;
@@ -79,7 +80,11 @@ export function lineBetween(
   const high = height(upper);
   if (low === undefined || high === undefined || high - low < 2 * LEAVE_MM) return undefined;
   const printed = adjustHeights(piece).find((y) => y > low && y < high);
-  const y = Math.max(printed ?? low + (high - low) * share, low + fold + LEAVE_MM);
+  const usual = printed ?? low + (high - low) * share;
+  // So far above the lower level, and a corner over it, that these go whole with their part, where there is room; and in any case so that the level is not swallowed.
+  const corners = piece.edges.map((e) => pathStart(e.path).y).filter((c) => c > low && c < usual);
+  const whole = Math.min(Math.max(low, ...(fold > 0 ? corners : [])) + fold + HOLD_MM, high - LEAVE_MM);
+  const y = Math.max(usual, whole, low + fold + LEAVE_MM);
   if (y > high - LEAVE_MM) {
     throw new Refusal(
       'fold-too-deep',
