@@ -95,6 +95,15 @@ describe('an alteration keeps its word', () => {
     }
   });
 
+  it('closes a gap at the armhole without a narrower sleeve, or more ease in its cap', () => {
+    for (const id of ['knit-tee', 'stage-bodice', 'chorus-smock'])
+      for (const half of ['front', 'back']) {
+        const off = short(id, 'armhole-gap', { gap: 19, half }).map((of) => (of as { is: string }).is);
+        expect(off, `${id} ${half}`).not.toContain('girth');
+        expect(off, `${id} ${half}`).not.toContain('cap-ease');
+      }
+  });
+
   it('leaves bust and waist as wide as they were where a wedge is made on pieces that run through the waist', () => {
     for (const [id, entry] of [
       ['knit-tee', 'seat'],

@@ -68,6 +68,10 @@ const FARTHER: Readonly<Record<string, number>> = {
   'stage-bodice upper-arm': 5,
   'chorus-smock upper-arm': 5,
   'knit-tee upper-arm': 25.5,
+  // The cap follows the closed gap (14, one half) by its crown; it was done by a narrower upper arm.
+  'stage-bodice armhole-gap': 18,
+  'chorus-smock armhole-gap': 18,
+  'knit-tee armhole-gap': 18,
 };
 
 /** How far a piece's kept points lie from the same edges now, mm. */

@@ -11,7 +11,7 @@ export const armholeGap: Alteration = {
   params: gapParams(t`gap at the armhole, on each half`),
   reach: [
     t`the nearest dart opens by the same angle`,
-    t`sleeve cap: the same half shorter, its ease kept`,
+    t`sleeve cap: the same half shorter by its height, its ease and the upper arm kept`,
     t`armhole facing, lining`,
   ],
   shows: { on: 'bodice', params: { gap: 14 } },

@@ -10,6 +10,7 @@ import {
   sub,
   unit,
 } from '../../geometry/index.ts';
+import type { Point } from '../../geometry/index.ts';
 import { chainLength, sideOf, type Finding, halfOf, hasRole, leaders, pieceAt } from '../../garment/index.ts';
 import type { DrawnPiece, EdgeRef, Garment, Seam, Half } from '../../garment/index.ts';
 import { lengthThen } from './length-then.ts';
@@ -136,8 +137,11 @@ const edgeLengthOf = (piece: DrawnPiece, refs: readonly EdgeRef[]): number =>
 /** Two directions nearer than this run on into one another: the top of a cap, not a corner. */
 const SMOOTH_RAD = 0.2;
 
-/** The sleeve with its crown raised by `mm` (a one-edge cap has none and stays). A rounded crown stays rounded. */
-export function raiseCrown(piece: DrawnPiece, mm: number): DrawnPiece {
+/** The sleeve with its crown raised by `mm` (a one-edge cap has none and stays). */
+export const raiseCrown = (piece: DrawnPiece, mm: number): DrawnPiece => moveCrown(piece, { x: 0, y: mm });
+
+/** The sleeve with its crown drawn elsewhere. A rounded crown stays rounded. */
+function moveCrown(piece: DrawnPiece, by: Point): DrawnPiece {
   const edge = crown(piece);
   if (edge === undefined) return piece;
   const n = piece.edges.length;
@@ -145,7 +149,41 @@ export function raiseCrown(piece: DrawnPiece, mm: number): DrawnPiece {
   const into = piece.edges[(i + n - 1) % n]!.path;
   const from = piece.edges[i]!.path;
   const turn = angleBetween(sub(pathEnd(into), into[into.length - 2]!), sub(from[1]!, from[0]!));
-  return pullEdges(piece, [{ edge, at: 0, by: { x: 0, y: mm }, smooth: Math.abs(turn) < SMOOTH_RAD }]);
+  return pullEdges(piece, [{ edge, at: 0, by, smooth: Math.abs(turn) < SMOOTH_RAD }]);
+}
+
+/** A step of this size tells how the halves' lengths change with the crown, mm. */
+const PROBE_MM = 0.5;
+
+/** The sleeve with both halves of its cap brought to a length by its crown alone, so that it stays as wide round the arm; undefined where that does not settle. */
+function byCrown(
+  piece: DrawnPiece,
+  cap: Cap,
+  target: { front: number; back: number },
+): DrawnPiece | undefined {
+  if (!crown(piece)) return undefined;
+  const off = (by: Point): { front: number; back: number } => {
+    const moved = moveCrown(piece, by);
+    return {
+      front: target.front - edgeLengthOf(moved, cap.front),
+      back: target.back - edgeLengthOf(moved, cap.back),
+    };
+  };
+  let by: Point = { x: 0, y: 0 };
+  for (let round = 0; round < 12; round++) {
+    const here = off(by);
+    if (Math.max(Math.abs(here.front), Math.abs(here.back)) < FIT_MM / 10) return moveCrown(piece, by);
+    const [aside, up] = [off({ x: by.x + PROBE_MM, y: by.y }), off({ x: by.x, y: by.y + PROBE_MM })];
+    const x = { front: here.front - aside.front, back: here.back - aside.back };
+    const y = { front: here.front - up.front, back: here.back - up.back };
+    const whole = x.front * y.back - x.back * y.front;
+    if (Math.abs(whole) < 1e-9) return undefined;
+    by = {
+      x: by.x + (PROBE_MM * (here.front * y.back - here.back * y.front)) / whole,
+      y: by.y + (PROBE_MM * (x.front * here.back - x.back * here.front)) / whole,
+    };
+  }
+  return undefined;
 }
 
 /** The sleeve with a cap half longer by `by`, at its underarm corner. */
@@ -233,6 +271,8 @@ function fit(change: Change, cap: Cap, need: { front: number; back: number }): b
       front: edgeLengthOf(piece, cap.front) + need.front,
       back: edgeLengthOf(piece, cap.back) + need.back,
     };
+    const kept = change.armKept ? byCrown(piece, cap, target) : undefined;
+    if (kept) return kept;
     if (Math.abs(need.front - need.back) < ALIKE_MM && crown(piece)) {
       const whole = target.front + target.back;
       const both = (p: DrawnPiece): number => edgeLengthOf(p, cap.front) + edgeLengthOf(p, cap.back);

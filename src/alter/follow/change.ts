@@ -17,6 +17,8 @@ export interface Change {
   readonly touched: Set<PieceId>;
   /** The alteration has seen to the sleeve itself; the cap is not fitted to the armhole once more. */
   capDone: boolean;
+  /** The cap follows its armhole by its height alone: the sleeve stays as wide round the arm. */
+  armKept: boolean;
 }
 
 export const newChange = (garment: Garment): Change => ({
@@ -25,6 +27,7 @@ export const newChange = (garment: Garment): Change => ({
   findings: [],
   touched: new Set(),
   capDone: false,
+  armKept: false,
 });
 
 export type Edit = (piece: DrawnPiece) => DrawnPiece;

@@ -220,7 +220,11 @@ export const PROMISES: Readonly<Record<string, Promises>> = {
       along('shoulder', half, -values.mm('side')),
     ]),
   ],
-  'armhole-gap': (values) => [along('armhole', values.word('half') as Half, -values.mm('gap'))],
+  'armhole-gap': (values, garment) => [
+    along('armhole', values.word('half') as Half, -values.mm('gap')),
+    ...capStays(garment),
+    ...(garment.levels.some((l) => l.level === 'upper-arm') ? [girth('upper-arm', 0)] : []),
+  ],
   'armhole-depth': (values, garment) => [
     ...bothHalves((half) => [
       along('side', half, -values.mm('amount')),

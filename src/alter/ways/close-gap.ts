@@ -143,6 +143,8 @@ function seamTakesGap(change: Change, panels: readonly DrawnPiece[], role: EdgeR
  * Tells where it went.
  */
 export function closeGap(change: Change, role: EdgeRole, values: Values): void {
+  // The armhole stood away from the body; the arm is as thick as before.
+  if (role === 'armhole') change.armKept = true;
   const found = withEdge(change.garment, values.word('half') as Half, role);
   for (const side of new Set(found.map((p) => sideOf(p)))) {
     const panels = found.filter((p) => sideOf(p) === side);
