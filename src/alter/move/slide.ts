@@ -7,6 +7,8 @@ import { Refusal } from '../words/refusal.ts';
 
 /** A level crossing nearer to the cut than this does not hold the line: a run shorter than a thumb's width cannot be redrawn fairly. */
 export const HOLD_MM = 20;
+/** A level lies where its line crosses the edges, to about this: on the bound it holds. */
+const LEVEL_MM = 0.01;
 /** Amounts closer together than this make no wedge that a pencil could draw. */
 const EQUAL_MM = 1e-6;
 
@@ -73,7 +75,8 @@ export function slidePart(piece: DrawnPiece, slide: Slide): DrawnPiece {
     hinges: centre ? [centre] : [],
     holds: (p) => {
       const h = height(p);
-      return h > 0 ? h + Math.min(0, amountAt(p)) >= HOLD_MM : -h >= HOLD_MM;
+      const left = h > 0 ? h + Math.min(0, amountAt(p)) : -h;
+      return left >= HOLD_MM - LEVEL_MM;
     },
     bridge: (run, a) =>
       centre
