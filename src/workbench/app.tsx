@@ -4,10 +4,10 @@ import { JobTape } from './job-tape.tsx';
 import { useRoute, type Route } from './station/route.ts';
 import { LightChoice } from './parts/light.tsx';
 import { StartScreen } from './start/start-screen.tsx';
-import { PeopleScreen } from './people/people-screen.tsx';
 import { useStoreState } from './store/use-store.ts';
 import { Work } from './work.tsx';
 
+const PeopleScreen = lazy(() => import('./people/people-screen.tsx'));
 const PatternsScreen = lazy(() => import('./patterns/patterns-screen.tsx'));
 const PhotoScreen = lazy(() => import('./photo/photo-screen.tsx'));
 

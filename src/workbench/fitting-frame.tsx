@@ -1,9 +1,8 @@
 import { tellTrouble } from './words/fault.ts';
 import { lazy, useEffect, useMemo, useState } from 'react';
 import { isOpen, tellOf, type Fitting } from '../garment/index.ts';
-import { AnswersSaid } from './fitting/answers-said.tsx';
 import { BodyChanged } from './fitting/body-changed.tsx';
-import { PatternChanged } from './fitting/pattern-changed.tsx';
+import { PatternNews } from './fitting/pattern-news.tsx';
 import type { Bench } from './station/bench.ts';
 import { JobTape } from './job-tape.tsx';
 import { Cautions } from './parts/cautions.tsx';
@@ -93,8 +92,7 @@ export function FittingFrame({ route }: { route: Extract<Route, { ask: unknown }
               <UndoRow held={bench.held} />
             </div>
             <BodyChanged bench={bench} />
-            <AnswersSaid bench={bench} />
-            <PatternChanged bench={bench} />
+            <PatternNews bench={bench} />
             <Cautions
               key={route.at}
               made={bench.fitting}

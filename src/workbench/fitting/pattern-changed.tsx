@@ -12,10 +12,7 @@ export function PatternChanged({ bench }: { bench: Bench }) {
   const changes = useMemo(
     () =>
       // Where answers to doubts are all that is new, they are offered by themselves.
-      kept &&
-      kept !== pattern &&
-      writePattern(kept) !== writePattern(pattern) &&
-      writePattern(answersFrom(pattern, kept)) !== writePattern(kept)
+      kept && writePattern(answersFrom(pattern, kept)) !== writePattern(kept)
         ? patternChanges(pattern, kept)
         : [],
     [pattern, kept],

@@ -10,7 +10,7 @@ import { newPerson } from './new-person.ts';
 import { PersonSheet } from './person-sheet.tsx';
 
 /** Everybody one sews for; one of them opened. */
-export function PeopleScreen({ id, wanted }: { id?: string; wanted?: string }) {
+export default function PeopleScreen({ id, wanted }: { id?: string; wanted?: string }) {
   const person = useDoc('person', id);
   const pattern = useDoc('pattern', wanted);
   if (id && person) return <PersonSheet key={wanted} held={person} pattern={pattern?.doc} />;

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { DrawingRow } from '../../alter/index.ts';
 import { closedD } from '../drawing/path-d.ts';
 import { bench as worker } from '../worker/bench.ts';
-import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import type { CatalogueEntry } from '../worker/entry-list.ts';
 
 /** White round the pieces, mm. */
 const MARGIN = 8;

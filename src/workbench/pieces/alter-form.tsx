@@ -5,7 +5,7 @@ import type { ReadyBench } from '../station/bench.ts';
 import { AngleField } from '../parts/angle-field.tsx';
 import { amountText } from '../parts/amount.tsx';
 import { LengthField } from '../parts/length-field.tsx';
-import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import type { CatalogueEntry } from '../worker/entry-list.ts';
 import { AlterDrawing } from './alter-drawing.tsx';
 import { putParam } from '../../desk/index.ts';
 

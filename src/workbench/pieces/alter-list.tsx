@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { fromShoulder, garmentKind, keyWord, renderPhrase, t } from '../../garment/index.ts';
 import type { Pattern, Phrase, Tell } from '../../garment/index.ts';
-import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import type { CatalogueEntry } from '../worker/entry-list.ts';
 import { speaksOf } from './speaks-of.ts';
 
 interface Props {

@@ -4,7 +4,7 @@ import { useEffect, useState } from 'react';
 import type { Step, Tell } from '../../garment/index.ts';
 import type { ReadyBench } from '../station/bench.ts';
 import { bench as worker } from '../worker/bench.ts';
-import type { CatalogueEntry } from '../worker/bench-worker.ts';
+import type { CatalogueEntry } from '../worker/entry-list.ts';
 import { AlterForm } from './alter-form.tsx';
 import { AlterList } from './alter-list.tsx';
 import { addSteps, dropStep, moveStep, switchStep } from '../../desk/index.ts';

@@ -1,21 +1,22 @@
 import { tellTrouble } from '../words/fault.ts';
 import { pageTell } from '../station/page-tell.ts';
-import { useEffect, useRef, useState } from 'react';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { PiecesRow } from '../drawing/pieces-row.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { openFile } from '../files/open-file.ts';
 import { go, hrefTo } from '../station/route.ts';
 import { sayHere } from '../station/say-here.ts';
-import { useList } from '../store/use-store.ts';
+import { useList, useStoreState } from '../store/use-store.ts';
 import { NewFitting } from '../begin/new-fitting.tsx';
 import { EXAMPLE_FITTINGS } from '../begin/example-ids.ts';
-import { Unread } from './unread.tsx';
 import { layOutWardrobe } from '../begin/wardrobe.ts';
+
+const Unread = lazy(() => import('./unread.tsx'));
 
 /** The first page: what one is working on, and the three ways to begin. */
 export function StartScreen({ worked = false }: { worked?: boolean }) {
   const fittings = useList('fitting');
   const people = useList('person');
+  const { unread } = useStoreState();
   return (
     <div className="stack start">
       <div className="stack tight lead">
@@ -25,7 +26,11 @@ export function StartScreen({ worked = false }: { worked?: boolean }) {
           every seam, and paper to cut from. All of it on your own machine.
         </p>
       </div>
-      <Unread />
+      {unread.length > 0 && (
+        <Suspense fallback={null}>
+          <Unread />
+        </Suspense>
+      )}
       <Begin empty={fittings.length === 0 && people.length === 0} worked={worked} />
       <section className="stack" aria-labelledby="fittings-head">
         <h2 id="fittings-head">Fittings under way</h2>
@@ -97,10 +102,14 @@ function Begin({ empty, worked }: { empty: boolean; worked: boolean }) {
           onChange={(event) => {
             const file = event.target.files?.[0];
             event.target.value = '';
-            if (file) void openFile(file).then((href) => href && go(href));
+            if (file) void opened(file).then((href) => href && go(href));
           }}
         />
       </label>
     </section>
   );
 }
+
+/** Takes a file in. What reads files is fetched with the first one: the plan needs none of it. */
+const opened = async (file: File): Promise<string | null> =>
+  (await import('../files/open-file.ts')).openFile(file);

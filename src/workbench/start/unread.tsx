@@ -4,9 +4,8 @@ import { saveFile } from '../parts/save-file.ts';
 import { store, useStoreState } from '../store/use-store.ts';
 
 /** Kept documents that this page cannot read: as they are, to be saved to a file or erased; never changed. */
-export function Unread() {
+export default function Unread() {
   const { unread } = useStoreState();
-  if (unread.length === 0) return null;
   return (
     <section className="sheet stack tight" aria-labelledby="unread-head">
       <h2 id="unread-head">Could not be read</h2>

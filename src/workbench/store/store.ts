@@ -14,10 +14,13 @@ import {
 } from './kinds.ts';
 import { isMissing, leftOver, note, strike } from './journal.ts';
 import type { Shelf } from './shelf.ts';
-import { bringPast, putAside, takePast, type TakenPast } from './past.ts';
+import type { TakenPast } from './past.ts';
 import { readKept } from './read-kept.ts';
 import { withPattern, withoutPattern } from './shared-pattern.ts';
 import { Tabs, type Channel } from './tabs.ts';
+
+/** Fetched when a past is taken along or brought back: no page needs it to begin. */
+const pastKeeping = async () => import('./past.ts');
 
 /** Something the page must say until the person has read it, or has left the place it is about. */
 export interface Notice {
@@ -305,7 +308,7 @@ export class Store {
   /** All that is kept of a document, to take along; null where nothing is kept. */
   pastOf = async (key: DocKey): Promise<TakenPast | null> => {
     await this.#queue;
-    return this.#keeper ? takePast(this.#keeper, key) : null;
+    return this.#keeper ? (await pastKeeping()).takePast(this.#keeper, key) : null;
   };
 
   /**
@@ -319,9 +322,9 @@ export class Store {
     if (this.#state.held.has(key)) {
       this.change(kind, doc.id, () => doc, say);
       await this.#queue;
-      if (past && keeper) await putAside(keeper, key, past);
+      if (past && keeper) await (await pastKeeping()).putAside(keeper, key, past);
     } else if (past && keeper) {
-      const head = await bringPast(keeper, key, past);
+      const head = await (await pastKeeping()).bringPast(keeper, key, past);
       const shown = past.states[head.at]!;
       this.#hold({ ...head, doc: shown.doc, say: shown.say });
       this.#tabs?.tell({ kind: 'changed', key });

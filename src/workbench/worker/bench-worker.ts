@@ -1,18 +1,17 @@
 import { pageError } from '../words/fault.ts';
-import { alterationOf, CATALOGUE, EVERYDAY, type DrawingRow, type Proposal } from '../../alter/index.ts';
+import type { DrawingRow, Proposal } from '../../alter/index.ts';
 import {
   createPipeline,
   newFitting,
-  trialProposals,
   type Made as Whole,
   type NewFitting,
   type StepResult,
 } from '../../pipeline/index.ts';
 import type { Fitting, Garment, Pattern } from '../../garment/index.ts';
 import { answerCalls, newsOf, reuse, type News } from '../call/index.ts';
-import { gripsOf, TRY, type Grip } from './grips.ts';
 import { dropOldest } from './patterns-there.ts';
-import { amountIn, slopeBetween, type Slope } from './slopes.ts';
+import type { CatalogueEntry } from './entry-list.ts';
+import type { Handles } from './handles.ts';
 
 /** A fitting without its pattern, and the pattern once, under its mark: the pattern is large and seldom changes. */
 export interface MakeAsk {
@@ -65,32 +64,6 @@ function madeOf(ask: MakeAsk): Made {
   };
 }
 
-/** Each amount of a step tried a little larger or smaller, through the whole stack after it. */
-function slopesOf(fitting: Fitting, id: string): readonly Slope[] {
-  const step = fitting.steps.find((s) => s.id === id);
-  if (step?.kind !== 'alter' || step.off) return [];
-  const { garment } = pipeline.make(fitting);
-  return (alterationOf(step.entry)?.params ?? []).flatMap((param): Slope[] => {
-    const amount = amountIn(fitting, id, param.id);
-    if (amount === undefined || (param.kind !== 'length' && param.kind !== 'angle')) return [];
-    const by = amount + TRY <= param.max ? TRY : -TRY;
-    const tried: Fitting = {
-      ...fitting,
-      steps: fitting.steps.map((s) =>
-        s === step ? { ...step, params: { ...step.params, [param.id]: amount + by } } : s,
-      ),
-    };
-    return [{ param: param.id, pieces: slopeBetween(garment, pipeline.make(tried).garment, by) }];
-  });
-}
-
-/** The catalogue without its geometry: names, amounts and limits, for the page's list, with what people call each. */
-const catalogue = CATALOGUE.map(({ make: _make, sentence: _sentence, ...rest }) => ({
-  ...rest,
-  alsoCalled: EVERYDAY[rest.id]!,
-}));
-export type CatalogueEntry = (typeof catalogue)[number];
-
 let told: Made | null = null;
 /** The made fitting as what is new in it against the one told before. */
 function tellMade(ask: MakeAsk): News {
@@ -103,20 +76,15 @@ function tellMade(ask: MakeAsk): News {
 const doings = {
   make: tellMade,
   begin: (given: NewFitting): Fitting => newFitting(given),
-  catalogue: () => catalogue,
+  /** Nothing to do: it is asked so that the worker's script is here before it is needed. */
+  ready: () => null,
+  catalogue: async (): Promise<readonly CatalogueEntry[]> => (await import('./entry-list.ts')).ENTRY_LIST,
   /** The small drawing of a catalogue entry. */
   drawing: async (id: string): Promise<DrawingRow> => (await import('./entry-drawing.ts')).entryDrawing(id),
-  grips: ({
-    ask,
-    step,
-  }: {
-    ask: MakeAsk;
-    step: string;
-  }): { grips: readonly Grip[]; slopes: readonly Slope[] } => {
-    const fitting = fittingOf(ask);
-    return { grips: gripsOf(pipeline.make(fitting), step), slopes: slopesOf(fitting, step) };
-  },
-  observe: (ask: MakeAsk): readonly Proposal[] => trialProposals(fittingOf(ask), pipeline),
+  grips: async ({ ask, step }: { ask: MakeAsk; step: string }): Promise<Handles> =>
+    (await import('./handles.ts')).handlesOf(fittingOf(ask), step, pipeline),
+  observe: async (ask: MakeAsk): Promise<readonly Proposal[]> =>
+    (await import('./trial-answers.ts')).trialAnswers(fittingOf(ask), pipeline),
   wardrobe: async () => {
     const { CAST, demoFittings } = await import('../../samples/index.ts');
     return { cast: CAST, fittings: demoFittings() };

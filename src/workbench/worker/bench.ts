@@ -47,5 +47,5 @@ export const draftSample = (id: string): Promise<Pattern> => bench.call('sample'
 const QUIET_MS = 1500;
 /** Fetches the worker while nothing is asked of it, so that the first fitting need not wait for its script. */
 export function readyBench(): void {
-  setTimeout(() => void bench.call('catalogue').catch(() => {}), QUIET_MS);
+  setTimeout(() => void bench.call('ready').catch(() => {}), QUIET_MS);
 }
