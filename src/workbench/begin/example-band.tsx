@@ -32,7 +32,7 @@ export function ExampleBand({ route }: { route: Route }) {
     );
   if (!showsExample(route, (kind, id) => held.has(`${kind}/${id}`))) return null;
   return (
-    <section className="said row" aria-label="An example">
+    <section className="said example" aria-label="An example">
       <p>
         {route.at === 'start'
           ? 'What is marked as an example is not yours: it shows how a fitting looks.'
