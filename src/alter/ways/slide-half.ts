@@ -83,7 +83,8 @@ export function lineBetween(
   const usual = printed ?? low + (high - low) * share;
   // So far above the lower level, and a corner over it, that these go whole with their part, where there is room; and in any case so that the level is not swallowed.
   const corners = piece.edges.map((e) => pathStart(e.path).y).filter((c) => c > low && c < usual);
-  const whole = Math.min(Math.max(low, ...(fold > 0 ? corners : [])) + fold + HOLD_MM, high - LEAVE_MM);
+  const swallowed = corners.filter((c) => c > usual - fold);
+  const whole = Math.min(Math.max(low, ...swallowed) + fold + HOLD_MM, high - LEAVE_MM);
   const y = Math.max(usual, whole, low + fold + LEAVE_MM);
   if (y > high - LEAVE_MM) {
     throw new Refusal(
